@@ -1,0 +1,40 @@
+/**
+ * How an answer travels: with its count, interval, level, method, and what was left out and why (never a bare number).
+ * "Cannot be said" is an answer too, with its reason; NaN is none.
+ */
+export interface Interval {
+  readonly low: number
+  readonly high: number
+}
+
+/** A share of counted things: `count` of `total`. */
+export interface Share {
+  readonly kind: 'share'
+  readonly count: number
+  /** 1 or more */
+  readonly total: number
+  /** count / total, 0 to 1 */
+  readonly value: number
+  readonly interval: Interval
+  /** 0.95 */
+  readonly level: number
+  /** `Wilson score interval` */
+  readonly method: string
+  readonly leftOut: readonly LeftOut[]
+}
+
+/** Too little to say anything; `have` of the `need`ed things are there. */
+export interface CannotSay {
+  readonly kind: 'cannot-say'
+  readonly have: number
+  readonly need: number
+  /** what is wanting, as a code the pages put into words */
+  readonly why: 'none-scored' | 'too-few' | 'not-counted'
+  readonly leftOut: readonly LeftOut[]
+}
+
+export interface LeftOut {
+  readonly count: number
+  /** why, as a code the pages put into words */
+  readonly why: 'unscored' | 'lost-before-scoring' | 'not-listed' | 'too-young' | 'struck' | 'outside-window' | 'small-class' | 'sex-unknown' | 'not-candled' | 'not-finished'
+}

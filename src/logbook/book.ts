@@ -1,0 +1,469 @@
+/**
+ * The logbook: every record of a project, linked. Nothing in here is a string that names something else; a sire is a Bird,
+ * a pen a Pen. Whatever must not be published (a keeper's name without consent, `private:` fields, comments) never enters.
+ */
+import type {Day, PartialDate} from '../records/dates.ts'
+import type {Spot} from '../records/problem.ts'
+import type {Species} from '../records/species.ts'
+
+export const SEXES = ['male', 'female', 'unknown'] as const
+export type Sex = (typeof SEXES)[number]
+
+/** Everything a record of any kind carries: where it stands and the keeper's own words (Markdown, comments taken out). */
+export interface Written {
+  readonly at: Spot
+  readonly body: string
+}
+
+export interface Logbook {
+  readonly project: Project
+  /** the day every figure is true on */
+  readonly asOf: Day
+  readonly strains: readonly Strain[]
+  readonly traits: readonly Trait[]
+  readonly keepers: readonly Keeper[]
+  /** parents before their chicks */
+  readonly birds: readonly Bird[]
+  readonly pens: readonly Pen[]
+  readonly hatches: readonly Hatch[]
+  /** weigh days without bands: they belong to a hatch and a sex, not to a bird */
+  readonly looseWeighings: readonly LooseWeighing[]
+  readonly eggCounts: readonly EggCount[]
+  readonly feedings: readonly Feeding[]
+  readonly shows: readonly Show[]
+  /** oldest first */
+  readonly drafts: readonly Draft[]
+  readonly requirements: Requirements | null
+  readonly care: readonly CareEntry[]
+  readonly diary: readonly DiaryEntry[]
+  /** the keeper's own words on a step, by the step's label */
+  readonly stepNotes: ReadonlyMap<string, Written>
+  /** dated facts after `asOf` that this view of the book leaves aside */
+  readonly later: number
+}
+
+export interface Project extends Written {
+  readonly name: string
+  readonly species: Species
+  readonly aim: string
+  readonly begun: PartialDate | null
+  readonly recurrent: Strain | null
+  readonly donors: readonly Strain[]
+  /** step labels the keeper plans, in order; those not yet reached are drawn as planned */
+  readonly ladder: readonly string[]
+  readonly units: 'metric' | 'imperial'
+  readonly limits: {readonly matingInbreeding: number | null; readonly inbreedingPerGeneration: number | null}
+  /** days a hen may keep a removed male's sperm; default 21 */
+  readonly spermStoreDays: number
+  readonly incubationDays: number
+  readonly site: {readonly url: string | null; readonly language: string}
+}
+
+export interface Strain extends Written {
+  readonly id: string
+  readonly name: string
+  readonly role: 'recurrent' | 'donor' | 'other'
+  readonly trueFor: ReadonlyMap<Trait, string>
+  /** stated allele frequencies: symbol → allele → share */
+  readonly alleles: ReadonlyMap<string, ReadonlyMap<string, number>>
+  readonly inbreeding: number
+  readonly kinship: number
+}
+
+export interface Keeper extends Written {
+  /** safe to publish: the record's id with consent, else `keeper-a` */
+  readonly id: string
+  /** safe to publish: the name with consent, else `keeper A` */
+  readonly name: string
+  readonly consents: boolean
+  readonly since: PartialDate | null
+  /** region as the keeper is willing to state it; null without consent */
+  readonly region: string | null
+}
+
+export type TraitKind = 'states' | 'ordered' | 'graded' | 'measured'
+
+export interface Trait extends Written {
+  readonly id: string
+  readonly name: string
+  readonly kind: TraitKind
+  /** for `states` and `ordered`; empty otherwise. `ordered` from the least to the most */
+  readonly states: readonly string[]
+  /** for `graded`: the lowest and highest mark */
+  readonly scale: {readonly from: number; readonly to: number} | null
+  /** for `measured`: the unit every value of this trait is kept and shown in, as the record writes it (g, kg, mm, degrees …) */
+  readonly unit: string | null
+  /** for `measured`: the column of the weigh days, when there is one */
+  readonly measure: string | null
+  /** age in days at which it is measured, and how many days off still count */
+  readonly atAge: number | null
+  readonly window: number | null
+  readonly wanted: {readonly male: Wanted | null; readonly female: Wanted | null}
+  readonly required: boolean
+  readonly seenIn: Sex | null
+  /** age in days from which it can be scored; 0 from hatch */
+  readonly scoredFrom: number
+  /** seen only in hens that have begun to lay */
+  readonly fromFirstEgg: boolean
+  readonly loci: readonly Locus[]
+  /** first match wins */
+  readonly shows: readonly {readonly genotypes: ReadonlyMap<string, string>; readonly is: string}[]
+  /** true state → scored state → chance; empty when none is stated */
+  readonly misscoring: ReadonlyMap<string, ReadonlyMap<string, number>>
+}
+
+export type Wanted =
+  | {readonly kind: 'states'; readonly states: readonly string[]}
+  | {readonly kind: 'at-least'; readonly value: number}
+  | {readonly kind: 'at-most'; readonly value: number}
+  /** within `tolerance` (a share of the mark) of `value`, both in the trait's unit; a value exactly on a limit is inside */
+  | {readonly kind: 'about'; readonly value: number; readonly tolerance: number | null}
+  | {readonly kind: 'between'; readonly low: number; readonly high: number}
+
+export interface Locus {
+  readonly symbol: string
+  readonly on: 'autosome' | 'Z'
+  readonly alleles: readonly string[]
+}
+
+/** One scoring of one trait. `value` is a state for `states` and `ordered`, else a number in the trait's unit. */
+export interface Score {
+  readonly trait: Trait
+  readonly value: string | number
+  /** null: written with the chick, no day given */
+  readonly on: PartialDate | null
+  readonly by: Keeper | null
+  /** the reason, when the score was struck out */
+  readonly struck: string | null
+  /** before the trait can be scored, or off the weighing window: shown, never counted */
+  readonly outside: boolean
+  readonly at: Spot
+}
+
+/** All scorings of one trait of one bird. The latest that is neither struck nor outside its window counts. */
+export interface Look {
+  readonly counted: Score | null
+  readonly scores: readonly Score[]
+}
+
+export interface Parent {
+  readonly bird: Bird
+  readonly chance: number
+}
+
+/** A sire and a dam that may have had this chick together; null is a bird outside the book. Chances sum to 1. */
+export interface Pair {
+  readonly sire: Bird | null
+  readonly dam: Bird | null
+  readonly chance: number
+}
+
+export interface Parentage {
+  /** founder: no parents in the book, or of a bought setting · known: one pair · uncertain: several pairs or a missing side */
+  readonly kind: 'founder' | 'known' | 'uncertain'
+  readonly pairs: readonly Pair[]
+  /** the same seen from one side, likeliest first; what is wanting to 1 is a bird outside the book */
+  readonly sires: readonly Parent[]
+  readonly dams: readonly Parent[]
+}
+
+export interface Step {
+  /** `F1`, `BC2`, `BC3F2`, a named step, `strain` or `mixed`; with several donors `BC2-<donor>` */
+  readonly label: string
+  readonly kind: 'strain' | 'filial' | 'backcross' | 'named' | 'mixed'
+  /** the strain crossed back to, for backcrosses */
+  readonly to: Strain | null
+  /** the strains that joined in it, the recurrent one first */
+  readonly strains: readonly Strain[]
+  readonly backcrosses: number
+  /** generations mated inter se: F1 0, F2 1, BC3 0, BC3F2 1 */
+  readonly interSe: number
+  /** most generations back to a founder */
+  readonly depth: number
+}
+
+export interface Leaving {
+  readonly on: PartialDate | null
+  readonly how: 'died' | 'culled' | 'sold' | 'given' | 'lent' | 'lost' | 'taken'
+  readonly why: string | null
+}
+
+/** What banded birds and unbanded tallies have in common: the chicks of a hatch, one or many. */
+export interface Chicks {
+  /** how many this stands for: 1 for a banded bird; a tally's number less those banded later */
+  readonly count: number
+  readonly sex: Sex
+  readonly hatched: PartialDate | null
+  readonly hatch: Hatch | null
+  readonly parentage: Parentage
+  readonly step: Step
+  /** expected share of every founding strain, summing to 1 less what is unknown */
+  readonly shares: ReadonlyMap<Strain, number>
+  readonly looks: ReadonlyMap<Trait, Look>
+  readonly left: Leaving | null
+  readonly at: Spot
+}
+
+export interface Bird extends Chicks, Written {
+  readonly kind: 'bird'
+  readonly count: 1
+  /** its page and its key in every table: the first band, with the hatch year where two birds shared it; file-name safe */
+  readonly id: string
+  /** the band it is spoken of by: the last one it wore */
+  readonly band: string
+  readonly bands: readonly {readonly band: string; readonly from: PartialDate | null; readonly to: PartialDate | null; readonly lost: boolean}[]
+  readonly sexings: readonly {readonly is: Sex; readonly on: PartialDate | null; readonly because: string | null}[]
+  /** founders only */
+  readonly strain: Strain | null
+  /** the step the keeper wrote for it, when one was written */
+  readonly stepWritten: string | null
+  readonly keptAt: readonly {readonly keeper: Keeper; readonly from: PartialDate | null; readonly to: PartialDate | null}[]
+  readonly kept: {readonly on: PartialDate | null; readonly why: string} | null
+  /** chicks that share one unknown dam carry the same name */
+  readonly family: string | null
+  /** banded later from this tally */
+  readonly outOf: Tally | null
+  /** birds this one may be, its band gone */
+  readonly maybe: readonly Bird[]
+  readonly kin: readonly {readonly with: Bird; readonly kinship: number}[]
+  /** the bought flock it came from: birds of one flock are kin */
+  readonly flock: Flock | null
+  /** oldest first, unit of the measure's traits */
+  readonly weighings: readonly Weighing[]
+  readonly observations: readonly Observation[]
+  readonly photos: readonly Photo[]
+  /** first egg seen */
+  readonly firstEgg: PartialDate | null
+}
+
+export interface Tally extends Chicks {
+  readonly kind: 'tally'
+  /** as written in the hatch, before any was banded */
+  readonly written: number
+  readonly mark: string | null
+}
+
+export interface Flock {
+  readonly name: string
+  readonly kinship: number
+}
+
+export interface Weighing {
+  readonly measure: string
+  /** in the unit of the traits that use this measure */
+  readonly value: number
+  readonly on: PartialDate
+  readonly at: Spot
+}
+
+export interface LooseWeighing extends Weighing {
+  readonly hatch: Hatch
+  readonly sex: Sex
+}
+
+export interface Observation {
+  readonly on: PartialDate | null
+  readonly by: Keeper | null
+  /** free entries, in the order written: temperament → calm */
+  readonly notes: readonly (readonly [string, string])[]
+}
+
+export interface Photo {
+  /** path inside `content/photos/` */
+  readonly file: string
+  readonly on: PartialDate | null
+  readonly view: string | null
+  /** what a judge would see; made from the bird when none is written */
+  readonly alt: string | null
+  readonly caption: string | null
+}
+
+export interface Stay {
+  readonly bird: Bird
+  readonly from: PartialDate | null
+  readonly to: PartialDate | null
+  /** stated share of the chicks, males only */
+  readonly chance: number | null
+  readonly at: Spot
+}
+
+export interface Pen extends Written {
+  readonly id: string
+  readonly season: number
+  readonly males: readonly Stay[]
+  readonly females: readonly Stay[]
+  readonly from: PartialDate | null
+  readonly to: PartialDate | null
+  readonly keeper: Keeper | null
+  readonly intends: string | null
+  readonly hatches: readonly Hatch[]
+}
+
+export interface Hatch extends Written {
+  readonly id: string
+  /** more than one when eggs of several pens shared a setting */
+  readonly pens: readonly {readonly pen: Pen; readonly eggs: number | null}[]
+  /** of eggs bought in */
+  readonly strain: Strain | null
+  readonly flock: Flock | null
+  readonly set: PartialDate | null
+  readonly laid: {readonly from: Day; readonly to: Day} | null
+  /** hatched on */
+  readonly on: PartialDate | null
+  readonly eggs: number | null
+  readonly eggsByDam: readonly {readonly dam: Bird; readonly eggs: number}[]
+  readonly clear: number | null
+  readonly deadInGerm: number | null
+  readonly deadInShell: number | null
+  /** bad, cracked or lost in the setting: neither clear nor dead */
+  readonly bad: number | null
+  readonly hatched: number | null
+  readonly machine: string | null
+  readonly broody: Bird | null
+  /** birds reared alike share this: one machine and day, or one broody; else the hatch itself */
+  readonly rearing: string
+  readonly chicks: readonly Bird[]
+  readonly tallies: readonly Tally[]
+  /** hatched but neither banded nor tallied */
+  readonly unlisted: number
+  /** what descent says of a chick of this hatch of which nothing more is known */
+  readonly parentage: Parentage
+  readonly step: Step
+  readonly shares: ReadonlyMap<Strain, number>
+  readonly keeper: Keeper | null
+}
+
+export interface EggCount {
+  readonly pen: Pen | null
+  readonly bird: Bird | null
+  readonly on: PartialDate
+  readonly eggs: number
+  readonly hens: number | null
+  readonly at: Spot
+}
+
+export interface Feeding {
+  readonly pen: Pen | null
+  readonly hatch: Hatch | null
+  readonly on: PartialDate
+  /** grams */
+  readonly feed: number
+  readonly at: Spot
+}
+
+export interface Show extends Written {
+  readonly id: string
+  readonly name: string
+  readonly on: PartialDate
+  readonly place: string | null
+  /** the reason, when it was officially cancelled */
+  readonly cancelled: string | null
+  readonly entries: readonly ShowEntry[]
+}
+
+export interface ShowEntry {
+  readonly bird: Bird
+  readonly class: string | null
+  /** safe to publish: the judge's name with consent, else `judge 1` */
+  readonly judge: string | null
+  readonly place: number | null
+  readonly of: number | null
+  readonly award: string | null
+  readonly points: number | null
+  readonly remark: string | null
+  readonly disqualified: boolean
+  readonly draft: number | null
+  readonly at: Spot
+}
+
+/** One revision of the draft standard. */
+export interface Draft extends Written {
+  readonly number: number
+  readonly on: PartialDate
+  readonly title: string
+  readonly classification: string | null
+  readonly origin: string | null
+  readonly egg: string | null
+  readonly rings: {readonly male: string | null; readonly female: string | null}
+  readonly sections: readonly {readonly id: string; readonly title: string; readonly lead: string; readonly clauses: readonly Clause[]}[]
+  /** grams, by class as written: cock, cockerel, hen, pullet */
+  readonly weights: readonly {readonly class: string; readonly grams: number}[]
+  readonly points: readonly {readonly name: string; readonly points: number}[]
+  /** why a clause was changed, by its id */
+  readonly reasons: ReadonlyMap<string, string>
+  readonly photos: readonly Photo[]
+}
+
+export interface Clause {
+  /** unique in the draft and steady from draft to draft: `general-characteristics-male/tail` */
+  readonly id: string
+  readonly title: string
+  /** Markdown of the clause without its run-in head */
+  readonly text: string
+  readonly trait: Trait | null
+}
+
+export interface Requirements extends Written {
+  readonly association: string | null
+  readonly items: readonly Requirement[]
+  readonly papers: readonly Paper[]
+  /** neighbouring breeds for the table of distinctness, the new breed first */
+  readonly distinctness: {readonly breeds: readonly string[]; readonly rows: readonly {readonly character: string; readonly values: readonly string[]}[]} | null
+}
+
+export const REQUIREMENT_KINDS = [
+  'years-bred', 'inter-se-generations', 'independent-keepers', 'breeders-alive', 'shown-per-class', 'shows-and-judges', 'show-result',
+  'true-to-type', 'fixed', 'even-weight', 'written-standard', 'distinct', 'name-free', 'history', 'photographs', 'statements',
+  'veterinary', 'welfare', 'inbreeding', 'identity', 'consecutive-shows',
+] as const
+export type RequirementKind = (typeof REQUIREMENT_KINDS)[number]
+
+export interface Requirement {
+  readonly kind: RequirementKind
+  readonly title: string
+  /** the asking, in words, as the association puts it */
+  readonly asked: string
+  /** numbers the asking names: males → 4, females → 16, share → 0.5, cv → 0.1 … */
+  readonly atLeast: number | null
+  readonly atMost: number | null
+  readonly males: number | null
+  readonly females: number | null
+  readonly seasons: number | null
+  readonly perClass: number | null
+  readonly judges: number | null
+  readonly trait: Trait | null
+  /** the keeper's own statement, where only a person can say */
+  readonly stated: string | null
+  readonly waived: {readonly because: string; readonly by: string | null} | null
+  readonly at: Spot
+}
+
+export interface Paper {
+  readonly title: string
+  readonly proves: string
+  readonly on: PartialDate
+  readonly until: PartialDate | null
+}
+
+export const CARE_KINDS = ['feed', 'housing', 'vaccination', 'treatment', 'illness', 'loss'] as const
+export type CareKind = (typeof CARE_KINDS)[number]
+
+export interface CareEntry extends Written {
+  readonly id: string
+  readonly care: CareKind
+  readonly on: PartialDate
+  readonly to: PartialDate | null
+  readonly pens: readonly Pen[]
+  readonly birds: readonly Bird[]
+  readonly hatches: readonly Hatch[]
+  readonly with: string | null
+  readonly eggsWithheldUntil: PartialDate | null
+  readonly meatWithheldUntil: PartialDate | null
+}
+
+export interface DiaryEntry extends Written {
+  readonly id: string
+  readonly on: PartialDate
+  readonly title: string
+  readonly photos: readonly Photo[]
+}

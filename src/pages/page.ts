@@ -1,0 +1,59 @@
+/**
+ * A page before it is HTML: which template, where it goes, and a view model of plain words, numbers already rounded, and links.
+ * Nothing here computes a figure and nothing here is HTML; Markdown stays Markdown until the site room makes it safe HTML.
+ */
+
+export const SECTIONS = ['home', 'ladder', 'birds', 'pens', 'hatches', 'traits', 'shows', 'standard', 'dossier', 'diary', 'methods', 'records'] as const
+export type Section = (typeof SECTIONS)[number]
+
+export interface Page {
+  /** where it goes in the site, `birds/24-031.html`; links in view models are such paths too, and templates turn them with `{{link path}}` */
+  readonly path: string
+  /** a file in `templates/pages/`, without `.hbs` */
+  readonly template: string
+  /** for `<title>`; the breed's name is added by the layout */
+  readonly title: string
+  readonly section: Section | null
+  /** class of `<body>`: `standard`, `dossier` or none */
+  readonly look?: 'standard' | 'dossier'
+  /** one file with stylesheet, font and pictures inside */
+  readonly selfContained?: boolean
+  readonly view: object
+  /** what the search finds it by; pages without are not in the index */
+  readonly search?: {readonly kind: string; readonly words: string}
+}
+
+/** A chart in a view model, put out by the template with `{{> figure shareByStep}}`. */
+export interface Figure {
+  readonly kind: 'figure'
+  /** unique on its page; letters, digits, hyphens */
+  readonly id: string
+  /** run-in bold head of the caption: `Figure 1.` */
+  readonly head: string
+  /** the caption, plain text */
+  readonly caption: string
+  /** short name of the drawing, for `<title>` */
+  readonly title: string
+  /** the text alternative: what the drawing shows, in a sentence with its numbers */
+  readonly description: string
+  /** a Vega-Lite specification, complete but for the theme; also a download, `charts/<name>.vl.json` */
+  readonly spec: object
+  /** name of that download, unique in the site */
+  readonly name: string
+  readonly table: Table
+}
+
+export interface Table {
+  readonly caption?: string
+  readonly columns: readonly {readonly head: string; readonly number?: boolean}[]
+  /** the first cell of a row is its head */
+  readonly rows: readonly (readonly Cell[])[]
+}
+
+export type Cell = string | {readonly text: string; readonly link?: string}
+
+/** A file that is not a page: CSV, JSON, Vega-Lite specification, feed. */
+export interface Download {
+  readonly path: string
+  readonly text: string
+}

@@ -1,0 +1,140 @@
+/** The single values that records are made of, each read from its text. */
+import {isoDay, isWhole, parseDate, type Day, type PartialDate} from './dates.ts'
+import {near, orNear} from './near.ts'
+import type {Spot} from './problem.ts'
+import {isUnit, parseNumber, parseQuantity, unitOf, UNITS, type Dimension, type Quantity, type Unit} from './quantities.ts'
+import {refuse, scalar, type Refusal, type Shape} from './shape.ts'
+
+/** A word that names something elsewhere, with its place: linking turns it into the thing itself. */
+export interface Ref {
+  readonly text: string
+  readonly at: Spot
+}
+
+export const text = (says = 'a text'): Shape<string> => scalar(says, words => (words.trim() === '' ? undefined : words.trim()))
+
+/** The name of another record: a band, a pen, a trait … */
+export const reference = (says: string): Shape<Ref> =>
+  scalar(says, (words, at) => (words.trim() === '' ? undefined : {text: words.trim(), at}))
+
+export const yesNo: Shape<boolean> = scalar(
+  'yes or no',
+  words => (/^(?:yes|true)$/i.test(words) ? true : /^(?:no|false)$/i.test(words) ? false : undefined),
+  {type: ['boolean', 'string'], pattern: '^(yes|no|true|false)$'},
+)
+
+export const count: Shape<number> = scalar(
+  'a whole number such as 12',
+  words => (/^\d+$/.test(words) ? Number(words) : undefined),
+  {type: ['integer', 'string'], pattern: String.raw`^\d+$`},
+)
+
+export const number: Shape<number> = scalar(
+  'a number such as 2.5',
+  words => parseNumber(words) ?? undefined,
+  {type: ['number', 'string']},
+)
+
+/** A chance or share, 0 to 1, written as `70%` or `0.7`. */
+export const chance: Shape<number> = scalar(
+  'a share such as 70% or 0.7',
+  words => {
+    const match = /^(\d+(?:[.,]\d+)?)\s*(%?)$/.exec(words.trim())
+    if (!match) return undefined
+    const amount = Number(match[1]!.replace(',', '.')) / (match[2] === '%' ? 100 : 1)
+    return amount <= 1 ? amount : refuse('unreadable-value', `“${words}” is more than the whole`, 'write a share of at most 100%, such as 70% or 0.7')
+  },
+  {type: ['string', 'number']},
+)
+
+function dateOrRefusal(words: string): PartialDate | Refusal | undefined {
+  const date = parseDate(words.trim())
+  if (date) return date
+  if (/^\d{4}-\d{1,2}(-\d{1,2})?$/.test(words)) {
+    const [year, month, day] = words.split('-').map(Number)
+    const padded = [String(year), String(month).padStart(2, '0'), ...(day === undefined ? [] : [String(day).padStart(2, '0')])].join('-')
+    return parseDate(padded)
+      ? refuse('unreadable-value', `“${words}” lacks a nought`, `write ${padded}`)
+      : refuse('impossible-date', `“${words}” is not in the calendar`, 'write a date that exists, such as 2024-03-23')
+  }
+  return undefined
+}
+
+const DATE_SCHEMA = {type: ['string', 'integer'], pattern: String.raw`^\d{4}(-\d{2}(-\d{2})?)?$`}
+
+/** `2024`, `2024-04` or `2024-04-12`. */
+export const date: Shape<PartialDate> = scalar('a date such as 2024-03-23, 2024-03 or 2024', dateOrRefusal, DATE_SCHEMA)
+
+/** A date to the day. */
+export const wholeDate: Shape<PartialDate> = scalar(
+  'a date to the day such as 2024-03-23',
+  words => {
+    const read = dateOrRefusal(words)
+    if (read === undefined || 'refused' in read) return read
+    return isWhole(read) ? read : refuse('unreadable-value', `“${words}” names no day, and one is needed here`, `write the day too, such as ${isoDay(read.first)}`)
+  },
+  DATE_SCHEMA,
+)
+
+/** `2024-02-20..2024-03-01`, or one day. */
+export const period: Shape<{readonly from: Day; readonly to: Day}> = scalar(
+  'a time such as 2024-02-20..2024-03-01',
+  words => {
+    const [start, end = start] = words.split('..').map(part => part.trim())
+    const from = dateOrRefusal(start ?? '')
+    const to = dateOrRefusal(end ?? '')
+    if (from === undefined || to === undefined) return undefined
+    if ('refused' in from) return from
+    if ('refused' in to) return to
+    return to.last < from.first
+      ? refuse('impossible-date', `“${words}” ends before it begins`, 'put the earlier day first')
+      : {from: from.first, to: to.last}
+  },
+)
+
+/** A length of time in days: `6 weeks`, `10 days`, `5 months` (of 30 days), `1 year`. */
+export const age: Shape<number> = scalar(
+  'a time such as 6 weeks or 10 days',
+  words => {
+    const match = /^(\d+(?:[.,]\d+)?)\s*(days?|weeks?|months?|years?)$/.exec(words.trim())
+    if (!match) {
+      return /^\d+$/.test(words) ? refuse('wrong-unit', `“${words}” says neither days nor weeks`, `write ${words} days or ${words} weeks`) : undefined
+    }
+    const days = {d: 1, w: 7, m: 30, y: 365}[match[2]![0] as 'd' | 'w' | 'm' | 'y']
+    return Number(match[1]!.replace(',', '.')) * days
+  },
+)
+
+/** An amount of a stated kind; a bare number is refused, since nobody can tell its unit later. */
+export const quantity = (dimension: Dimension, example: string): Shape<Quantity> =>
+  scalar(`an amount such as ${example}`, words => {
+    const read = parseQuantity(words)
+    if (read === null) return undefined
+    const units = (Object.keys(UNITS) as Unit[]).filter(name => UNITS[name].of === dimension)
+    if ('unknownUnit' in read) return refuse('wrong-unit', `“${read.unknownUnit}” is no unit known here`, orNear(near(read.unknownUnit, units), `use one of ${units.join(', ')}`))
+    if (read.parts.some(part => part.unit === null)) return refuse('wrong-unit', `“${words}” has no unit`, `write the unit too, such as ${example}`)
+    return read.parts.every(part => part.unit !== null && UNITS[part.unit].of === dimension)
+      ? read
+      : refuse('wrong-unit', `“${words}” is not a ${dimension}`, `use one of ${units.join(', ')}, such as ${example}`)
+  })
+
+/** The unit a trait is kept in. */
+export const unit: Shape<Unit> = scalar(
+  'a unit such as g, kg, mm or degrees',
+  words => unitOf(words.trim()) ?? refuse('wrong-unit', `“${words}” is no unit known here`, orNear(near(words, Object.keys(UNITS)), `use one of ${Object.keys(UNITS).filter(isUnit).join(', ')}`)),
+)
+
+export interface Told {
+  readonly on: PartialDate | null
+  readonly words: string
+}
+
+/** A date, if known, and words after it: `2024-10-01 for breeding, best keel of her hatch`. */
+export function datedWords(words: string): Told | Refusal | undefined {
+  const match = /^(\d{4}(?:-\d{1,2}){0,2})?\s*(.*)$/s.exec(words.trim())
+  const told = match?.[2]?.trim() ?? ''
+  if (match?.[1] === undefined) return told === '' ? undefined : {on: null, words: told}
+  const on = dateOrRefusal(match[1])
+  if (on === undefined || 'refused' in on) return on
+  return {on, words: told}
+}

@@ -1,0 +1,269 @@
+/**
+ * Shapes: how a piece of a record is read. One shape gives the type of the value, the check, the message to the keeper,
+ * the JSON Schema for editors and the line on the reference page, so that none of them can drift from the others.
+ *
+ * A shape is handed what the front matter really holds (every scalar still the text that was written) and gives a value, or notes slips
+ * and gives undefined. Reading goes on past a slip, so one run shows everything there is to mend.
+ */
+import {near, orNear} from './near.ts'
+import type {ProblemCode} from './problem-codes.ts'
+import {inside, keyOf, type Note, type Spot} from './problem.ts'
+
+/** Front matter as parsed: text stays text; null is a key without a value. */
+export type Raw = string | null | readonly Raw[] | {readonly [key: string]: Raw}
+type RawMap = {readonly [key: string]: Raw}
+
+export type JsonSchema = {readonly [key: string]: unknown}
+
+export interface Shape<T> {
+  /** what it accepts, in the keeper's words, with an example: `a date such as 2024-03-23` */
+  readonly says: string
+  readonly schema: JsonSchema
+  /** the keys of an object and what each is for, for the reference page */
+  readonly fields?: Fields
+  /** shapes that this one is made of, for the reference page */
+  readonly parts?: readonly Shape<unknown>[]
+  read(raw: Raw, at: Spot, note: Note): T | undefined
+}
+
+export type ValueOf<S> = S extends Shape<infer T> ? T : never
+
+/** Why a scalar's text was not taken. */
+export interface Refusal {
+  readonly refused: true
+  readonly code: ProblemCode
+  readonly reason: string
+  readonly remedy: string
+}
+
+export function refuse(code: ProblemCode, reason: string, remedy: string): Refusal {
+  return {refused: true, code, reason, remedy}
+}
+
+function isRefusal(value: unknown): value is Refusal {
+  return typeof value === 'object' && value !== null && 'refused' in value
+}
+
+export function isMap(raw: Raw): raw is RawMap {
+  return typeof raw === 'object' && raw !== null && !Array.isArray(raw)
+}
+
+export function isList(raw: Raw): raw is readonly Raw[] {
+  return Array.isArray(raw)
+}
+
+const formOf = (raw: Raw) => (isMap(raw) ? 'keys with values' : isList(raw) ? 'a list' : 'text')
+
+function noteForm(raw: Raw, says: string, at: Spot, note: Note): undefined {
+  if (raw === null) {
+    note({code: 'no-value', severity: 'error', at, reason: 'there is a key here, but no value', remedy: `write ${says}, or take the key out`})
+  } else {
+    note({code: 'wrong-form', severity: 'error', at, reason: `${formOf(raw)} stands here; expected ${says}`, remedy: `write ${says}`})
+  }
+  return undefined
+}
+
+const ANY_SCALAR: JsonSchema = {type: ['string', 'number', 'boolean']}
+
+/** A single value, read from its text. */
+export function scalar<T>(says: string, parse: (text: string, at: Spot) => T | Refusal | undefined, schema: JsonSchema = ANY_SCALAR): Shape<T> {
+  return {
+    says,
+    schema: {...schema, description: says},
+    read(raw, at, note) {
+      if (typeof raw !== 'string') return noteForm(raw, says, at, note)
+      const value = parse(raw, at)
+      if (value === undefined) {
+        note({code: 'unreadable-value', severity: 'error', at, reason: `“${raw}” cannot be read as ${says}`, remedy: `write ${says}`})
+        return undefined
+      }
+      if (isRefusal(value)) {
+        note({code: value.code, severity: 'error', at, reason: value.reason, remedy: value.remedy})
+        return undefined
+      }
+      return value
+    },
+  }
+}
+
+/** One of a short list of words. */
+export function oneOf<const W extends readonly string[]>(words: W): Shape<W[number]> {
+  const says = `one of ${words.join(', ')}`
+  return scalar<W[number]>(
+    says,
+    text => words.includes(text)
+      ? text
+      : refuse('unreadable-value', `“${text}” is not ${says}`, orNear(near(text, words), `write ${says}`)),
+    {enum: words},
+  )
+}
+
+/** A list; a single value is a list of one. */
+export function listOf<T>(item: Shape<T>): Shape<readonly T[]> {
+  return {
+    says: `a list, each entry ${item.says}`,
+    schema: {anyOf: [{type: 'array', items: item.schema}, item.schema]},
+    parts: [item],
+    read(raw, at, note) {
+      if (raw === null) return noteForm(raw, `a list, each entry ${item.says}`, at, note)
+      const entries = isList(raw) ? raw : [raw]
+      const values: T[] = []
+      entries.forEach((entry, index) => {
+        const value = item.read(entry, isList(raw) ? inside(at, index) : at, note)
+        if (value !== undefined) values.push(value)
+      })
+      return values
+    },
+  }
+}
+
+export interface Entry<T> {
+  readonly key: string
+  readonly value: T
+  /** where the value stands */
+  readonly at: Spot
+  /** where the key stands */
+  readonly keyAt: Spot
+}
+
+/** Keys that the keeper chooses (bands, states, symbols), each with a value. */
+export function mapOf<T>(says: string, value: Shape<T>): Shape<readonly Entry<T>[]> {
+  return {
+    says,
+    schema: {type: 'object', additionalProperties: value.schema, description: says},
+    parts: [value],
+    read(raw, at, note) {
+      if (!isMap(raw)) return noteForm(raw, says, at, note)
+      const entries: Entry<T>[] = []
+      for (const [key, inner] of Object.entries(raw)) {
+        const spot = inside(at, key)
+        if (inner === null) noteComma(key, at, note)
+        else {
+          const read = value.read(inner, spot, note)
+          if (read !== undefined) entries.push({key, value: read, at: spot, keyAt: keyOf(at, key)})
+        }
+      }
+      return entries
+    },
+  }
+}
+
+type Forms = {readonly text?: Shape<unknown>; readonly list?: Shape<unknown>; readonly map?: Shape<unknown>}
+
+/** The form decides how it is read: plain text, a list, or keys with values. */
+export function byForm<const F extends Forms>(forms: F): Shape<{[K in keyof F]: ValueOf<F[K]>}[keyof F]> {
+  const shapes = [forms.text, forms.list, forms.map].filter(shape => shape !== undefined)
+  const says = shapes.map(shape => shape.says).join(', or ')
+  return {
+    says,
+    schema: {anyOf: shapes.map(shape => shape.schema)},
+    parts: shapes,
+    read(raw, at, note) {
+      const shape = raw === null ? undefined : isMap(raw) ? forms.map : isList(raw) ? forms.list : forms.text
+      return (shape ? shape.read(raw, at, note) : noteForm(raw, says, at, note)) as {[K in keyof F]: ValueOf<F[K]>}[keyof F] | undefined
+    },
+  }
+}
+
+/** The same reading, its value turned into another. */
+export function turned<A, B>(shape: Shape<A>, turn: (value: A, at: Spot) => B): Shape<B> {
+  return {
+    ...shape,
+    read(raw, at, note) {
+      const value = shape.read(raw, at, note)
+      return value === undefined ? undefined : turn(value, at)
+    },
+  }
+}
+
+export interface Field<T, R extends boolean = boolean> {
+  readonly shape: Shape<T>
+  readonly required: R
+  /** what the key is for, in a sentence of the reference page */
+  readonly help: string
+}
+
+export type Fields = {readonly [key: string]: Field<unknown>}
+
+export const required = <T>(shape: Shape<T>, help: string): Field<T, true> => ({shape, help, required: true})
+export const optional = <T>(shape: Shape<T>, help: string): Field<T, false> => ({shape, help, required: false})
+
+type Simplify<T> = {[K in keyof T]: T[K]}
+export type Read<F extends Fields> = Simplify<
+  {readonly [K in keyof F as F[K] extends Field<unknown, true> ? K : never]: F[K] extends Field<infer T> ? T : never} &
+  {readonly [K in keyof F as F[K] extends Field<unknown, true> ? never : K]?: F[K] extends Field<infer T> ? T : never} &
+  {readonly at: Spot}
+>
+
+/** A word of a keeper's own as a key (a trait's id), its text, and where it stands. */
+export type Others = readonly Entry<string>[]
+
+interface ObjectRules<F extends Fields> {
+  /** keys beyond the listed ones are taken as text (traits, notes); linking finds out whether they name something */
+  readonly others?: string
+  /** a check over the whole object, once its parts have been read */
+  readonly check?: (value: Read<F>, note: Note) => void
+}
+
+/** Known keys with values. An unknown key is a slip that names the nearest known one; nothing is dropped. */
+export function object<const F extends Fields>(says: string, fields: F, rules: ObjectRules<F> & {readonly others: string}): Shape<Read<F> & {readonly others: Others}>
+export function object<const F extends Fields>(says: string, fields: F, rules?: ObjectRules<F>): Shape<Read<F>>
+export function object<const F extends Fields>(says: string, fields: F, rules: ObjectRules<F> = {}): Shape<Read<F> & {readonly others?: Others}> {
+  const known = Object.keys(fields)
+  return {
+    says,
+    fields,
+    schema: {
+      type: 'object',
+      description: says,
+      properties: Object.fromEntries(known.map(key => [key, {...fields[key]!.shape.schema, description: fields[key]!.help}])),
+      required: known.filter(key => fields[key]!.required),
+      additionalProperties: rules.others === undefined ? false : ANY_SCALAR,
+    },
+    read(raw, at, note) {
+      if (!isMap(raw)) return noteForm(raw, says, at, note)
+      const value: Record<string, unknown> = {at}
+      const others: Entry<string>[] = []
+      let whole = true
+      for (const [key, inner] of Object.entries(raw)) {
+        const field = fields[key]
+        const spot = inside(at, key)
+        if (field) {
+          const read = field.shape.read(inner, spot, note)
+          if (read !== undefined) value[key] = read
+          else if (field.required) whole = false
+        } else if (inner === null) noteComma(key, at, note)
+        else if (rules.others !== undefined && typeof inner === 'string') others.push({key, value: inner, at: spot, keyAt: keyOf(at, key)})
+        else {
+          note({
+            code: 'unknown-key', severity: 'error', at: keyOf(at, key),
+            reason: `${says} has no key “${key}”`,
+            remedy: orNear(near(key, known), `use one of ${known.join(', ')}`),
+          })
+        }
+      }
+      for (const key of known) {
+        if (fields[key]!.required && !(key in raw)) {
+          whole = false
+          note({code: 'missing-key', severity: 'error', at, reason: `${says} needs “${key}”`, remedy: `add ${key}: ${fields[key]!.shape.says}`})
+        }
+      }
+      if (rules.others !== undefined) value.others = others
+      if (!whole) return undefined
+      const result = value as Read<F>
+      rules.check?.(result, note)
+      return result
+    },
+  }
+}
+
+function noteComma(key: string, at: Spot, note: Note): void {
+  note({
+    code: 'comma-in-braces', severity: 'error', at: keyOf(at, key),
+    reason: `“${key}” has no value; inside braces a comma starts a new key`,
+    remedy: `put the whole text in quotes ("…, ${key}"), or give the key a value`,
+  })
+}
+
+/** Anything at all, unread: what stands under `private:`. */
+export const anything: Shape<Raw> = {says: 'anything', schema: {}, read: raw => raw ?? ''}
