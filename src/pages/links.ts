@@ -1,0 +1,37 @@
+/** Where each thing stands in the site: paths from the site's root, steady from build to build. Templates turn them with `{{link path}}`. */
+import type {Bird, CareEntry, DiaryEntry, Draft, Hatch, Keeper, Pen, Show, Step, Strain, Trait} from '../logbook/book.ts'
+
+export const HOME = 'index.html'
+export const LADDER = 'ladder.html'
+export const BIRDS = 'birds.html'
+export const PENS = 'pens.html'
+export const HATCHES = 'hatches.html'
+export const TRAITS = 'traits.html'
+export const STRAINS = 'strains.html'
+export const KEEPERS = 'keepers.html'
+export const SHOWS = 'shows.html'
+export const STANDARD = 'standard.html'
+export const DOSSIER = 'dossier.html'
+export const DIARY = 'diary.html'
+export const CARE = 'care.html'
+export const METHODS = 'methods.html'
+export const DOWNLOADS = 'downloads.html'
+
+/** A file name of letters, digits and hyphens: `BC1 to holm-white` → `BC1-to-holm-white`; accents go. */
+export function fileName(text: string): string {
+  const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').replace(/[^A-Za-z0-9._-]+/g, '-').replace(/^[-.]+|[-.]+$/g, '')
+  return plain === '' ? [...text].map(letter => (letter.codePointAt(0) ?? 0).toString(16)).join('-') : plain
+}
+
+export const stepPath = (label: Step['label']): string => `steps/${fileName(label)}.html`
+export const birdsByStepPath = (label: Step['label'], part = 1): string => `birds/by-step/${fileName(label)}${part === 1 ? '' : `-${part}`}.html`
+export const birdPath = (bird: Bird): string => `birds/${bird.id}.html`
+export const penPath = (pen: Pen): string => `pens/${fileName(pen.id)}.html`
+export const hatchPath = (hatch: Hatch): string => `hatches/${fileName(hatch.id)}.html`
+export const traitPath = (trait: Trait): string => `traits/${fileName(trait.id)}.html`
+export const strainPath = (strain: Strain): string => `strains/${fileName(strain.id)}.html`
+export const keeperPath = (keeper: Keeper): string => `keepers.html#${fileName(keeper.id)}`
+export const showPath = (show: Show): string => `shows/${fileName(show.id)}.html`
+export const draftPath = (draft: Draft): string => `standard/${draft.number}.html`
+export const diaryPath = (entry: DiaryEntry): string => `diary/${fileName(entry.id)}.html`
+export const carePath = (entry: CareEntry): string => `care.html#${fileName(entry.id)}`
