@@ -1,0 +1,75 @@
+/** All records of a folder, each read by itself; nothing here knows another file. */
+import type {PartialDate} from './dates.ts'
+import type {KINDS, KindId} from './kinds.ts'
+import type {Slip, Spot} from './problem.ts'
+import type {Quantity} from './quantities.ts'
+import type {Ref} from './scalars.ts'
+import type {SexWord} from './schema/parts.ts'
+import type {Others, ValueOf} from './shape.ts'
+
+/** One Markdown record: its typed front matter and the keeper's own words, comments taken out. */
+export interface FileRecord<T> {
+  /** path inside the folder of records, with `/` */
+  readonly file: string
+  /** the file's name without `.md` */
+  readonly id: string
+  readonly data: T
+  readonly body: string
+  readonly at: Spot
+}
+
+export type RecordOf<K extends KindId> = FileRecord<ValueOf<(typeof KINDS)[K]['shape']>>
+
+/** A row of a weigh day: of a bird, or of a hatch and sex where no bands were read. */
+export interface WeighRow {
+  readonly of: {readonly band: Ref} | {readonly hatch: Ref; readonly sex: SexWord}
+  readonly on: PartialDate
+  readonly values: readonly {readonly measure: string; readonly quantity: Quantity; readonly at: Spot}[]
+  readonly at: Spot
+}
+
+/** A row of an egg record: of a pen or of one hen. */
+export interface EggRow {
+  readonly of: {readonly band: Ref} | {readonly pen: Ref}
+  readonly on: PartialDate
+  readonly eggs: number
+  readonly hens: number | null
+  readonly at: Spot
+}
+
+/** A row of a feed record, of a pen or of a hatch. */
+export interface FeedRow {
+  readonly of: {readonly pen: Ref} | {readonly hatch: Ref}
+  readonly on: PartialDate
+  /** grams */
+  readonly feed: number
+  readonly at: Spot
+}
+
+/** A row of a scoring day. */
+export interface ScoreRow {
+  readonly band: Ref
+  readonly on: PartialDate | null
+  readonly by: Ref | null
+  readonly looks: Others
+  readonly struck: string | null
+  readonly at: Spot
+}
+
+export type Records = {readonly [K in KindId]: readonly RecordOf<K>[]} & {
+  readonly weighings: readonly WeighRow[]
+  readonly eggCounts: readonly EggRow[]
+  readonly feedings: readonly FeedRow[]
+  readonly scorings: readonly ScoreRow[]
+  /** the files in `photos/`, by their path inside it */
+  readonly photos: ReadonlySet<string>
+}
+
+export interface Reading {
+  readonly records: Records
+  readonly slips: readonly Slip[]
+  /** files looked at */
+  readonly files: number
+  /** files of which something could not be read: what they would have named is not missed a second time */
+  readonly faulty: ReadonlySet<string>
+}

@@ -1,0 +1,60 @@
+import {count, date, number, reference, text, yesNo} from '../scalars.ts'
+import {byForm, listOf, mapOf, object, optional, required, scalar, turned, type ValueOf} from '../shape.ts'
+import {kind} from './kind.ts'
+import {photos, privateNotes} from './parts.ts'
+
+const result = scalar('a placing such as 1 of 7', words => {
+  const match = /^(\d+)(?:\s+of\s+(\d+))?$/.exec(words.trim())
+  return match ? {place: Number(match[1]), of: match[2] === undefined ? null : Number(match[2])} : undefined
+})
+
+const judge = byForm({
+  text: turned(text('a name'), name => ({name, consent: false as boolean | undefined})),
+  map: turned(object('a judge', {
+    name: required(text('a name'), 'The name. It is published only with consent.'),
+    consent: optional(yesNo, 'Whether the judge has agreed to be named.'),
+  }), ({name, consent}) => ({name, consent})),
+})
+
+const band = reference('a band such as 25-036')
+
+const show = object('a show', {
+  name: required(text('a name'), 'The show’s name.'),
+  on: required(date, 'The day.'),
+  place: optional(text('a place'), 'Where, as widely as you like.'),
+  cancelled: optional(text('a reason'), 'The reason, when it was officially cancelled.'),
+  judges: optional(mapOf('short names with judges', judge), 'The judges by a short name.'),
+  entries: optional(listOf(object('an entry', {
+    bird: required(band, 'The bird.'),
+    class: optional(text('a class such as pullet'), 'The class.'),
+    judge: optional(reference('a judge’s short name'), 'Who judged it.'),
+    result: optional(result, 'The placing: 1 of 7.'),
+    award: optional(text('an award'), 'An award.'),
+    points: optional(number, 'Points given.'),
+    disqualified: optional(yesNo, 'Whether it was disqualified.'),
+    draft: optional(count, 'The draft of the standard it was judged by.'),
+    remark: optional(text('a remark'), 'What the judge said.'),
+  })), 'The birds shown.'),
+  scores: optional(listOf(object('a score sheet', {
+    bird: required(band, 'The bird.'),
+    by: optional(reference('a keeper or judge'), 'Who scored.'),
+    draft: optional(count, 'The draft it was scored under.'),
+  }, {others: 'a heading of the scale with its points, such as 28 of 30'})), 'Score sheets.'),
+  photos,
+  private: privateNotes,
+})
+
+export type ShowRecord = ValueOf<typeof show>
+
+export const showKind = kind({
+  id: 'show', files: 'shows/<date>-<place>.md', title: 'A show', shape: show,
+  purpose: 'A show: entries, placings and what the judges said.',
+  example: `---
+name: Autumn show
+on: 2025-09-27
+judges: {j2: {name: A judge, consent: no}}
+entries:
+  - {bird: 25-036, class: pullet, judge: j2, result: 1 of 7, remark: Good head.}
+---
+`,
+})

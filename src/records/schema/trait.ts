@@ -1,0 +1,88 @@
+import {age, chance, reference, text, unit, yesNo} from '../scalars.ts'
+import {byForm, listOf, mapOf, object, oneOf, optional, refuse, required, scalar, type ValueOf} from '../shape.ts'
+import {inside} from '../problem.ts'
+import {kind} from './kind.ts'
+import {photos, privateNotes, SEX_WORDS, type SexWord} from './parts.ts'
+
+const scale = scalar('a scale such as 1 to 10', words => {
+  const match = /^(\d+)\s*(?:to|\.\.|–|-)\s*(\d+)$/.exec(words.trim())
+  if (!match) return undefined
+  const [from, to] = [Number(match[1]), Number(match[2])]
+  return from < to ? {from, to} : refuse('unreadable-value', `“${words}” does not rise`, 'put the lowest mark first, such as 1 to 10')
+})
+
+interface SeenIn {
+  readonly sex: SexWord | null
+  readonly fromFirstEgg: boolean
+}
+
+const seenIn = scalar<SeenIn>('male, female, or female from first egg', words => {
+  const match = /^(male|female)?\s*(from first egg)?$/.exec(words.trim())
+  if (!match || (match[1] === undefined && match[2] === undefined)) return undefined
+  return {sex: SEX_WORDS.find(sex => sex === match[1]) ?? null, fromFirstEgg: match[2] !== undefined}
+})
+
+/** What is wanted, as written; linking reads it by the trait’s kind. */
+const wanted = reference('what is wanted: a state, “at least 7”, “40 to 45” or an amount such as 2.4 kg')
+
+const trait = object('a trait', {
+  name: required(text('a name such as Comb'), 'The trait’s name.'),
+  states: optional(listOf(text('a state')), 'What it can look like, for a trait told apart by eye.'),
+  order: optional(listOf(text('a state')), 'What it can look like, from the least to the most.'),
+  scale: optional(scale, 'The marks it is scored on.'),
+  measure: optional(text('a column of the weigh days, such as weight'), 'The column of the weigh days it is taken from.'),
+  unit: optional(unit, 'The unit of a measured trait.'),
+  at: optional(age, 'The age it is measured at.'),
+  window: optional(age, 'How many days before or after that age still count; 7 days when not given.'),
+  target: optional(byForm({text: wanted, list: listOf(wanted), map: mapOf('male and female with what is wanted', wanted)}), 'What the breed is to show.'),
+  tolerance: optional(chance, 'How far from the target is still right, as a share of it.'),
+  required: optional(yesNo, 'Whether the standard requires it.'),
+  'scored-from': optional(age, 'The age from which it can be scored; earlier scores are shown and not counted.'),
+  'seen-in': optional(seenIn, 'Which birds can show it.'),
+  loci: optional(mapOf('symbols with where they lie', object('a locus', {
+    on: required(oneOf(['autosome', 'Z']), 'Where it lies.'),
+    alleles: required(listOf(text('an allele such as P or p+')), 'Its alleles.'),
+  })), 'The loci behind it.'),
+  shows: optional(listOf(object('a rule', {
+    is: required(text('a state'), 'What such a bird looks like.'),
+  }, {others: 'a locus with a genotype such as P/_'})), 'Which genotypes look like what; the first match wins, _ is any allele.'),
+  misscoring: optional(byForm({
+    text: chance,
+    map: mapOf('true looks with what they are mistaken for', mapOf('scored looks with their chances', chance)),
+  }), 'How often it is scored wrongly.'),
+  photos,
+  private: privateNotes,
+}, {
+  check(value, note) {
+    const kinds = (['states', 'order', 'scale', 'unit'] as const).filter(key => value[key] !== undefined)
+    if (kinds.length !== 1) {
+      note({
+        code: 'trait-unfinished', severity: 'error', at: kinds[1] === undefined ? value.at : inside(value.at, kinds[1]),
+        reason: kinds.length === 0 ? 'the trait says neither what it can look like nor how it is measured' : `the trait has both ${kinds.join(' and ')}`,
+        remedy: 'give exactly one of states, order, scale or unit',
+      })
+    }
+  },
+})
+
+export type TraitRecord = ValueOf<typeof trait>
+
+export const traitKind = kind({
+  id: 'trait', files: 'traits/<id>.md', title: 'A trait', shape: trait,
+  purpose: 'What is scored or measured, what is wanted, and how it is inherited. Its file’s name is its id: a key in a chick’s line.',
+  example: `---
+name: Comb
+states: [pea, single]
+target: pea
+required: true
+scored-from: 6 weeks
+loci:
+  P: {on: autosome, alleles: [P, p+]}
+shows:
+  - {P: P/_, is: pea}
+  - {P: p+/_, is: single}
+misscoring: 1%
+---
+Scored in hand, from above.
+`,
+})
