@@ -16,6 +16,9 @@ export const DIARY = 'diary.html'
 export const CARE = 'care.html'
 export const METHODS = 'methods.html'
 export const DOWNLOADS = 'downloads.html'
+export const DRAFT_HISTORY = 'standard/changes.html'
+export const RECORD_FORMATS = 'record-formats.html'
+export const PROBLEM_MANUAL = 'problems.html'
 
 /** A file name of letters, digits and hyphens: `BC1 to holm-white` → `BC1-to-holm-white`; accents go. */
 export function fileName(text: string): string {
