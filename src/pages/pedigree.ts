@@ -1,0 +1,76 @@
+/** A bird's pedigree as nested entries, sire above dam; a parent that may be one of several stands as that, with each one's chance. */
+import type {Bird, Parent, Sex} from '../logbook/book.ts'
+import {birdPath} from './links.ts'
+import {percentSign} from './numbers.ts'
+import {stepWords} from './step-words.ts'
+import {sexSymbol} from './sex-words.ts'
+
+export type Fill = 'open' | 'solid' | 'speckled'
+
+/** How a bird's symbol is filled, and the same in words: `pea comb`. */
+export interface Mark {
+  readonly fill: Fill
+  readonly words: string
+}
+
+export interface Ancestor {
+  readonly symbol: string
+  /** the symbol in words */
+  readonly label: string
+  /** one name, several that it may be, or none: not recorded */
+  readonly names: readonly {readonly text: string; readonly link: string | null; readonly chance: string | null}[]
+  readonly note: string
+  readonly parents: readonly Ancestor[]
+}
+
+const SIDE = {male: 'sire', female: 'dam', unknown: 'parent'} as const
+
+function notRecorded(sex: Sex, note: string): Ancestor {
+  return {symbol: sexSymbol(sex, 'speckled'), label: `${sex}, not recorded`, names: [], note, parents: []}
+}
+
+/** Several that it may be: one entry that names them all, likeliest first, and goes no further back. */
+function oneOf(candidates: readonly Parent[], sex: Sex): Ancestor {
+  const known = candidates.reduce((sum, {chance}) => sum + chance, 0)
+  const names = candidates.map(({bird, chance}) => ({text: bird.band, link: birdPath(bird), chance: percentSign(chance)}))
+  const outside = known < 0.9995 ? [{text: 'not recorded', link: null, chance: percentSign(1 - known)}] : []
+  return {
+    symbol: sexSymbol(sex, 'speckled'), label: `${sex}, uncertain: one of those named`, names: [...names, ...outside],
+    note: `${SIDE[sex]}, one of these`, parents: [],
+  }
+}
+
+function side(bird: Bird, sex: 'male' | 'female', left: number, mark: (bird: Bird) => Mark): Ancestor {
+  const candidates = sex === 'male' ? bird.parentage.sires : bird.parentage.dams
+  const [only] = candidates
+  if (!only) return notRecorded(sex, SIDE[sex])
+  if (candidates.length > 1 || only.chance < 0.9995) return oneOf(candidates, sex)
+  return entry(only.bird, left, mark, SIDE[sex])
+}
+
+function entry(bird: Bird, left: number, mark: (bird: Bird) => Mark, as: string | null): Ancestor {
+  const {fill, words} = mark(bird)
+  const parents = left > 1 && bird.parentage.kind !== 'founder' ? [side(bird, 'male', left - 1, mark), side(bird, 'female', left - 1, mark)] : []
+  return {
+    symbol: sexSymbol(bird.sex, fill), label: `${bird.sex === 'unknown' ? 'sex unknown' : bird.sex}, ${words}`,
+    names: [{text: bird.band, link: birdPath(bird), chance: null}], note: [stepWords(bird), ...(as === null ? [] : [as])].join(', '), parents,
+  }
+}
+
+/**
+ * The bird and its ancestors, so many generations in all, the bird itself counted.
+ *
+ * @param generations whole, 1 or more; default 4
+ */
+export function pedigree(bird: Bird, mark: (bird: Bird) => Mark, generations = 4): Ancestor {
+  const drawn = entry(bird, generations, mark, null)
+  return {...drawn, names: drawn.names.map(name => ({...name, link: null}))}
+}
+
+/** Ancestors drawn by name and places drawn in all, the bird itself left out: `13 of 14`. */
+export function known(ancestor: Ancestor): {readonly named: number; readonly places: number} {
+  return ancestor.parents.reduce((sum, parent) => {
+    const above = known(parent)
+    return {named: sum.named + above.named + (parent.names.length === 1 ? 1 : 0), places: sum.places + above.places + 1}
+  }, {named: 0, places: 0})
+}
