@@ -218,7 +218,7 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
       description: says,
       properties: Object.fromEntries(known.map(key => [key, {...fields[key]!.shape.schema, description: fields[key]!.help}])),
       required: known.filter(key => fields[key]!.required),
-      additionalProperties: rules.others === undefined ? false : ANY_SCALAR,
+      additionalProperties: rules.others === undefined ? false : {...ANY_SCALAR, description: rules.others},
     },
     read(raw, at, note) {
       if (!isMap(raw)) return noteForm(raw, says, at, note)
