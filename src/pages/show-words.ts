@@ -1,0 +1,38 @@
+/** Placings, judges and remarks as a reader wants them. */
+import type {Show, ShowEntry} from '../logbook/book.ts'
+import {rounded} from './numbers.ts'
+
+/** Classes in the order a standard names them; others follow as they were first written. */
+const CLASS_ORDER = ['cock', 'cockerel', 'hen', 'pullet']
+const rank = (name: string | null): number => {
+  const place = name === null ? -1 : CLASS_ORDER.indexOf(name.toLowerCase())
+  return place === -1 ? CLASS_ORDER.length : place
+}
+
+/** `1 of 7`, `1`, `disqualified`, `not placed` */
+export function placing(entry: ShowEntry): string {
+  if (entry.disqualified) return 'disqualified'
+  if (entry.place === null) return 'not placed'
+  return entry.of === null ? String(entry.place) : `${entry.place} of ${entry.of}`
+}
+
+/** `93 points under draft 4` */
+export function pointsWords(entry: ShowEntry): string | null {
+  if (entry.points === null) return entry.draft === null ? null : `judged by draft ${entry.draft}`
+  const points = `${rounded(entry.points, 1).replace(/\.0$/, '')} points`
+  return entry.draft === null ? points : `${points} under draft ${entry.draft}`
+}
+
+/** A show's entries by class, the best placed first, birds not placed and disqualified last. */
+export function byClass(show: Show): readonly {readonly name: string | null; readonly entries: readonly ShowEntry[]}[] {
+  const names = [...new Set(show.entries.map(entry => entry.class))]
+  const order = (entry: ShowEntry): number => (entry.disqualified ? 2e6 : entry.place ?? 1e6)
+  return names
+    .map((name, index) => ({name, index, entries: show.entries.filter(entry => entry.class === name)}))
+    .sort((a, b) => rank(a.name) - rank(b.name) || a.index - b.index)
+    .map(({name, entries}) => ({name, entries: [...entries].sort((a, b) => order(a) - order(b) || (a.bird.id < b.bird.id ? -1 : 1))}))
+}
+
+/** Who judged, each once, in the order of the entries. */
+export const judgesOf = (show: Show): readonly string[] =>
+  [...new Set(show.entries.map(entry => entry.judge).filter(judge => judge !== null))]

@@ -1,0 +1,69 @@
+/** One show: placings class by class, with what the judges said. */
+import type {Bird, Logbook, Show, ShowEntry} from '../logbook/book.ts'
+import {dateWords} from './dates.ts'
+import {birdPath, fileName, showPath} from './links.ts'
+import {counted, listWords, sentence} from './numbers.ts'
+import type {Page} from './page.ts'
+import {byClass, judgesOf, placing, pointsWords} from './show-words.ts'
+import {draftLink} from './standard-view.ts'
+
+interface PlacedBird {
+  readonly placing: string
+  readonly bird: {readonly band: string; readonly link: string}
+  /** award and points, where there are any */
+  readonly note: string
+  readonly draft: {readonly words: string; readonly link: string} | null
+  readonly remark: string | null
+  readonly judge: string | null
+}
+
+export interface ShowView {
+  readonly name: string
+  readonly facts: readonly {readonly term: string; readonly words: string}[]
+  readonly lead: string
+  readonly cancelled: string | null
+  /** Markdown */
+  readonly body: string
+  readonly classes: readonly {readonly id: string; readonly name: string; readonly entries: readonly PlacedBird[]}[]
+}
+
+export const bandLink = (bird: Bird): {readonly band: string; readonly link: string} => ({band: bird.band, link: birdPath(bird)})
+
+function placed(book: Logbook, entry: ShowEntry, severalJudges: boolean): PlacedBird {
+  const draft = book.drafts.find(each => each.number === entry.draft)
+  return {
+    placing: sentence(placing(entry)), bird: bandLink(entry.bird),
+    note: [entry.award, pointsWords(entry)].filter(part => part !== null).map(sentence).join('. '),
+    draft: draft ? {words: `draft ${draft.number}`, link: draftLink(book, draft)} : null,
+    remark: entry.remark, judge: severalJudges ? entry.judge : null,
+  }
+}
+
+function showLead(show: Show): string {
+  if (show.cancelled !== null) return 'Officially cancelled.'
+  if (show.entries.length === 0) return 'No birds of ours were entered, or the entries are not on record yet.'
+  const classes = byClass(show).filter(({name}) => name !== null).length
+  return `${sentence(counted(show.entries.length, 'bird'))} shown${classes === 0 ? '' : ` in ${counted(classes, 'class', 'classes')}`}.`
+}
+
+export function showPages(book: Logbook): readonly Page[] {
+  return book.shows.map(show => {
+    const judges = judgesOf(show)
+    const facts = [
+      {term: 'On', words: dateWords(show.on)},
+      ...(show.place === null ? [] : [{term: 'At', words: show.place}]),
+      ...(judges.length === 0 ? [] : [{term: judges.length === 1 ? 'Judge' : 'Judges', words: listWords(judges)}]),
+    ]
+    const view: ShowView = {
+      name: show.name, facts, lead: showLead(show), cancelled: show.cancelled, body: show.body,
+      classes: byClass(show).map(({name, entries}) => ({
+        id: fileName(`class-${name ?? 'none'}`), name: name === null ? 'No class on record' : sentence(name),
+        entries: entries.map(entry => placed(book, entry, judges.length > 1)),
+      })),
+    }
+    return {
+      path: showPath(show), template: 'show', title: `${show.name}, ${dateWords(show.on)}`, section: 'shows', view,
+      search: {kind: 'show', words: [show.name, show.place ?? '', ...show.entries.map(entry => entry.bird.band)].join(' ')},
+    }
+  })
+}
