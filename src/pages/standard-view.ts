@@ -106,7 +106,7 @@ export function standardView(book: Logbook, draft: Draft): StandardView {
   const sections = sectionViews(draft, changed)
   const replaces = before ? `Replaces draft ${before.number} of ${dateWords(before.on)}.` : null
   return {
-    number: draft.number, title: draft.title === '' ? book.project.name : draft.title,
+    number: draft.number, title: draft.title === '' ? `The ${book.project.name}` : draft.title,
     lead: `Proposed breed standard, ${dateWords(draft.on)}.`, replaces,
     replacedBy: after ? {words: `draft ${after.number} of ${dateWords(after.on)}`, link: draftLink(book, after)} : null,
     barNote: before && changes.length > 0 ? `A bar beside a clause marks a change since draft ${before.number}.` : null,

@@ -1,0 +1,48 @@
+import {describe, expect, it} from 'vitest'
+import {showPages, type ShowView} from '../../src/pages/show.ts'
+import {showsPage, type ShowsView} from '../../src/pages/shows.ts'
+import {shownBook} from './shown-logbook.ts'
+import {weekOld} from './small-logbook.ts'
+
+describe('shows', () => {
+  const view = showsPage(shownBook()).view as ShowsView
+
+  it('counts the shows held and those officially cancelled apart', () => {
+    expect(view.lead).toBe('One show, 2024 to 2025; one more was officially cancelled.')
+    expect(view.shows[0]).toMatchObject({name: 'Winter show', cancelled: 'All gatherings of poultry were forbidden.'})
+  })
+
+  it('gives each bird a row and each year a column', () => {
+    expect(view.results?.columns.map(column => column.head)).toEqual(['Bird', '2024'])
+    expect(view.results?.rows).toEqual([
+      [{text: '24-001', link: 'birds/24-001.html'}, 'cockerel, disqualified'],
+      [{text: '24-003', link: 'birds/24-003.html'}, 'pullet, 1 of 7, best pullet'],
+      [{text: '24-004', link: 'birds/24-004.html'}, 'pullet, 4 of 7'],
+    ])
+  })
+
+  it('gathers what the judges said', () => {
+    expect(view.remarks.flatMap(each => each.remarks.map(one => `${one.bird.band}: ${one.remark}`))).toEqual(['24-003: Good <head>.', '24-001: Comb not pea.'])
+  })
+
+  it('says in words that there is none yet', () => {
+    expect(showsPage(weekOld()).view).toMatchObject({lead: 'No show is on record yet.', shows: [], results: null, remarks: []})
+  })
+})
+
+describe('a show', () => {
+  const [autumn, winter] = showPages(shownBook()).map(page => page.view as ShowView)
+
+  it('lists its classes cock to pullet, the best placed first', () => {
+    expect(autumn?.lead).toBe('Three birds shown in two classes.')
+    expect(autumn?.classes.map(each => [each.name, each.entries.map(one => one.placing)])).toEqual([['Cockerel', ['Disqualified']], ['Pullet', ['1 of 7', '4 of 7']]])
+  })
+
+  it('keeps the draft a score was given under beside the score', () => {
+    expect(autumn?.classes[1]?.entries[0]).toMatchObject({note: 'Best pullet. 93.5 points under draft 1', draft: {link: 'standard/1.html'}})
+  })
+
+  it('gives the reason when it was cancelled', () => {
+    expect(winter).toMatchObject({lead: 'Officially cancelled.', cancelled: 'All gatherings of poultry were forbidden.', classes: []})
+  })
+})
