@@ -4,7 +4,7 @@
 export const READING_CODES = [
   'unreadable-file', 'no-front-matter', 'unreadable-front-matter', 'repeated-key', 'unplaced-file',
   'unknown-key', 'missing-key', 'no-value', 'comma-in-braces', 'wrong-form', 'unreadable-value', 'impossible-date', 'wrong-unit', 'wrong-sum',
-  'unreadable-table', 'unknown-column', 'missing-column',
+  'unreadable-table', 'unknown-column', 'missing-column', 'unclosed-comment', 'trait-unfinished',
 ] as const
 
 /** Found when the files are read together. */
@@ -12,7 +12,7 @@ export const LINKING_CODES = [
   'no-project', 'two-projects', 'same-name', 'unknown-strain', 'unknown-trait', 'unknown-keeper', 'unknown-band', 'unknown-pen', 'unknown-hatch', 'unknown-photo',
   'band-twice', 'band-in-doubt', 'no-origin', 'two-origins', 'records-disagree',
   'parent-too-young', 'parent-dead', 'wrong-parent-sex', 'hatch-before-pen', 'hatch-counts', 'too-many-chicks', 'tally-overdrawn',
-  'after-as-of', 'loop-in-descent', 'unknown-state', 'trait-unfinished', 'unit-mixed', 'step-contradicted', 'chances-do-not-sum',
+  'after-as-of', 'loop-in-descent', 'unknown-state', 'unit-mixed', 'step-contradicted', 'chances-do-not-sum',
   'left-before-hatched', 'scored-after-leaving', 'male-laid', 'incubation-odd', 'unlikely-weight', 'in-two-pens', 'too-many-eggs',
   'unknown-step', 'clause-unknown', 'photo-without-words',
 ] as const

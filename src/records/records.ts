@@ -67,9 +67,12 @@ export type Records = {readonly [K in KindId]: readonly RecordOf<K>[]} & {
 
 export interface Reading {
   readonly records: Records
+  /** in the order found; `locate` sorts them by place */
   readonly slips: readonly Slip[]
   /** files looked at */
   readonly files: number
   /** files of which something could not be read: what they would have named is not missed a second time */
   readonly faulty: ReadonlySet<string>
+  /** the text of every file that was read (plain line ends, no byte-order mark), for `locate`: no file is opened twice */
+  readonly texts: ReadonlyMap<string, string>
 }

@@ -56,7 +56,12 @@ const formOf = (raw: Raw) => (isMap(raw) ? 'keys with values' : isList(raw) ? 'a
 
 function noteForm(raw: Raw, says: string, at: Spot, note: Note): undefined {
   if (raw === null) {
-    note({code: 'no-value', severity: 'error', at, reason: 'there is a key here, but no value', remedy: `write ${says}, or take the key out`})
+    const inList = 'path' in at && typeof at.path.at(-1) === 'number'
+    note({
+      code: 'no-value', severity: 'error', at,
+      reason: inList ? 'an entry of the list is empty' : 'there is a key here, but no value',
+      remedy: `write ${says}, or take the ${inList ? 'entry' : 'key'} out`,
+    })
   } else {
     note({code: 'wrong-form', severity: 'error', at, reason: `${formOf(raw)} stands here; expected ${says}`, remedy: `write ${says}`})
   }
@@ -137,8 +142,9 @@ export function mapOf<T>(says: string, value: Shape<T>): Shape<readonly Entry<T>
       const entries: Entry<T>[] = []
       for (const [key, inner] of Object.entries(raw)) {
         const spot = inside(at, key)
-        if (inner === null) noteComma(key, at, note)
-        else {
+        if (inner === null) {
+          noteComma(key, at, note, `give “${key}” a value (${value.says}); a list of names goes in square brackets`)
+        } else {
           const read = value.read(inner, spot, note)
           if (read !== undefined) entries.push({key, value: read, at: spot, keyAt: keyOf(at, key)})
         }
@@ -192,7 +198,8 @@ type Simplify<T> = {[K in keyof T]: T[K]}
 export type Read<F extends Fields> = Simplify<
   {readonly [K in keyof F as F[K] extends Field<unknown, true> ? K : never]: F[K] extends Field<infer T> ? T : never} &
   {readonly [K in keyof F as F[K] extends Field<unknown, true> ? never : K]?: F[K] extends Field<infer T> ? T : never} &
-  {readonly at: Spot}
+  // where it stands, unless a key of the record itself is called `at`
+  ('at' extends keyof F ? unknown : {readonly at: Spot})
 >
 
 /** A word of a keeper's own as a key (a trait's id), its text, and where it stands. */
@@ -202,7 +209,7 @@ interface ObjectRules<F extends Fields> {
   /** keys beyond the listed ones are taken as text (traits, notes); linking finds out whether they name something */
   readonly others?: string
   /** a check over the whole object, once its parts have been read */
-  readonly check?: (value: Read<F>, note: Note) => void
+  readonly check?: (value: Read<F>, note: Note, at: Spot) => void
 }
 
 /** Known keys with values. An unknown key is a slip that names the nearest known one; nothing is dropped. */
@@ -226,24 +233,28 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
       const others: Entry<string>[] = []
       let whole = true
       for (const [key, inner] of Object.entries(raw)) {
-        const field = fields[key]
+        const field = Object.hasOwn(fields, key) ? fields[key] : undefined
         const spot = inside(at, key)
         if (field) {
           const read = field.shape.read(inner, spot, note)
           if (read !== undefined) value[key] = read
           else if (field.required) whole = false
-        } else if (inner === null) noteComma(key, at, note)
-        else if (rules.others !== undefined && typeof inner === 'string') others.push({key, value: inner, at: spot, keyAt: keyOf(at, key)})
+        } else if (rules.others !== undefined && typeof inner === 'string') others.push({key, value: inner, at: spot, keyAt: keyOf(at, key)})
+        else if (inner === null && !isTop(at)) noteComma(key, at, note, `put the whole text in quotes ("…, ${key}"), or give the key a value`)
         else {
-          note({
-            code: 'unknown-key', severity: 'error', at: keyOf(at, key),
-            reason: `${says} has no key “${key}”`,
-            remedy: orNear(near(key, known), `use one of ${known.join(', ')}`),
-          })
+          const candidates = near(key, known)
+          if (rules.others !== undefined && candidates.length === 0) noteForm(inner, rules.others, spot, note)
+          else {
+            note({
+              code: 'unknown-key', severity: 'error', at: keyOf(at, key),
+              reason: `${says} has no key “${key}”`,
+              remedy: orNear(candidates, `use one of ${known.join(', ')}`),
+            })
+          }
         }
       }
       for (const key of known) {
-        if (fields[key]!.required && !(key in raw)) {
+        if (fields[key]!.required && !Object.hasOwn(raw, key)) {
           whole = false
           note({code: 'missing-key', severity: 'error', at, reason: `${says} needs “${key}”`, remedy: `add ${key}: ${fields[key]!.shape.says}`})
         }
@@ -251,17 +262,21 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
       if (rules.others !== undefined) value.others = others
       if (!whole) return undefined
       const result = value as Read<F>
-      rules.check?.(result, note)
+      rules.check?.(result, note, at)
       return result
     },
   }
 }
 
-function noteComma(key: string, at: Spot, note: Note): void {
+const isTop = (at: Spot) => 'path' in at && at.path.length === 0
+
+/** A key without a value, inside another: mostly a text whose comma ended it before its end, sometimes a colon without its space. */
+function noteComma(key: string, at: Spot, note: Note, remedy: string): void {
+  const colon = /^([\w-]+):(\S.*)$/s.exec(key)
   note({
     code: 'comma-in-braces', severity: 'error', at: keyOf(at, key),
-    reason: `“${key}” has no value; inside braces a comma starts a new key`,
-    remedy: `put the whole text in quotes ("…, ${key}"), or give the key a value`,
+    reason: colon ? `“${key}” has no space behind its colon and so is a key without a value` : `“${key}” has no value; inside braces a comma starts a new key`,
+    remedy: colon ? `write ${colon[1]}: ${colon[2]}` : remedy,
   })
 }
 

@@ -24,11 +24,11 @@ const draft = object('a draft of the standard', {
   photos,
   private: privateNotes,
 }, {
-  check(value, note) {
+  check(value, note, at) {
     const sum = value.scale?.reduce((points, heading) => points + heading.value, 0)
     if (sum !== undefined && sum !== 100) {
       note({
-        code: 'wrong-sum', severity: 'error', at: inside(value.at, 'scale'),
+        code: 'wrong-sum', severity: 'error', at: inside(at, 'scale'),
         reason: `the scale of points makes ${sum}, not 100`, remedy: 'mend the points so that they make 100',
       })
     }

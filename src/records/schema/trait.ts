@@ -53,11 +53,11 @@ const trait = object('a trait', {
   photos,
   private: privateNotes,
 }, {
-  check(value, note) {
+  check(value, note, at) {
     const kinds = (['states', 'order', 'scale', 'unit'] as const).filter(key => value[key] !== undefined)
     if (kinds.length !== 1) {
       note({
-        code: 'trait-unfinished', severity: 'error', at: kinds[1] === undefined ? value.at : inside(value.at, kinds[1]),
+        code: 'trait-unfinished', severity: 'error', at: kinds[1] === undefined ? at : inside(at, kinds[1]),
         reason: kinds.length === 0 ? 'the trait says neither what it can look like nor how it is measured' : `the trait has both ${kinds.join(' and ')}`,
         remedy: 'give exactly one of states, order, scale or unit',
       })

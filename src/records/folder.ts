@@ -1,0 +1,49 @@
+/** A folder of records as reading sees it: the names of its files and their text. On disk, or held in memory by a test. */
+import {readdirSync, readFileSync, realpathSync, statSync} from 'node:fs'
+import {join} from 'node:path'
+
+export interface Folder {
+  /** every file, as its path inside the folder, with `/` */
+  list(): string[]
+  /** the text of one of them */
+  text(file: string): string
+}
+
+/** Files and folders that begin with a dot belong to tools; `templates/` holds the project's own page templates, which are no records. */
+const isLeftAlone = (path: string) => /(?:^|\/)\./.test(path) || path === 'templates'
+
+/** A folder on disk. Links are followed, except back into a folder they lie in. */
+export function folderOnDisk(root: string): Folder {
+  const files: string[] = []
+  const walk = (inside: string, above: readonly string[]) => {
+    const here = realpathSync(join(root, inside))
+    if (above.includes(here)) return
+    for (const entry of readdirSync(here, {withFileTypes: true})) {
+      const path = inside === '' ? entry.name : `${inside}/${entry.name}`
+      if (isLeftAlone(path)) continue
+      const kind = entry.isSymbolicLink() ? statSync(join(here, entry.name), {throwIfNoEntry: false}) : entry
+      if (kind?.isDirectory() === true) walk(path, [...above, here])
+      else files.push(path)
+    }
+  }
+  return {
+    list() {
+      files.length = 0
+      walk('', [])
+      return [...files]
+    },
+    text: file => readFileSync(join(root, file), 'utf8'),
+  }
+}
+
+/** A folder that lives in memory: paths with their texts. */
+export function folderInMemory(texts: Readonly<Record<string, string>>): Folder {
+  return {
+    list: () => Object.keys(texts).filter(path => !isLeftAlone(path) && !path.startsWith('templates/')),
+    text(file) {
+      const text = texts[file]
+      if (text === undefined) throw new Error(`${file} is not in this folder`)
+      return text
+    },
+  }
+}

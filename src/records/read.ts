@@ -1,0 +1,116 @@
+/**
+ * folder → records. Each file is read by itself and once: its place decides its kind, its text alone decides what it holds,
+ * so a reading can be remembered by path and text. What is wrong is a slip beside the records, and reading goes on.
+ */
+import {withoutComments} from './comments.ts'
+import type {Folder} from './folder.ts'
+import {readFrontMatter, spotAt} from './front-matter.ts'
+import {KINDS, type KindId} from './kinds.ts'
+import {idOf, ownerOf, placeFor} from './places.ts'
+import type {Note, Slip, Spot} from './problem.ts'
+import type {EggRow, FeedRow, FileRecord, Reading, Records, ScoreRow, WeighRow} from './records.ts'
+import {readMeasures} from './measures.ts'
+import {readScoringDay} from './scoring-day.ts'
+import {isList, isMap, type Raw} from './shape.ts'
+
+/** What one file holds. */
+export type FileReading =
+  | {readonly what: 'record'; readonly kind: KindId; readonly record: FileRecord<unknown>}
+  | {readonly what: 'weighings'; readonly rows: readonly WeighRow[]}
+  | {readonly what: 'eggCounts'; readonly rows: readonly EggRow[]}
+  | {readonly what: 'feedings'; readonly rows: readonly FeedRow[]}
+  | {readonly what: 'scorings'; readonly rows: readonly ScoreRow[]}
+
+/** Reads every file of a folder. */
+export function readRecords(folder: Folder): Reading {
+  const files = folder.list().sort((a, b) => (a < b ? -1 : a > b ? 1 : 0))
+  const slips: Slip[] = []
+  const note: Note = slip => slips.push(slip)
+  const texts = new Map<string, string>()
+  const photos = new Set<string>()
+  const readings: FileReading[] = []
+  for (const file of files) {
+    const owner = ownerOf(file)
+    if (owner?.what === 'paper') continue
+    if (owner?.what === 'photo') {
+      photos.add(file.slice('photos/'.length))
+      continue
+    }
+    if (owner === null && !/\.(?:md|markdown|mdown|txt)$/i.test(file)) {
+      noteUnplaced(file, null, note)
+      continue
+    }
+    const text = readText(folder, file, note)
+    if (text === null) continue
+    texts.set(file, text)
+    const reading = readFile(file, text, note)
+    if (reading) readings.push(reading)
+  }
+  return {
+    records: gather(readings, photos), slips, files: files.length, texts,
+    faulty: new Set(slips.filter(slip => slip.severity === 'error').map(slip => slip.at.file)),
+  }
+}
+
+/** Reads one file from its path and its text (plain line ends, no byte-order mark); null when it holds nothing that can be read. */
+export function readFile(file: string, text: string, note: Note): FileReading | null {
+  const owner = ownerOf(file)
+  if (owner?.what === 'measures') return readMeasures(file, text, note)
+  if (owner?.what === 'scores') return {what: 'scorings', rows: readScoringDay(file, text, note)}
+  if (owner?.what !== 'record') {
+    noteUnplaced(file, readFrontMatter(file, text, () => undefined)?.front ?? null, note)
+    return null
+  }
+  const cut = readFrontMatter(file, text, note)
+  if (cut === null) return null
+  const at: Spot = {file, path: []}
+  const data = KINDS[owner.kind].shape.read(text.includes('<!--') ? rawWithoutComments(cut.front) : cut.front, at, note)
+  const {text: body, unclosed} = withoutComments(cut.body)
+  if (unclosed !== null) {
+    note({
+      code: 'unclosed-comment', severity: 'warning', at: spotAt(file, text, text.length - cut.body.length + unclosed, 4),
+      reason: 'the comment that begins here is never closed, so nothing after it is published', remedy: 'close it with -->',
+    })
+  }
+  return data === undefined ? null : {what: 'record', kind: owner.kind, record: {file, id: idOf(file), data, body, at}}
+}
+
+/** The text of a file with plain line ends and no byte-order mark; null, and a slip, when it is not text. */
+function readText(folder: Folder, file: string, note: Note): string | null {
+  const refuse = (at: Spot, reason: string, remedy: string) => {
+    note({code: 'unreadable-file', severity: 'error', at, reason, remedy})
+    return null
+  }
+  let text: string
+  try {
+    text = folder.text(file)
+  } catch (error) {
+    return refuse({file, path: []}, `the file cannot be opened (${error instanceof Error ? error.message : String(error)})`, 'look whether you may read it, or move it away')
+  }
+  const plain = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n')
+  const foreign = plain.search(/[\uFFFD\0]/)
+  return foreign === -1
+    ? plain
+    : refuse(spotAt(file, plain, foreign, 1), 'a letter here is not written in UTF-8', 'save the file as text in UTF-8 (many editors: “Save with encoding”)')
+}
+
+function noteUnplaced(file: string, front: Raw, note: Note): void {
+  note({code: 'unplaced-file', severity: 'warning', at: {file, path: []}, reason: 'no record is looked for here, so the file is left out', remedy: placeFor(file, front)})
+}
+
+function rawWithoutComments(raw: Raw): Raw {
+  if (typeof raw === 'string') return withoutComments(raw).text
+  if (isList(raw)) return raw.map(rawWithoutComments)
+  if (isMap(raw)) return Object.fromEntries(Object.entries(raw).map(([key, inner]) => [key, rawWithoutComments(inner)]))
+  return raw
+}
+
+function gather(readings: readonly FileReading[], photos: ReadonlySet<string>): Records {
+  const records: Record<string, unknown[]> = Object.fromEntries([...Object.keys(KINDS), 'weighings', 'eggCounts', 'feedings', 'scorings'].map(name => [name, []]))
+  for (const reading of readings) {
+    if (reading.what === 'record') records[reading.kind]?.push(reading.record)
+    else for (const row of reading.rows) records[reading.what]?.push(row)
+  }
+  // each list holds what readFile gave for its own kind
+  return {...records, photos} as unknown as Records
+}

@@ -1,0 +1,47 @@
+/** Scoring days: `band,on,by,<trait>…,struck`. An empty cell was not scored; what stands under `struck` says why the row no longer counts. */
+import type {Note} from './problem.ts'
+import {parseNumber} from './quantities.ts'
+import type {ScoreRow} from './records.ts'
+import {date, reference} from './scalars.ts'
+import type {Entry} from './shape.ts'
+import {cellUnder, needCell, readCell} from './table-cells.ts'
+import {noteMissingColumn, readTable} from './tables.ts'
+
+const band = reference('a band such as 24-031')
+const scorer = reference('a keeper')
+const OWN: readonly string[] = ['band', 'on', 'by', 'struck']
+
+export function readScoringDay(file: string, text: string, note: Note): ScoreRow[] {
+  const table = readTable(file, text, note)
+  if (table === null) return []
+  const missing = ['band', 'on'].filter(name => !table.columns.some(column => column.name === name))
+  for (const name of missing) noteMissingColumn(table, file, name, 'a scoring day', note)
+  const traits = table.columns.map((column, index) => ({column, index})).filter(({column}) => column.name !== '' && !OWN.includes(column.name))
+  if (traits.length === 0) {
+    const [first] = table.columns
+    note({
+      code: 'missing-column', severity: 'error', at: first?.at ?? {file, line: 1, column: 1, width: 0},
+      reason: 'a scoring day needs a column for each trait that was scored', remedy: 'add a column headed with a trait’s id, such as comb',
+    })
+  }
+  if (missing.length > 0 || traits.length === 0) return []
+  const [bandOf, onOf, byOf, struckOf] = [cellUnder(table, 'band'), cellUnder(table, 'on'), cellUnder(table, 'by'), cellUnder(table, 'struck')]
+  const rows: ScoreRow[] = []
+  for (const row of table.rows) {
+    const whose = needCell(bandOf(row), 'band', band, note)
+    const on = readCell(onOf(row), date, note)
+    const by = readCell(byOf(row), scorer, note)
+    if (whose === undefined || on === undefined || by === undefined) continue
+    const looks: Entry<string>[] = []
+    for (const {column, index} of traits) {
+      const cell = row.cells[index]
+      if (cell !== undefined && cell.text !== '') {
+        const value = column.unit !== null && parseNumber(cell.text) !== null ? `${cell.text} ${column.unit}` : cell.text
+        looks.push({key: column.name, value, at: cell.at, keyAt: column.at})
+      }
+    }
+    const struck = struckOf(row)?.text ?? ''
+    rows.push({band: whose, on, by, looks, struck: struck === '' ? null : struck, at: row.at})
+  }
+  return rows
+}

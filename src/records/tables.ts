@@ -1,0 +1,174 @@
+/** Tables: CSV with a heading line. Commas, semicolons or tabs part the cells; every cell keeps its place. */
+import {CsvError, parse} from 'csv-parse/sync'
+import {withoutComments} from './comments.ts'
+import {near, orNear} from './near.ts'
+import type {Note, Spot} from './problem.ts'
+import {unitOf, type Unit} from './quantities.ts'
+
+export interface Cell {
+  /** trimmed; empty where nothing was written */
+  readonly text: string
+  readonly at: Spot
+}
+
+export interface Column {
+  /** the heading as written, without its unit */
+  readonly name: string
+  /** `weight (g)`, `weight g` */
+  readonly unit: Unit | null
+  readonly at: Spot
+}
+
+export interface Row {
+  readonly at: Spot
+  /** one for every column, in their order */
+  readonly cells: readonly Cell[]
+}
+
+export interface Table {
+  readonly columns: readonly Column[]
+  readonly rows: readonly Row[]
+}
+
+interface Parsed {
+  readonly record: readonly string[]
+  readonly raw: string
+  readonly info: {readonly lines: number}
+}
+
+/** Reads a table, or notes why it cannot be read and gives null. Rows with nothing in them are passed over, rows with cells too many are noted. */
+export function readTable(file: string, text: string, note: Note): Table | null {
+  const delimiter = delimiterOf(/^.*/.exec(text)?.[0] ?? '')
+  const unreadable = (at: Spot, reason: string, remedy: string) => note({code: 'unreadable-table', severity: 'error', at, reason, remedy})
+  let parsed: Parsed[]
+  try {
+    // with `info` and `raw` every record comes with its text and the line it ends on
+    parsed = parse(text, {delimiter, info: true, raw: true, relax_column_count: true, skip_empty_lines: true}) as unknown as Parsed[]
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error
+    const line = error.code === 'CSV_QUOTE_NOT_CLOSED' ? lineOfOpenQuote(text) : Number(error.lines ?? 1)
+    unreadable(
+      {file, line, column: 1, width: text.split('\n')[line - 1]?.length ?? 0},
+      error.code === 'CSV_QUOTE_NOT_CLOSED' ? 'a quotation mark in this line is never closed' : 'a quotation mark stands in the middle of a cell',
+      'put quotation marks around whole cells only, and write a quotation mark inside such a cell twice',
+    )
+    return null
+  }
+  const lines = parsed.map(({record, raw, info}) => cellsOf(file, record, raw, info.lines, delimiter)).filter(cells => cells.some(cell => cell.text !== ''))
+  const [heading, ...rest] = lines
+  if (!heading) {
+    unreadable({file, line: 1, column: 1, width: 0}, 'the table is empty', 'write a line of headings, such as band,on,weight, and the rows below it')
+    return null
+  }
+  const columns = heading.map(columnOf)
+  const whole = columnsAtFault(columns, rest, note)
+  const rows: Row[] = []
+  for (const cells of rest) {
+    const extra = cells.slice(columns.length).find(cell => cell.text !== '')
+    if (extra) {
+      unreadable(extra.at, `the row has more cells than the ${columns.length} headings`, 'put a text or number with a comma in it in quotes, or part the cells with semicolons throughout')
+      continue
+    }
+    const [first] = cells
+    if (!first) continue
+    rows.push({at: first.at, cells: columns.map((_, index) => cells[index] ?? {text: '', at: (cells.at(-1) ?? first).at})})
+  }
+  return whole ? {columns, rows} : null
+}
+
+/** Headings that stand twice, or stand empty above written cells. */
+function columnsAtFault(columns: readonly Column[], rows: readonly (readonly Cell[])[], note: Note): boolean {
+  let whole = true
+  columns.forEach((column, index) => {
+    const first = columns.findIndex(other => other.name === column.name)
+    if (column.name === '') {
+      const cell = rows.map(cells => cells[index]).find(candidate => candidate !== undefined && candidate.text !== '')
+      if (!cell) return
+      note({code: 'unreadable-table', severity: 'error', at: cell.at, reason: 'this cell’s column has no heading', remedy: 'write one in the first line'})
+    } else if (first < index) {
+      note({
+        code: 'repeated-key', severity: 'error', at: column.at, reason: `the heading “${column.name}” stands twice`, remedy: 'keep one of the two',
+        related: [{at: columns[first]?.at ?? column.at, note: 'it first stands at'}],
+      })
+    } else return
+    whole = false
+  })
+  return whole
+}
+
+/** What parts the cells: whichever of semicolon, tab and comma the heading line has most of, outside quotes. */
+export function delimiterOf(heading: string): string {
+  const bare = heading.replace(/"[^"]*"/g, '')
+  const count = (sign: string) => bare.split(sign).length
+  return [';', '\t'].reduce((best, sign) => (count(sign) > count(best) ? sign : best), ',')
+}
+
+/** The words a table's own columns go by are read in any case; a trait or measure keeps its spelling. */
+function columnOf(cell: Cell): Column {
+  const match = /^(.*\S)\s*(?:\(([^()]+)\)|\[([^[\]]+)\])$/.exec(cell.text) ?? /^(\S+)\s+(\S+)$/.exec(cell.text)
+  const word = match?.[2] ?? match?.[3]
+  const unit = word === undefined ? null : unitOf(word.trim())
+  const name = unit === null ? cell.text : match?.[1] ?? cell.text
+  return {name: FIXED.has(name.toLowerCase()) ? name.toLowerCase() : name, unit, at: cell.at}
+}
+
+const FIXED = new Set(['band', 'hatch', 'pen', 'on', 'by', 'sex', 'eggs', 'hens', 'feed', 'struck'])
+
+/** The cells of one record with their places. `lastLine` is the line the record ends on. */
+function cellsOf(file: string, record: readonly string[], raw: string, lastLine: number, delimiter: string): Cell[] {
+  const own = raw.replace(/^\n+/, '').replace(/\n$/, '')
+  let line = lastLine - (own.split('\n').length - 1)
+  let column = 1
+  let from = 0
+  return record.map(value => {
+    const width = own[from] === '"' ? quotedWidth(own, from) : value.length
+    const written = own.slice(from, from + width)
+    const lead = written.startsWith('"') ? 0 : written.length - written.trimStart().length
+    const text = (value.includes('<!--') ? withoutComments(value).text : value).trim()
+    const [firstLine = ''] = written.split('\n')
+    const cell: Cell = {text, at: {file, line, column: column + lead, width: firstLine.trim().length}}
+    const breaks = written.split('\n').length - 1
+    line += breaks
+    column = (breaks > 0 ? written.length - written.lastIndexOf('\n') : column + width) + delimiter.length
+    from += width + delimiter.length
+    return cell
+  })
+}
+
+/** How many characters a quoted cell takes, its quotes included. */
+function quotedWidth(text: string, from: number): number {
+  for (let at = from + 1; at < text.length; at++) {
+    if (text[at] !== '"') continue
+    if (text[at + 1] !== '"') return at + 1 - from
+    at++
+  }
+  return text.length - from
+}
+
+function lineOfOpenQuote(text: string): number {
+  let opened = 0
+  let open = false
+  for (let at = text.indexOf('"'); at !== -1; at = text.indexOf('"', at + 1)) {
+    open = !open
+    if (open) opened = at
+  }
+  return text.slice(0, opened).split('\n').length
+}
+
+/** Notes that a table lacks a column; the nearest heading is named. */
+export function noteMissingColumn(table: Table, file: string, wanted: string, what: string, note: Note): void {
+  const [first] = table.columns
+  const candidates = near(wanted, table.columns.map(column => column.name))
+  note({
+    code: 'missing-column', severity: 'error', at: first?.at ?? {file, line: 1, column: 1, width: 0},
+    reason: `${what} needs a column “${wanted}”`,
+    remedy: candidates.length > 0 ? `is “${candidates.join('” or “')}” meant for it? write ${wanted}` : `add a column ${wanted} to the first line`,
+  })
+}
+
+export function noteUnknownColumn(column: Column, what: string, known: readonly string[], note: Note): void {
+  note({
+    code: 'unknown-column', severity: 'error', at: column.at,
+    reason: `${what} has no column “${column.name}”`, remedy: orNear(near(column.name, known), `use ${known.join(', ')}`),
+  })
+}

@@ -1,0 +1,76 @@
+/** Weigh days: `band,on,weight,…`, or `hatch,on,sex,weight,…` where no bands were read. A column is a measure; an empty cell was not measured. */
+import type {Note} from './problem.ts'
+import {parseQuantity, UNITS, type Quantity, type Unit} from './quantities.ts'
+import type {WeighRow} from './records.ts'
+import {near, orNear} from './near.ts'
+import {date, reference} from './scalars.ts'
+import {SEX_WORDS} from './schema/parts.ts'
+import {oneOf} from './shape.ts'
+import {cellUnder, needCell, readCell} from './table-cells.ts'
+import {noteMissingColumn, type Cell, type Column, type Table} from './tables.ts'
+
+const band = reference('a band such as 24-031')
+const hatch = reference('a hatch such as 2024-03')
+const sexWord = oneOf(SEX_WORDS)
+
+export function readWeighDay(file: string, table: Table, note: Note): WeighRow[] {
+  const byHatch = table.columns.some(column => column.name === 'hatch') && !table.columns.some(column => column.name === 'band')
+  const own = byHatch ? ['hatch', 'on', 'sex'] : ['band', 'on']
+  const missing = own.filter(name => !table.columns.some(column => column.name === name))
+  for (const name of missing) noteMissingColumn(table, file, name, 'a weigh day', note)
+  const measures = table.columns.map((column, index) => ({column, index})).filter(({column}) => column.name !== '' && !own.includes(column.name))
+  if (measures.length === 0) noteMissingColumn(table, file, 'weight', 'a weigh day', note)
+  if (missing.length > 0 || measures.length === 0) return []
+
+  const unread = new Set(measures.filter(({column, index}) => isWordy(table, index) && noteWordy(column, note)).map(({index}) => index))
+  const [bandOf, hatchOf, onOf, sexOf] = [cellUnder(table, 'band'), cellUnder(table, 'hatch'), cellUnder(table, 'on'), cellUnder(table, 'sex')]
+  const rows: WeighRow[] = []
+  for (const row of table.rows) {
+    const whose = byHatch ? needCell(hatchOf(row), 'hatch', hatch, note) : needCell(bandOf(row), 'band', band, note)
+    const on = needCell(onOf(row), 'day', date, note)
+    const sex = byHatch ? readCell(sexOf(row), sexWord, note) : null
+    const values: {measure: string; quantity: Quantity; at: Cell['at']}[] = []
+    for (const {column, index} of measures) {
+      const cell = row.cells[index]
+      if (cell === undefined || cell.text === '' || unread.has(index)) continue
+      const quantity = readAmount(cell, column.unit, note)
+      if (quantity !== null) values.push({measure: column.name, quantity, at: cell.at})
+    }
+    if (whose === undefined || on === undefined || sex === undefined) continue
+    rows.push({of: byHatch ? {hatch: whose, sex: sex ?? 'unknown'} : {band: whose}, on, values, at: row.at})
+  }
+  return rows
+}
+
+/** An amount; a bare number is in the unit of its heading, where that names one. */
+export function readAmount(cell: Cell, unit: Unit | null, note: Note): Quantity | null {
+  const read = parseQuantity(cell.text)
+  if (read === null) {
+    note({
+      code: 'unreadable-value', severity: 'error', at: cell.at,
+      reason: `“${cell.text}” cannot be read as an amount`, remedy: 'write a number such as 870 or 2.4, or an amount such as 2.4 kg; leave the cell empty where nothing was measured',
+    })
+    return null
+  }
+  if ('unknownUnit' in read) {
+    const units = Object.keys(UNITS)
+    note({code: 'wrong-unit', severity: 'error', at: cell.at, reason: `“${read.unknownUnit}” is no unit known here`, remedy: orNear(near(read.unknownUnit, units), `use one of ${units.join(', ')}`)})
+    return null
+  }
+  return unit === null ? read : {...read, parts: read.parts.map(part => ({...part, unit: part.unit ?? unit}))}
+}
+
+/** A column with something in it, and no amount anywhere. */
+function isWordy(table: Table, index: number): boolean {
+  const written = table.rows.map(row => row.cells[index]?.text ?? '').filter(text => text !== '')
+  return written.length > 1 && written.every(text => parseQuantity(text) === null)
+}
+
+function noteWordy(column: Column, note: Note): boolean {
+  note({
+    code: 'unknown-column', severity: 'error', at: column.at,
+    reason: `“${column.name}” is no column of a weigh day, and none of its cells is an amount`,
+    remedy: 'take the column out; what was seen by eye goes into scores/, notes into the bird’s own record',
+  })
+  return true
+}
