@@ -1,0 +1,23 @@
+/** From a path of the site to an address that works from the page it stands on, also when the page is opened from a disk. */
+
+/** `birds/24-031.html` → `../`; `index.html` → `` */
+export function rootOf(pagePath: string): string {
+  return '../'.repeat(pagePath.split('/').length - 1)
+}
+
+/**
+ * The address of a site path, of a place on the same page (`#weights`), or of a page elsewhere (http, https, mailto).
+ *
+ * @throws Error for any other scheme: no record may put one into a link
+ * @example addressOf('birds/24-031.html#pedigree', 'steps/BC2.html')  // '../birds/24-031.html#pedigree'
+ */
+export function addressOf(target: string, pagePath: string): string {
+  if (target.startsWith('#')) return target
+  const scheme = /^[^/?#]*:/.exec(target)
+  if (scheme) {
+    if (/^(https?|mailto):$/i.test(scheme[0])) return target
+    throw new Error(`${pagePath} links to ${target}, which is neither a page of the site nor a web address`)
+  }
+  if (target.startsWith('/')) throw new Error(`${pagePath} links to ${target}; paths are counted from the site's root and begin without a slash`)
+  return rootOf(pagePath) + encodeURI(target)
+}

@@ -1,0 +1,43 @@
+/** Helpers that only look at the values they are given: comparisons, optional parameters, the odd questions of our partials. No figure is worked here. */
+import type {Cell, Table} from '../pages/page.ts'
+import {eggShape} from '../charts/egg.ts'
+
+interface Plate {
+  readonly file: string
+  readonly alt: string | null
+  readonly caption?: string | null
+}
+
+/** A list as it comes, or what a partial's own parameters have made of it: an object with the list's positions as keys. */
+function platesOf(list: readonly Plate[] | Readonly<Record<string, unknown>>): readonly Plate[] {
+  if (Array.isArray(list)) return list as readonly Plate[]
+  if ('pictures' in list) return list.pictures as readonly Plate[]
+  return Object.entries(list).filter(([key]) => /^\d+$/.test(key)).map(([, plate]) => plate as Plate)
+}
+
+export const valueHelpers = {
+  eq: (one: unknown, other: unknown): boolean => one === other,
+
+  /** a parameter or field that may be left out: `{{optional "caption"}}` */
+  optional(this: unknown, name: string): unknown {
+    return this !== null && typeof this === 'object' && name in this ? ((this as Record<string, unknown>)[name] ?? '') : ''
+  },
+
+  eggShape: (): string => eggShape,
+  isNumberValue: (value: unknown): boolean => typeof value === 'number',
+
+  /** from five columns a table scrolls on a phone */
+  many: (columns: readonly unknown[]): boolean => columns.length >= 5,
+  isNumber: (columns: Table['columns'], index: number): boolean => columns[index]?.number === true,
+  cellText: (cell: Cell): string => (typeof cell === 'string' ? cell : cell.text),
+  tableLabel: (table: Table): string => table.caption ?? `Table: ${table.columns.map(column => column.head).filter(head => head !== '').join(', ')}`,
+  tableClass: (wide: unknown, sortable: unknown): string => [wide === true ? 'wide' : '', sortable === true ? 'sortable' : ''].filter(name => name !== '').join(' '),
+  /** `Figure 1.` → `Figure 1 as a table` */
+  tableTitle: (head: string): string => `${head.replace(/[.:]$/, '')} as a table`,
+
+  platesOf: (list: readonly Plate[]) => platesOf(list).map(plate => ({file: plate.file, alt: plate.alt ?? ''})),
+  plateCaption(list: readonly Plate[] & {readonly caption?: string}): string {
+    if (typeof list.caption === 'string' && list.caption !== '') return list.caption
+    return platesOf(list).map(plate => plate.caption ?? '').filter(caption => caption !== '').join(' ')
+  },
+}

@@ -1,0 +1,126 @@
+/**
+ * The template engine: Handlebars, every template compiled once, ours or the project's own of the same name.
+ * A variable that a view does not have is a programmer's slip and throws, with the page and the template named;
+ * what is known to be wanting is `null` in the view. Everything is escaped but a SafeHtml.
+ */
+import Handlebars from 'handlebars'
+import type {Figure, Page} from '../pages/page.ts'
+import type {Frame} from './frame.ts'
+import {navOf} from './frame.ts'
+import {addressOf} from './links.ts'
+import type {Markdown} from './markdown.ts'
+import type {Picture, Pictures} from './picture.ts'
+import {SafeHtml} from './safe-html.ts'
+import {valueHelpers} from './template-helpers.ts'
+
+export interface TemplateParts {
+  readonly frame: Frame
+  /** the drawn charts, by the very figure in the view */
+  readonly charts: ReadonlyMap<Figure, SafeHtml>
+  readonly pictures: Pictures
+  readonly markdown: Markdown
+  /** stylesheet with fonts inside, for pages that are one file */
+  readonly inlineStyle: () => SafeHtml
+  /** path of the feed, or null */
+  readonly feed: string | null
+}
+
+export interface Templates {
+  /** a whole page as HTML */
+  readonly render: (page: Page) => string
+}
+
+interface PageData {
+  readonly page: Page
+  /** bodies put out so far, so that footnotes of two bodies on one page stay apart */
+  bodies: number
+}
+
+const OPTIONS = {
+  strict: true, knownHelpersOnly: true, preventIndent: true,
+  knownHelpers: {} as Record<string, boolean>,
+}
+
+/** What a page's template is called in the templates folder, and what a partial is. */
+const PAGES = 'pages/', PARTIALS = 'partials/', ENDING = '.hbs', LAYOUT = 'layout.hbs'
+
+const dataOf = (options: Handlebars.HelperOptions): PageData => (options.data as {site: PageData}).site
+
+function pictureHelper(pictures: Pictures, page: Page, file: string, small: boolean): object | null {
+  const picture: Picture | undefined = pictures.get(file)
+  if (!picture) return null
+  if (small && picture.small) return {...picture.small, srcset: ''}
+  const both = picture.small && !page.selfContained
+    ? `${addressOf(picture.small.path, page.path)} ${picture.small.width}w, ${addressOf(picture.path, page.path)} ${picture.width}w`
+    : ''
+  return {path: picture.path, width: picture.width, height: picture.height, srcset: both}
+}
+
+/** Helpers that need to know the page they stand on. */
+function siteHelpers({charts, pictures, markdown}: TemplateParts): Record<string, Handlebars.HelperDelegate> {
+  const body = (text: string, options: Handlebars.HelperOptions, inline: boolean): SafeHtml => {
+    const data = dataOf(options)
+    const {level} = options.hash as {level?: number}
+    data.bodies += 1
+    const place = {pagePath: data.page.path, level: level ?? 3, footnotes: `note-${data.bodies}-`}
+    return inline ? markdown.inline(text, place) : markdown.body(text, place)
+  }
+  return {
+    link: (target: string, options: Handlebars.HelperOptions) => addressOf(target, dataOf(options).page.path),
+    markdown: (text: string, options: Handlebars.HelperOptions) => body(text, options, false),
+    inline: (text: string, options: Handlebars.HelperOptions) => body(text, options, true),
+    pictureOf: (file: string, small: boolean, options: Handlebars.HelperOptions) => pictureHelper(pictures, dataOf(options).page, file, small),
+    chart(this: Figure, figure: Figure) {
+      const drawn = charts.get(figure)
+      if (!drawn) throw new Error(`figure ${figure.id} was not drawn: a figure must stand in the view itself, not be copied by a template`)
+      return drawn
+    },
+  }
+}
+
+/**
+ * Opens a folder of templates: `layout.hbs`, `pages/<name>.hbs`, `partials/<name>.hbs`, each given by its path in that folder.
+ *
+ * @throws Error when a template does not parse, naming its file
+ */
+export function openTemplates(files: ReadonlyMap<string, string>, parts: TemplateParts): Templates {
+  const engine = Handlebars.create()
+  const helpers = {...valueHelpers, ...siteHelpers(parts)}
+  const options = {...OPTIONS, knownHelpers: Object.fromEntries(Object.keys(helpers).map(name => [name, true]))}
+  engine.registerHelper(helpers)
+  const compiled = new Map<string, Handlebars.TemplateDelegate>()
+  for (const [path, text] of files) {
+    if (!path.endsWith(ENDING)) continue
+    try {
+      const template = engine.compile(engine.parse(text) as unknown as string, options)
+      if (path.startsWith(PARTIALS)) engine.registerPartial(path.slice(PARTIALS.length, -ENDING.length), template)
+      else compiled.set(path, template)
+    } catch (fault) {
+      throw new Error(`template ${path}: ${messageOf(fault)}`, {cause: fault})
+    }
+  }
+  const put = (path: string, view: object, site: PageData): SafeHtml => {
+    const template = compiled.get(path)
+    if (!template) throw new Error(`${site.page.path} wants the template ${path}, and there is none`)
+    try {
+      return new SafeHtml(template(view, {data: {site}}))
+    } catch (fault) {
+      throw new Error(`template ${path}, page ${site.page.path}: ${messageOf(fault)}`, {cause: fault})
+    }
+  }
+  const {frame} = parts
+  const home = frame.contents.find(entry => entry.section === 'home')?.path ?? 'index.html'
+  return {
+    render(page) {
+      const site: PageData = {page, bodies: 0}
+      const matter = put(`${PAGES}${page.template}${ENDING}`, page.view, site)
+      const title = page.title === frame.breed || page.title.startsWith(`${frame.breed}:`) ? page.title : `${page.title} · ${frame.breed}`
+      return put(LAYOUT, {
+        title, breed: frame.breed, language: frame.language, look: page.look ?? null, style: page.selfContained ? parts.inlineStyle() : null,
+        feed: parts.feed, home, nav: navOf(frame, page.section, page.path), contents: frame.contents, asOf: frame.asOf, matter,
+      }, site).html
+    },
+  }
+}
+
+const messageOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault))
