@@ -1,9 +1,10 @@
 /** One draft of the standard, arranged as the pages of a book: title block, sections with run-in heads, weights, scale of points, faults, changes. */
-import type {Clause, Draft, Logbook, Photo} from '../logbook/book.ts'
+import type {Clause, Draft, Logbook} from '../logbook/book.ts'
 import {metricWeight, poundWeight} from './both-weights.ts'
 import {dateWords} from './dates.ts'
 import {draftPath, fileName, STANDARD, traitPath} from './links.ts'
 import {sentence} from './numbers.ts'
+import {plates, type Plate} from './plates.ts'
 import {changesBetween, rowId, type Change} from './standard-changes.ts'
 
 interface ClauseView {
@@ -37,8 +38,7 @@ export interface StandardView {
   readonly body: readonly SectionView[]
   readonly faults: readonly SectionView[]
   readonly brief: readonly {readonly id: string; readonly term: string; readonly words: string; readonly changed: boolean}[]
-  readonly photos: readonly Photo[]
-  readonly plateNote: string
+  readonly plates: readonly Plate[]
   readonly weights: readonly {readonly id: string; readonly name: string; readonly metric: string; readonly pounds: string; readonly changed: boolean}[]
   readonly points: readonly {readonly id: string; readonly name: string; readonly points: number; readonly changed: boolean}[]
   readonly sum: number
@@ -111,7 +111,7 @@ export function standardView(book: Logbook, draft: Draft): StandardView {
     replacedBy: after ? {words: `draft ${after.number} of ${dateWords(after.on)}`, link: draftLink(book, after)} : null,
     barNote: before && changes.length > 0 ? `A bar beside a clause marks a change since draft ${before.number}.` : null,
     body: sections.filter(section => !FAULTS.test(section.title)), faults: sections.filter(section => FAULTS.test(section.title)),
-    brief: briefOf(draft, changed), photos: draft.photos, plateNote: draft.photos.length === 1 ? 'Plate I.' : 'Plates.',
+    brief: briefOf(draft, changed), plates: plates(draft.photos, book.project.name, true),
     weights: draft.weights.map(({class: name, grams}) =>
       ({id: anchorOf(rowId('weights', name)), name: sentence(name), metric: metricWeight(grams), pounds: poundWeight(grams), changed: changed.has(rowId('weights', name))})),
     points: draft.points.map(({name, points}) => ({id: anchorOf(rowId('scale', name)), name: sentence(name), points, changed: changed.has(rowId('scale', name))})),

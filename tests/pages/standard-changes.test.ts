@@ -1,8 +1,9 @@
 import {describe, expect, it} from 'vitest'
 import {changesBetween, differing} from '../../src/pages/standard-changes.ts'
-import {draft, shownBook} from './shown-logbook.ts'
+import type {Draft} from '../../src/logbook/book.ts'
+import {shownBook} from './shown-logbook.ts'
 
-const [first, second] = shownBook().drafts as [ReturnType<typeof draft>, ReturnType<typeof draft>]
+const [first, second] = shownBook().drafts as [Draft, Draft]
 
 describe('changesBetween(before, after)', () => {
   const changes = changesBetween(first, second)
