@@ -6,7 +6,7 @@ import {isAlias, isMap, isScalar, isSeq, parseDocument, type Document, type Node
 import {frontRange} from './front-matter.ts'
 import type {Place, Position, Problem, Slip, Spot} from './problem.ts'
 
-type Source = (file: string) => string | undefined
+type Source = (file: string) => string | null | undefined
 
 /** Problems with their places, sorted by file, line, column and code; the same problem at the same place is said once. */
 export function locate(slips: readonly Slip[], source: Source): Problem[] {
@@ -41,7 +41,7 @@ function placer(source: Source): (at: Spot) => Place {
     const found = known.get(file)
     if (found !== undefined) return found
     const text = source(file)
-    const positions = text === undefined ? null : positionsIn(text)
+    const positions = text === undefined || text === null ? null : positionsIn(text)
     known.set(file, positions)
     return positions
   }

@@ -35,7 +35,7 @@ interface Fault {
 
 export interface Slip extends Fault {
   readonly at: Spot
-  readonly related?: readonly {readonly at: Spot; readonly note: string}[]
+  readonly related?: readonly {readonly at: Spot; /** words that the place follows when printed: `first given at` */ readonly note: string}[]
 }
 
 export interface Problem extends Fault {
