@@ -21,7 +21,6 @@ export interface CandleScale {
 }
 
 const WIDTH = 160
-const EGG_HALF = 5.6
 const round = (units: number): number => Math.round(units * 10) / 10
 
 /**
@@ -38,7 +37,7 @@ export function candle(value: number, interval: Interval | null, {from, to}: Can
   if (!Number.isFinite(value)) throw new RangeError(`an estimate is a number, not ${value}`)
   const at = (number: number): number => Math.min(WIDTH, Math.max(0, (WIDTH * (number - from)) / (to - from)))
   return {
-    egg: round(Math.min(WIDTH - EGG_HALF / 2, Math.max(EGG_HALF / 2, at(value)))), span: interval === null ? '' : spanPath(at(interval.low), at(interval.high)),
+    egg: round(at(value)), span: interval === null ? '' : spanPath(at(interval.low), at(interval.high)),
     mark: mark === null ? null : round(at(mark)), off,
   }
 }
