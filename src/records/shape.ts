@@ -229,7 +229,7 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
     },
     read(raw, at, note) {
       if (!isMap(raw)) return noteForm(raw, says, at, note)
-      const value: Record<string, unknown> = {at}
+      const value: Record<string, unknown> = Object.hasOwn(fields, 'at') ? {} : {at}
       const others: Entry<string>[] = []
       let whole = true
       for (const [key, inner] of Object.entries(raw)) {
