@@ -194,8 +194,8 @@ function drawHatch(chance: Chance, wish: HatchWish): DrawnHatch {
   if (pen === undefined) throw new RangeError('no pen')
   const other = wish.pens.length > 1 && chance.happens(0.1) ? wish.pens[(n + 1) % wish.pens.length] : undefined
   // two hatches of a season share a machine and a day now and then; eggs are gathered for ten days
-  const week = Math.floor(n / 2) % 8
-  const set = day(year, 3, 3) + week * 7
+  const week = (Math.floor(n / 2) * 3) % 8
+  const set = day(year, 3, 3) + week * 7 + (n < 16 ? 0 : 3)
   const laid: readonly [number, number] = [set - 11, set - 1]
   const unbandedCount = chance.happens(0.4) ? Math.round(chicks * 0.15) : 0
   const sources = [pen, ...(other ? [other] : [])]
