@@ -9,7 +9,7 @@ interface CareEntryView {
   readonly id: string
   readonly when: string
   readonly care: string
-  readonly with: string | null
+  readonly means: string | null
   readonly touched: readonly {readonly text: string; readonly link: string; readonly band: boolean}[]
   /** `No eggs eaten or sold until 21 May 2024.` */
   readonly withheld: readonly string[]
@@ -43,7 +43,7 @@ function withheldWords(entry: CareEntry): readonly string[] {
 function entryView(book: Logbook, entry: CareEntry): CareEntryView {
   const running = [entry.eggsWithheldUntil, entry.meatWithheldUntil].some(until => until !== null && until.last >= book.asOf)
   return {
-    id: fileName(entry.id), when: (entry.to ? stayWords(entry.on, entry.to) : null) ?? dateWords(entry.on), care: KIND_WORDS[entry.care], with: entry.with,
+    id: fileName(entry.id), when: (entry.to ? stayWords(entry.on, entry.to) : null) ?? dateWords(entry.on), care: KIND_WORDS[entry.care], means: entry.with,
     touched: [
       ...entry.pens.map(pen => ({text: `pen ${pen.id}`, link: penPath(pen), band: false})),
       ...entry.hatches.map(hatch => ({text: `hatch ${hatch.id}`, link: hatchPath(hatch), band: false})),
