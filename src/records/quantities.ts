@@ -24,6 +24,8 @@ export interface Quantity {
 }
 
 const NUMBER = String.raw`\d+(?:[.,]\d+)?`
+const WHOLE = new RegExp(String.raw`^${NUMBER}\s*(?:[^\d\s.,]+)?(?:\s+${NUMBER}\s*[^\d\s.,]+)*$`)
+const PART = new RegExp(String.raw`(${NUMBER})\s*([^\d\s.,]+)?`, 'g')
 
 /** A number as written, with a point or a decimal comma; null when it is none. */
 export function parseNumber(text: string): number | null {
@@ -33,15 +35,20 @@ export function parseNumber(text: string): number | null {
 /** Reads `2.3 kg`, `2,3 kg`, `5 lb 4 oz`, `870`; null when it is no quantity, the word itself when a unit is unknown. */
 export function parseQuantity(text: string): Quantity | {readonly unknownUnit: string} | null {
   const trimmed = text.trim()
-  if (!new RegExp(String.raw`^${NUMBER}\s*(?:[^\d\s.,]+)?(?:\s+${NUMBER}\s*[^\d\s.,]+)*$`).test(trimmed)) return null
+  if (!WHOLE.test(trimmed)) return null
   const parts: {amount: number; unit: Unit | null}[] = []
-  for (const match of trimmed.matchAll(new RegExp(String.raw`(${NUMBER})\s*([^\d\s.,]+)?`, 'g'))) {
+  for (const match of trimmed.matchAll(PART)) {
     const word = match[2]
     const unit = word === undefined ? null : unitOf(word)
     if (word !== undefined && unit === null) return {unknownUnit: word}
     parts.push({amount: Number(match[1]!.replace(',', '.')), unit})
   }
   return parts.length > 1 && parts.some(part => part.unit === null) ? null : {text: trimmed, parts}
+}
+
+/** `1,200 g`: a comma for thousands, or for the decimals of a gram that nobody weighs? Only the keeper knows. */
+export function isDoubtful(quantity: Quantity): boolean {
+  return /^\d{1,3}[.,]\d{3}(?!\d)/.test(quantity.text) && (quantity.parts[0]?.unit === 'g' || quantity.parts[0]?.unit === 'mg')
 }
 
 /**

@@ -2,7 +2,7 @@
 import {isoDay, isWhole, parseDate, type Day, type PartialDate} from './dates.ts'
 import {near, orNear} from './near.ts'
 import type {Spot} from './problem.ts'
-import {isUnit, parseNumber, parseQuantity, unitOf, UNITS, type Dimension, type Quantity, type Unit} from './quantities.ts'
+import {isDoubtful, isUnit, parseNumber, parseQuantity, unitOf, UNITS, type Dimension, type Quantity, type Unit} from './quantities.ts'
 import {refuse, scalar, type Refusal, type Shape} from './shape.ts'
 
 /** A word that names something elsewhere, with its place: linking turns it into the thing itself. */
@@ -42,20 +42,30 @@ export const chance: Shape<number> = scalar(
     const match = /^(\d+(?:[.,]\d+)?)\s*(%?)$/.exec(words.trim())
     if (!match) return undefined
     const amount = Number(match[1]!.replace(',', '.')) / (match[2] === '%' ? 100 : 1)
-    return amount <= 1 ? amount : refuse('unreadable-value', `“${words}” is more than the whole`, 'write a share of at most 100%, such as 70% or 0.7')
+    if (amount <= 1) return amount
+    return refuse('unreadable-value', `“${words}” is more than the whole`, match[2] === '' && amount <= 100 ? `write ${match[1]}%` : 'write a share of at most 100%, such as 70% or 0.7')
   },
   {type: ['string', 'number']},
 )
 
 function dateOrRefusal(words: string): PartialDate | Refusal | undefined {
-  const date = parseDate(words.trim())
+  const bare = words.trim()
+  const date = parseDate(bare)
   if (date) return date
-  if (/^\d{4}-\d{1,2}(-\d{1,2})?$/.test(words)) {
-    const [year, month, day] = words.split('-').map(Number)
+  const backwards = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/.exec(bare)
+  if (backwards) {
+    const [, first = '', second = '', year = ''] = backwards.map(part => part.padStart(2, '0'))
+    // 3.4.2024 is a day before its month everywhere; 3/4/2024 depends on the country
+    const orders = bare.includes('/') ? [`${year}-${second}-${first}`, `${year}-${first}-${second}`] : [`${year}-${second}-${first}`]
+    const meant = [...new Set(orders)].filter(order => parseDate(order) !== null)
+    return refuse('unreadable-value', `“${bare}” does not begin with the year`, meant.length === 0 ? 'write a date such as 2024-03-23' : `write ${meant.join(' or ')}`)
+  }
+  if (/^\d{4}-\d{1,2}(-\d{1,2})?$/.test(bare)) {
+    const [year, month, day] = bare.split('-').map(Number)
     const padded = [String(year), String(month).padStart(2, '0'), ...(day === undefined ? [] : [String(day).padStart(2, '0')])].join('-')
     return parseDate(padded)
-      ? refuse('unreadable-value', `“${words}” lacks a nought`, `write ${padded}`)
-      : refuse('impossible-date', `“${words}” is not in the calendar`, 'write a date that exists, such as 2024-03-23')
+      ? refuse('unreadable-value', `“${bare}” lacks a nought`, `write ${padded}`)
+      : refuse('impossible-date', `“${bare}” is not in the calendar`, 'write a date that exists, such as 2024-03-23')
   }
   return undefined
 }
@@ -80,7 +90,8 @@ export const wholeDate: Shape<PartialDate> = scalar(
 export const period: Shape<{readonly from: Day; readonly to: Day}> = scalar(
   'a time such as 2024-02-20..2024-03-01',
   words => {
-    const [start, end = start] = words.split('..').map(part => part.trim())
+    const [start, end = start, ...more] = words.split('..').map(part => part.trim())
+    if (more.length > 0) return undefined
     const from = dateOrRefusal(start ?? '')
     const to = dateOrRefusal(end ?? '')
     if (from === undefined || to === undefined) return undefined
@@ -113,10 +124,14 @@ export const quantity = (dimension: Dimension, example: string): Shape<Quantity>
     const units = (Object.keys(UNITS) as Unit[]).filter(name => UNITS[name].of === dimension)
     if ('unknownUnit' in read) return refuse('wrong-unit', `“${read.unknownUnit}” is no unit known here`, orNear(near(read.unknownUnit, units), `use one of ${units.join(', ')}`))
     if (read.parts.some(part => part.unit === null)) return refuse('wrong-unit', `“${words}” has no unit`, `write the unit too, such as ${example}`)
+    if (isDoubtful(read)) return refuse('unreadable-value', `“${words}” can be read in two ways`, `write ${twoWays(words)}`)
     return read.parts.every(part => part.unit !== null && UNITS[part.unit].of === dimension)
       ? read
       : refuse('wrong-unit', `“${words}” is not a ${dimension}`, `use one of ${units.join(', ')}, such as ${example}`)
   })
+
+/** The two ways of `1,200 g`. */
+export const twoWays = (words: string): string => `${words.replace(/[.,]/, '')} or ${words.replace(/[.,](\d+?)0*(?=\D|$)/, '.$1')}`
 
 /** The unit a trait is kept in. */
 export const unit: Shape<Unit> = scalar(
@@ -131,10 +146,15 @@ export interface Told {
 
 /** A date, if known, and words after it: `2024-10-01 for breeding, best keel of her hatch`. */
 export function datedWords(words: string): Told | Refusal | undefined {
-  const match = /^(\d{4}(?:-\d{1,2}){0,2})?\s*(.*)$/s.exec(words.trim())
-  const told = match?.[2]?.trim() ?? ''
-  if (match?.[1] === undefined) return told === '' ? undefined : {on: null, words: told}
-  const on = dateOrRefusal(match[1])
-  if (on === undefined || 'refused' in on) return on
-  return {on, words: told}
+  const told = words.trim()
+  const [, dateWords, rest = ''] = /^(\d{4}(?:-\d{1,2}){0,2})(?![\w./-])[\s,;:]*(.*)$/s.exec(told) ?? []
+  if (dateWords === undefined) {
+    const [first = ''] = told.split(/[\s,;:]/)
+    const looksLikeDate = /^(?:\d{4}-\d|\d{1,4}([./-])\d{1,2}\1\d)/.test(first)
+    if (!looksLikeDate) return told === '' ? undefined : {on: null, words: told}
+    const refusal = dateOrRefusal(first)
+    return refusal !== undefined && 'refused' in refusal ? refusal : undefined
+  }
+  const on = dateOrRefusal(dateWords)
+  return on === undefined || 'refused' in on ? on : {on, words: rest}
 }

@@ -1,9 +1,9 @@
 /** Weigh days: `band,on,weight,…`, or `hatch,on,sex,weight,…` where no bands were read. A column is a measure; an empty cell was not measured. */
 import type {Note} from './problem.ts'
-import {parseQuantity, UNITS, type Quantity, type Unit} from './quantities.ts'
+import {isDoubtful, parseQuantity, UNITS, type Quantity, type Unit} from './quantities.ts'
 import type {WeighRow} from './records.ts'
 import {near, orNear} from './near.ts'
-import {date, reference} from './scalars.ts'
+import {date, reference, twoWays} from './scalars.ts'
 import {SEX_WORDS} from './schema/parts.ts'
 import {oneOf} from './shape.ts'
 import {cellUnder, needCell, readCell} from './table-cells.ts'
@@ -57,7 +57,12 @@ export function readAmount(cell: Cell, unit: Unit | null, note: Note): Quantity 
     note({code: 'wrong-unit', severity: 'error', at: cell.at, reason: `“${read.unknownUnit}” is no unit known here`, remedy: orNear(near(read.unknownUnit, units), `use one of ${units.join(', ')}`)})
     return null
   }
-  return unit === null ? read : {...read, parts: read.parts.map(part => ({...part, unit: part.unit ?? unit}))}
+  const quantity = unit === null ? read : {...read, parts: read.parts.map(part => ({...part, unit: part.unit ?? unit}))}
+  if (isDoubtful(quantity)) {
+    note({code: 'unreadable-value', severity: 'error', at: cell.at, reason: `“${cell.text}” can be read in two ways`, remedy: `write ${twoWays(cell.text)}`})
+    return null
+  }
+  return quantity
 }
 
 /** A column with something in it, and no amount anywhere. */

@@ -1,5 +1,5 @@
-import {chance, date, reference} from '../scalars.ts'
-import {listOf, object, optional, required, type ValueOf} from '../shape.ts'
+import {date, reference} from '../scalars.ts'
+import {object, optional, required, type ValueOf} from '../shape.ts'
 import {kind} from './kind.ts'
 import {BIRD_FIELDS, flock, privateNotes} from './parts.ts'
 
@@ -10,10 +10,6 @@ const bird = object('a bird', {
   ...BIRD_FIELDS,
   strain: optional(reference('a strain such as holm-white'), 'The founding strain, for founders. Other birds come from a hatch, or name their sire and dam.'),
   hatched: optional(date, 'When it hatched; not needed for a chick that a hatch lists.'),
-  kin: optional(listOf(object('a relation between founders', {
-    with: required(band, 'The other founder.'),
-    kinship: required(chance, 'The kinship of the two.'),
-  })), 'Founders known to be related.'),
   flock: optional(flock, 'The flock it was bought from.'),
   private: privateNotes,
 }, {others: 'a trait’s id, with what was seen'})

@@ -171,6 +171,10 @@ export const BIRD_FIELDS = {
     from: optional(date, 'From when.'),
     to: optional(date, 'Until when.'),
   })), 'Where it was kept, in turn.'),
+  kin: optional(listOf(object('a relation between founders', {
+    with: required(band, 'The other founder.'),
+    kinship: required(chance, 'The kinship of the two.'),
+  })), 'For founders: others it is known to be related to.'),
   kept: optional(kept, 'The decision to keep it, with its reason.'),
   left: optional(left, 'When and how it left the flock, and why.'),
   step: optional(text('a step such as BC2'), 'The step you take it to be; compared with its descent.'),
