@@ -17,4 +17,5 @@ export const LINKING_CODES = [
   'unknown-step', 'clause-unknown', 'photo-without-words',
 ] as const
 
-export type ProblemCode = (typeof READING_CODES)[number] | (typeof LINKING_CODES)[number]
+export type ReadingCode = (typeof READING_CODES)[number]
+export type ProblemCode = ReadingCode | (typeof LINKING_CODES)[number]
