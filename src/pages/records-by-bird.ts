@@ -31,6 +31,8 @@ interface Gathering {
 const together = (pen: Pen, stay: Stay, entry: CareEntry): boolean =>
   (stay.from ?? pen.from ?? entry.on).first <= (entry.to ?? entry.on).last && (stay.to ?? pen.to ?? entry.on).last >= entry.on.first
 
+const goneBefore = (bird: Bird, entry: CareEntry): boolean => (bird.left?.on ?? entry.on).last < entry.on.first
+
 export function recordsByBird(book: Logbook): (bird: Bird) => RecordsOfBird {
   const gathered = new Map<Bird, Gathering>()
   const of = (bird: Bird): Gathering => {
@@ -56,7 +58,7 @@ export function recordsByBird(book: Logbook): (bird: Bird) => RecordsOfBird {
   for (const entry of book.care) {
     const touched = new Set([...entry.birds, ...entry.hatches.flatMap(hatch => hatch.chicks)])
     for (const pen of entry.pens) for (const stay of [...pen.males, ...pen.females]) if (together(pen, stay, entry)) touched.add(stay.bird)
-    for (const bird of touched) of(bird).care.push(entry)
+    for (const bird of touched) if (!goneBefore(bird, entry)) of(bird).care.push(entry)
   }
   return bird => {
     const found = gathered.get(bird)

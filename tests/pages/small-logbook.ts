@@ -123,7 +123,7 @@ export function smallBook(): Logbook {
   })
   const chick = (id: string, sex: Sex, grams: number | null, more: Partial<Bird> = {}): Bird => bird(id, sex, {
     hatched: date('2024-03-23'), hatch: one, parentage: parents([[cock, 0.7], [second, 0.3]], hen), step: F1, shares: half, strain: null,
-    looks: looks(score(comb, 'pea', {on: date('2024-05-04')}), ...(grams === null ? [] : [score(weight, grams, {on: date('2024-08-10')})])),
+    looks: looks(score(comb, 'pea', {on: date('2024-05-04')})),
     weighings: grams === null ? [] : [{measure: 'weight', value: grams, on: date('2024-08-10'), at}], ...more,
   })
   const chicks = [

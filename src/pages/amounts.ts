@@ -1,0 +1,70 @@
+/** Measures as they are shown: in the trait's own unit, heavy weights in kilograms, or in pounds and inches where the project asks for them. */
+import type {Project, Sex, Trait, Wanted} from '../logbook/book.ts'
+import {UNITS, isUnit} from '../records/quantities.ts'
+import type {Unit} from '../records/quantities.ts'
+import {listWords, rounded} from './numbers.ts'
+
+/** How amounts of one trait are shown: `factor` turns the trait's unit into the shown one. */
+export interface Shown {
+  /** `kg`; empty for a mark without a unit */
+  readonly unit: string
+  readonly factor: number
+  readonly decimals: number
+}
+
+const DECIMALS: Readonly<Record<string, number>> = {g: 0, kg: 2, lb: 2, oz: 1, mm: 0, cm: 1, in: 2, m: 2, degrees: 0}
+
+/** The largest number the trait's target names, in its unit; 0 when it has none. */
+function targetSize({wanted}: Trait): number {
+  const size = (of: Wanted | null): number => (of === null || of.kind === 'states' ? 0 : of.kind === 'between' ? of.high : of.value)
+  return Math.max(size(wanted.male), size(wanted.female))
+}
+
+function shownUnit(unit: Unit, size: number, units: Project['units']): Unit {
+  const dimension = UNITS[unit].of
+  if (units === 'imperial') return dimension === 'mass' ? (size * UNITS[unit].size >= UNITS.lb.size ? 'lb' : 'oz') : dimension === 'length' ? 'in' : unit
+  return unit === 'g' && size >= 1000 ? 'kg' : unit
+}
+
+export function shownIn(trait: Trait, units: Project['units']): Shown {
+  if (trait.unit === null || !isUnit(trait.unit)) return {unit: trait.unit ?? '', factor: 1, decimals: trait.kind === 'graded' ? 1 : 2}
+  const unit = shownUnit(trait.unit, targetSize(trait), units)
+  return {unit, factor: UNITS[trait.unit].size / UNITS[unit].size, decimals: DECIMALS[unit] ?? 1}
+}
+
+/** `2.36`, without its unit */
+export const amountPlain = (value: number, shown: Shown): string => rounded(value * shown.factor, shown.decimals)
+
+/** `2.36 kg`, `88 mm`, `42°` */
+export function amount(value: number, shown: Shown): string {
+  if (shown.unit === 'degrees') return `${amountPlain(value, shown)}°`
+  return shown.unit === '' ? amountPlain(value, shown) : `${amountPlain(value, shown)} ${shown.unit}`
+}
+
+const tolerance = (share: number | null): string => (share === null ? '' : `, ${rounded(share * 100, 1).replace(/\.0$/, '')}% either side`)
+
+/** What is wanted: `pea`, `pea or walnut`, `2.40 kg, 10% either side`, `at least 7`, `84 to 92 mm`. */
+export function wantedWords(wanted: Wanted, shown: Shown): string {
+  switch (wanted.kind) {
+    case 'states': return listWords(wanted.states, 'or')
+    case 'at-least': return `at least ${amount(wanted.value, shown)}`
+    case 'at-most': return `at most ${amount(wanted.value, shown)}`
+    case 'about': return `${amount(wanted.value, shown)}${tolerance(wanted.tolerance)}`
+    case 'between': return `${amountPlain(wanted.low, shown)} to ${amount(wanted.high, shown)}`
+  }
+}
+
+/** What is wanted of both sexes, once when it is the same: `males 2.40 kg, females 1.90 kg`; null when nothing is. */
+export function wantedOfBoth(trait: Trait, units: Project['units']): string | null {
+  const shown = shownIn(trait, units)
+  const words = (['male', 'female'] as const).map((sex): readonly [Sex, string | null] => {
+    const wanted = trait.wanted[sex]
+    return [sex, wanted === null ? null : wantedWords(wanted, shown)]
+  }).filter((entry): entry is readonly [Sex, string] => entry[1] !== null && trait.seenIn !== otherSex(entry[0]))
+  const [first, second] = words
+  if (!first) return null
+  if (!second || first[1] === second[1]) return trait.seenIn === null && !second ? `${first[0]}s ${first[1]}` : first[1]
+  return `males ${first[1]}; females ${second[1]}`
+}
+
+const otherSex = (sex: Sex): Sex => (sex === 'male' ? 'female' : sex === 'female' ? 'male' : 'unknown')

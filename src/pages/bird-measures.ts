@@ -1,0 +1,89 @@
+/** A bird against the standard: each measured trait on a strip with what the standard allows shaded, and every weighing with its day. */
+import {countedValue, nearestWeighing} from '../findings/counted-value.ts'
+import {looksRight, wantedOf} from '../findings/wanted-look.ts'
+import type {Bird, Project, Trait, Wanted} from '../logbook/book.ts'
+import {isWhole} from '../records/dates.ts'
+import {amount, amountPlain, shownIn, wantedWords} from './amounts.ts'
+import {ageWords, dateWords} from './dates.ts'
+import {traitPath} from './links.ts'
+import {NOTHING} from './numbers.ts'
+import type {Cell, Table} from './page.ts'
+
+/** A strip 120 units wide: what is allowed shaded, the mark dotted, the bird an egg. */
+export interface Strip {
+  readonly zoneFrom: number
+  readonly zoneTo: number
+  /** where the mark is dotted, or null for a range without one */
+  readonly mark: number | null
+  readonly egg: number
+  readonly inside: boolean
+  readonly label: string
+}
+
+export interface MeasureRow {
+  readonly trait: {readonly text: string; readonly link: string}
+  readonly value: string
+  readonly wanted: string
+  readonly strip: Strip | null
+  /** in the strip's place when there is none */
+  readonly words: string
+}
+
+const WIDTH = 120
+const within = (units: number): number => Math.round(Math.min(WIDTH - 4, Math.max(4, units)) * 10) / 10
+
+/** Low and high of what is allowed and the scale's ends, all in the trait's unit. */
+function frame(wanted: Wanted): {low: number; high: number; from: number; to: number; mark: number | null} | null {
+  if (wanted.kind === 'about' && wanted.tolerance !== null && wanted.tolerance > 0) {
+    const half = wanted.value * wanted.tolerance
+    return {low: wanted.value - half, high: wanted.value + half, from: wanted.value - 2.1 * half, to: wanted.value + 2.1 * half, mark: wanted.value}
+  }
+  if (wanted.kind === 'between' && wanted.high > wanted.low) {
+    const width = wanted.high - wanted.low
+    return {low: wanted.low, high: wanted.high, from: wanted.low - width, to: wanted.high + width, mark: null}
+  }
+  const value = wanted.kind === 'at-least' || wanted.kind === 'at-most' ? wanted.value : 0
+  if (!(value > 0)) return null
+  const from = value * 0.75, to = value * 1.25
+  return wanted.kind === 'at-least' ? {low: value, high: to, from, to, mark: value} : {low: from, high: value, from, to, mark: value}
+}
+
+function strip(value: number, wanted: Wanted, right: boolean): Strip | null {
+  const scale = frame(wanted)
+  if (!scale) return null
+  const at = (number: number): number => (WIDTH * (number - scale.from)) / (scale.to - scale.from)
+  const side = value < scale.low ? 'Under' : 'Over'
+  return {
+    zoneFrom: Math.round(at(scale.low) * 10) / 10, zoneTo: Math.round(at(scale.high) * 10) / 10, mark: scale.mark === null ? null : Math.round(at(scale.mark) * 10) / 10,
+    egg: within(at(value)), inside: right, label: `${right ? 'Inside' : side} what is allowed`,
+  }
+}
+
+/** Every measured trait that this bird was measured for at its age. */
+export function measureRows(bird: Bird, traits: readonly Trait[], units: Project['units']): readonly MeasureRow[] {
+  return traits.flatMap(trait => {
+    const value = trait.kind === 'measured' ? countedValue(bird, trait) : null
+    if (typeof value !== 'number') return []
+    const shown = shownIn(trait, units)
+    const wanted = wantedOf(trait, bird.sex), right = looksRight(trait, bird.sex, value)
+    const drawn = wanted === null || right === null ? null : strip(value, wanted, right)
+    return [{
+      trait: {text: trait.name, link: traitPath(trait)}, value: amount(value, shown), wanted: wanted === null ? NOTHING : wantedWords(wanted, shown), strip: drawn,
+      words: drawn ? '' : bird.sex === 'unknown' ? 'sex unknown, so not compared' : wanted === null ? 'nothing asked' : 'no tolerance stated',
+    }]
+  })
+}
+
+/** Every weighing, whether a trait counts it or not. */
+export function weighingsTable(bird: Bird, traits: readonly Trait[], units: Project['units']): Table | null {
+  if (bird.weighings.length === 0) return null
+  const hatched = bird.hatched
+  const rows = bird.weighings.map((weighing): readonly Cell[] => {
+    const trait = traits.find(each => each.measure === weighing.measure)
+    const age = hatched && isWhole(hatched) && isWhole(weighing.on) ? ageWords(weighing.on.first - hatched.first) : 'not known'
+    const counts = traits.filter(each => nearestWeighing(bird.weighings, each, hatched) === weighing)
+    const value = trait ? amount(weighing.value, shownIn(trait, units)) : amountPlain(weighing.value, {unit: '', factor: 1, decimals: 0})
+    return [dateWords(weighing.on), age, weighing.measure, value, counts.length === 0 ? NOTHING : counts.map(each => each.name).join(', ')]
+  })
+  return {columns: [{head: 'Day'}, {head: 'Age'}, {head: 'Measure'}, {head: 'Found', number: true}, {head: 'Counts as'}], rows}
+}

@@ -1,0 +1,144 @@
+/** A bird's page: who it is, where it comes from, how it looks and weighs, where it lived, what came of it. */
+import {countedValue} from '../findings/counted-value.ts'
+import {looksRight} from '../findings/wanted-look.ts'
+import type {Bird, Logbook, Trait} from '../logbook/book.ts'
+import type {Fact} from './bird-lead.ts'
+import {birdFacts, birdLead} from './bird-lead.ts'
+import {birdLooks} from './bird-looks.ts'
+import type {Looks} from './bird-looks.ts'
+import {measureRows, weighingsTable} from './bird-measures.ts'
+import type {MeasureRow} from './bird-measures.ts'
+import {livingChicks, matesOfHatch, offspringTable} from './bird-offspring.ts'
+import {careCaution, careWords} from './care-words.ts'
+import type {CareWords} from './care-words.ts'
+import {dateWords, stayWords} from './dates.ts'
+import {bandHistory, homes, sexHistory, wasMissexed} from './life-words.ts'
+import type {Dated} from './life-words.ts'
+import {birdPath, penPath, showPath, strainPath} from './links.ts'
+import {percent} from './numbers.ts'
+import type {Cell, Page, Table} from './page.ts'
+import {known, pedigree} from './pedigree.ts'
+import type {Ancestor, Mark} from './pedigree.ts'
+import {plates} from './plates.ts'
+import type {Plate} from './plates.ts'
+import type {RecordsOfBird} from './records-by-bird.ts'
+import {pronoun} from './sex-words.ts'
+import {placing} from './show-words.ts'
+import {stepWords} from './step-words.ts'
+
+export interface BirdView {
+  readonly band: string
+  readonly pronoun: string
+  readonly facts: readonly Fact[]
+  readonly lead: string
+  readonly plates: readonly Plate[]
+  /** plain sentences that must not be overlooked */
+  readonly notices: readonly {readonly head: string; readonly text: string}[]
+  readonly bands: readonly {readonly band: string; readonly text: string}[]
+  readonly sexings: readonly Dated[]
+  readonly pedigree: {readonly tree: Ancestor; readonly note: string; readonly words: string}
+  readonly shares: Table | null
+  readonly sharesNote: string
+  readonly measures: readonly MeasureRow[]
+  readonly weighings: Table | null
+  readonly looks: Looks
+  readonly life: readonly Dated[]
+  readonly offspring: Table | null
+  readonly chicks: readonly {readonly band: string; readonly link: string; readonly may: boolean}[]
+  readonly offspringWords: string
+  readonly mates: ReturnType<typeof matesOfHatch>
+  readonly shows: readonly {readonly when: string; readonly title: string; readonly link: string; readonly text: string}[]
+  readonly notes: readonly Dated[]
+  readonly care: readonly CareWords[]
+  readonly caution: string | null
+  readonly body: string
+}
+
+/** The trait whose looks fill the symbols of a pedigree: the first required one with states. */
+export const markedTrait = (traits: readonly Trait[]): Trait | null =>
+  traits.find(trait => trait.required && trait.kind === 'states') ?? traits.find(trait => trait.kind === 'states' && trait.wanted.female !== null) ?? null
+
+/** Solid when the look that counts is the wanted one, open when not, speckled when none counts. */
+export function markOf(trait: Trait | null): (bird: Bird) => Mark {
+  return bird => {
+    if (trait === null) return {fill: 'open', words: 'no trait marked'}
+    const value = countedValue(bird, trait), right = value === null ? null : looksRight(trait, bird.sex, value)
+    if (value === null || right === null) return {fill: 'speckled', words: `${trait.name.toLowerCase()} not scored`}
+    return {fill: right ? 'solid' : 'open', words: `${trait.name.toLowerCase()} ${value}`}
+  }
+}
+
+function pedigreeView(bird: Bird, trait: Trait | null): BirdView['pedigree'] {
+  const tree = pedigree(bird, markOf(trait)), {named, places} = known(tree)
+  const symbols = 'Sire above, dam below. Square male, circle female, diamond unknown.'
+  return {
+    tree,
+    note: trait === null ? symbols : `${symbols} Solid: scored with the wanted ${trait.name.toLowerCase()}. Open: scored otherwise. Speckled: not scored, or not one bird for certain.`,
+    words: places === 0 ? 'No parents are on record: the pedigree begins here.'
+      : `${named} of the ${places} ancestors drawn are known by name.${named < places ? ' Where one of several birds may be the parent each stands with its chance.' : ''}`,
+  }
+}
+
+function sharesTable(bird: Bird): Table | null {
+  if (bird.step.kind === 'strain' || bird.shares.size === 0) return null
+  const rows = [...bird.shares].filter(([, share]) => share > 0).map(([strain, share]): readonly Cell[] => [{text: strain.name, link: strainPath(strain)}, percent(share)])
+  const unknown = 1 - [...bird.shares.values()].reduce((sum, share) => sum + share, 0)
+  return {
+    columns: [{head: 'Strain'}, {head: 'Expected, %', number: true}],
+    rows: [...rows, ...(unknown > 0.0005 ? [['not known', percent(unknown)]] : [])],
+  }
+}
+
+function notices(bird: Bird): BirdView['notices'] {
+  return [
+    ...(wasMissexed(bird) ? [{head: 'Sexed wrongly at first.', text: 'Figures use the sex it is known to be now; the history stands below.'}] : []),
+    ...(bird.maybe.length > 0 ? [{head: 'Band gone.', text: `This bird was found without its band and may be ${bird.maybe.map(each => each.band).join(' or ')}.`}] : []),
+    ...(bird.outOf ? [{head: 'Banded late.', text: `It ran unbanded with others of its hatch${bird.outOf.mark === null ? '' : `, marked ${bird.outOf.mark}`}, and takes over what was scored on them.`}] : []),
+    ...(bird.stepWritten !== null && bird.stepWritten !== bird.step.label ? [{head: 'Step.', text: `The keeper wrote ${bird.stepWritten}; descent makes it ${stepWords(bird)}.`}] : []),
+  ]
+}
+
+/** Kept, moved, left: in the order it happened as far as days are known. */
+function life(bird: Bird, records: RecordsOfBird): readonly Dated[] {
+  return [
+    ...homes(bird).map(home => ({when: home.when, text: `Kept at ${home.text}.`})),
+    ...records.stays.map(({pen, stay}) => ({when: stayWords(stay.from ?? pen.from, stay.to ?? pen.to) ?? String(pen.season), text: `In pen ${pen.id}.`})),
+    ...(bird.firstEgg ? [{when: dateWords(bird.firstEgg), text: 'First egg seen.'}] : []),
+    ...(bird.kept ? [{when: bird.kept.on ? dateWords(bird.kept.on) : 'day not recorded', text: `Kept: ${bird.kept.why}.`}] : []),
+    ...(bird.left ? [{when: bird.left.on ? dateWords(bird.left.on) : 'day not recorded', text: `${leftHead(bird)}.`}] : []),
+  ]
+}
+
+const leftHead = (bird: Bird): string => (bird.left ? `Left: ${bird.left.how}${bird.left.why === null ? ', no reason written' : `, ${bird.left.why}`}` : '')
+
+function observationNotes(bird: Bird): readonly Dated[] {
+  return bird.observations.map(({on, by, notes}) => ({
+    when: on ? dateWords(on) : 'day not recorded',
+    text: `${notes.map(([what, words]) => (what === 'note' ? words : `${what}: ${words}`)).join('; ')}${by ? `. ${by.name}` : ''}`,
+  }))
+}
+
+/** @param breeding is it a breeder on the book's day */
+export function birdPage(bird: Bird, book: Logbook, records: RecordsOfBird, breeding: boolean): Page {
+  const {units} = book.project
+  const standsIn = records.stays.filter(({pen, stay}) => (stay.to ?? pen.to) === null || (stay.to ?? pen.to ?? {last: 0}).last >= book.asOf).at(-1)?.pen ?? null
+  const offspring = offspringTable(bird, records.offspring)
+  const view: BirdView = {
+    band: bird.band, pronoun: pronoun(bird.sex), facts: birdFacts(bird, breeding, standsIn ? {id: standsIn.id, path: penPath(standsIn)} : null), lead: birdLead(bird, book),
+    plates: plates(bird.photos, `${bird.band}, ${bird.sex === 'unknown' ? 'sex unknown' : bird.sex}`, false), notices: notices(bird), bands: bandHistory(bird),
+    sexings: sexHistory(bird), pedigree: pedigreeView(bird, markedTrait(book.traits)), shares: sharesTable(bird),
+    sharesNote: 'What descent leads one to expect, averaged over every chick so bred. A single bird may carry more or less.',
+    measures: measureRows(bird, book.traits, units), weighings: weighingsTable(bird, book.traits, units), looks: birdLooks(bird, book.traits, units),
+    life: life(bird, records), offspring, chicks: livingChicks(records.offspring),
+    offspringWords: offspring === null ? (records.stays.length > 0 ? 'No chicks listed yet.' : '') : '', mates: matesOfHatch(bird),
+    shows: records.shows.map(({show, entry}) => ({
+      when: dateWords(show.on), title: show.name, link: showPath(show),
+      text: `${[entry.class, placing(entry), entry.award].filter(part => part !== null).join(', ')}.${entry.remark === null ? '' : ` “${entry.remark}”`}`,
+    })),
+    notes: observationNotes(bird), care: careWords(records.care, book.asOf), caution: careCaution(records.care), body: bird.body,
+  }
+  return {
+    path: birdPath(bird), template: 'bird', title: `${bird.sex === 'unknown' ? 'Bird' : bird.sex === 'male' ? 'Male' : 'Female'} ${bird.band}`, section: 'birds', view,
+    search: {kind: 'bird', words: `${bird.bands.map(each => each.band).join(' ')} ${stepWords(bird)} ${bird.sex}`},
+  }
+}
