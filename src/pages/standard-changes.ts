@@ -63,7 +63,8 @@ export function differing(was: string, now: string): {readonly was: string; read
   while (start < before.length && start < after.length && before[start] === after[start]) start += 1
   let end = 0
   while (end < before.length - start && end < after.length - start && before.at(-1 - end) === after.at(-1 - end)) end += 1
-  return {was: before.slice(start, before.length - end).join(' '), now: after.slice(start, after.length - end).join(' ')}
+  const between = (pieces: readonly string[]): string => pieces.slice(start, pieces.length - end).join(' ').replace(/[;:]$/, '')
+  return {was: between(before), now: between(after)}
 }
 
 /** The reason written for a piece: by its whole id, else by its section's (`weights` for every weight). */
