@@ -1,6 +1,8 @@
 /** The care book: feed, housing, vaccination, treatment, illness and losses, which every figure must be read against. */
 import type {CareEntry, CareKind, Logbook} from '../logbook/book.ts'
-import {dateWords, stayWords} from './dates.ts'
+import type {Day} from '../records/dates.ts'
+import {careWords} from './care-words.ts'
+import {dateWords} from './dates.ts'
 import {birdPath, CARE, fileName, hatchPath, penPath} from './links.ts'
 import type {Page} from './page.ts'
 import {counted, sentence} from './numbers.ts'
@@ -8,13 +10,11 @@ import {counted, sentence} from './numbers.ts'
 interface CareEntryView {
   readonly id: string
   readonly when: string
-  readonly care: string
-  readonly means: string | null
+  /** `Treatment` */
+  readonly title: string
+  /** with what, and what is withheld until when */
+  readonly text: string
   readonly touched: readonly {readonly text: string; readonly link: string; readonly band: boolean}[]
-  /** `No eggs eaten or sold until 21 May 2024.` */
-  readonly withheld: readonly string[]
-  /** the withholding is still running on the day of the book */
-  readonly running: boolean
   /** Markdown */
   readonly body: string
 }
@@ -26,39 +26,36 @@ export interface CareView {
   readonly entries: readonly CareEntryView[]
 }
 
-const KIND_WORDS = {
-  feed: 'Feed', housing: 'Housing', vaccination: 'Vaccination', treatment: 'Treatment', illness: 'Illness', loss: 'Loss',
-} as const satisfies Record<CareKind, string>
-
 /** What belongs to a veterinarian, and to the law, before it belongs to a keeper's book. */
 const MEDICINE: readonly CareKind[] = ['vaccination', 'treatment', 'illness', 'loss']
 
-function withheldWords(entry: CareEntry): readonly string[] {
+/** `No eggs eaten or sold until 21 May 2024.`, while the time is still running on the day of the book. */
+function runningWords(entry: CareEntry, asOf: Day): readonly string[] {
+  const {eggsWithheldUntil: eggs, meatWithheldUntil: meat} = entry
   return [
-    ...(entry.eggsWithheldUntil ? [`No eggs eaten or sold until ${dateWords(entry.eggsWithheldUntil)}.`] : []),
-    ...(entry.meatWithheldUntil ? [`No birds eaten until ${dateWords(entry.meatWithheldUntil)}.`] : []),
+    ...(eggs && eggs.last >= asOf ? [`No eggs eaten or sold until ${dateWords(eggs)}.`] : []),
+    ...(meat && meat.last >= asOf ? [`No birds eaten until ${dateWords(meat)}.`] : []),
   ]
 }
 
-function entryView(book: Logbook, entry: CareEntry): CareEntryView {
-  const running = [entry.eggsWithheldUntil, entry.meatWithheldUntil].some(until => until !== null && until.last >= book.asOf)
-  return {
-    id: fileName(entry.id), when: (entry.to ? stayWords(entry.on, entry.to) : null) ?? dateWords(entry.on), care: KIND_WORDS[entry.care], means: entry.with,
+function entryViews(book: Logbook, entry: CareEntry): readonly CareEntryView[] {
+  return careWords([entry], book.asOf).map(({when, title, text}) => ({
+    id: fileName(entry.id), when, title, text: sentence(text), body: entry.body,
     touched: [
       ...entry.pens.map(pen => ({text: `pen ${pen.id}`, link: penPath(pen), band: false})),
       ...entry.hatches.map(hatch => ({text: `hatch ${hatch.id}`, link: hatchPath(hatch), band: false})),
       ...entry.birds.map(bird => ({text: bird.band, link: birdPath(bird), band: true})),
     ],
-    withheld: withheldWords(entry), running, body: entry.body,
-  }
+  }))
 }
 
 export function carePage(book: Logbook): Page {
-  const entries = [...book.care].sort((a, b) => b.on.first - a.on.first || (a.id < b.id ? -1 : 1)).map(entry => entryView(book, entry))
+  const newestFirst = [...book.care].sort((a, b) => b.on.first - a.on.first || (a.id < b.id ? -1 : 1))
+  const entries = newestFirst.flatMap(entry => entryViews(book, entry))
   const view: CareView = {
     lead: entries.length === 0 ? 'Nothing has been written down about feed, housing or health yet.'
       : `${sentence(counted(entries.length, 'entry', 'entries'))} on feed, housing and health: what the figures must be read against.`,
-    running: entries.filter(entry => entry.running).flatMap(entry => entry.withheld),
+    running: newestFirst.flatMap(entry => runningWords(entry, book.asOf)),
     medicine: book.care.some(entry => MEDICINE.includes(entry.care)),
     entries,
   }
