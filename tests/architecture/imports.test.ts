@@ -15,7 +15,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   pages: ['statistics', 'pedigree', 'heredity', 'records', 'logbook', 'findings', 'charts'],
   site: ['records', 'logbook', 'findings', 'charts', 'pages'],
   commands: ['statistics', 'pedigree', 'heredity', 'records', 'logbook', 'findings', 'charts', 'pages', 'site'],
-  'cli.ts': ['records', 'commands'],
+  'cli.ts': ['records', 'findings', 'commands'],
 }
 
 const roomOf = (file: string) => file.split('/')[1] ?? ''

@@ -1,0 +1,140 @@
+/** The demo's site as readers meet it: valid HTML, in a real browser from a folder on disk, on a phone, in the dark, on paper, without script. */
+import {readFileSync} from 'node:fs'
+import {createRequire} from 'node:module'
+import {join} from 'node:path'
+import {fileURLToPath, pathToFileURL} from 'node:url'
+import {HtmlValidate} from 'html-validate'
+import {chromium, type Browser, type BrowserContextOptions, type Page} from 'playwright-core'
+import {afterAll, beforeAll, describe, expect, it} from 'vitest'
+import {publish} from '../../src/commands/publish.ts'
+import {listeningWorld} from '../folders/listening-world.ts'
+import {temporaryFolder} from '../folders/temporary-folder.ts'
+import {CHROMIUM_WORDS, findChromium} from './find-chromium.ts'
+import {pagesOfEveryKind} from './page-kinds.ts'
+
+const CONTENT = fileURLToPath(new URL('../../content', import.meta.url))
+const site = join(temporaryFolder('browser'), 'site')
+const path = findChromium()
+let pages: string[] = []
+
+beforeAll(async () => {
+  const world = listeningWorld()
+  const code = await publish({folder: CONTENT, to: site, asOf: undefined, quiet: true}, world)
+  if (code !== 0) throw new Error(`the demo could not be published:\n${world.said.out}${world.said.err}`)
+  pages = pagesOfEveryKind(site)
+}, 180_000)
+
+describe('the HTML of every page kind', () => {
+  it('is valid', async () => {
+    const validator = new HtmlValidate({extends: ['html-validate:recommended']})
+    const faults: string[] = []
+    for (const page of pages) {
+      const report = await validator.validateString(readFileSync(join(site, page), 'utf8'), page)
+      for (const result of report.results) {
+        faults.push(...result.messages.map(({line, column, ruleId, message}) => `${page}:${line}:${column} ${ruleId} ${message}`))
+      }
+    }
+    expect(faults).toEqual([])
+  })
+})
+
+const BROWSER_CHECKS = {
+  quiet: 'open from the disk with no error in the console and no request to any network',
+  phone: 'fit a phone 360 px wide',
+  light: 'have no finding of axe-core in the light',
+  dark: 'have no finding of axe-core in the dark',
+  script: 'say the same without JavaScript',
+  paper: 'print on A4 and on Letter',
+} as const
+
+if (path === null) {
+  for (const name of Object.values(BROWSER_CHECKS)) process.stdout.write(`skipped, since no Chromium is installed: pages of every kind ${name}\n`)
+}
+
+describe.skipIf(path === null)('pages of every kind', () => {
+  let browser: Browser
+  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+  beforeAll(async () => {
+    browser = await chromium.launch({executablePath: path ?? '', args: CHROMIUM_WORDS})
+  })
+  afterAll(async () => {
+    await browser.close()
+  })
+
+  /** Opens every page in turn in one window and gathers what is found. */
+  async function visit(options: BrowserContextOptions, look: (page: Page, name: string) => Promise<readonly string[]>): Promise<string[]> {
+    const context = await browser.newContext(options)
+    const page = await context.newPage()
+    const found: string[] = []
+    for (const name of pages) {
+      await page.goto(pathToFileURL(join(site, name)).href, {waitUntil: 'load'})
+      found.push(...(await look(page, name)).map(what => `${name}: ${what}`))
+    }
+    await context.close()
+    return found
+  }
+
+  it(BROWSER_CHECKS.quiet, async () => {
+    const context = await browser.newContext()
+    const page = await context.newPage()
+    const found: string[] = []
+    let name = ''
+    page.on('console', message => {
+      if (message.type() === 'error' || message.type() === 'warning') found.push(`${name}: ${message.text()}`)
+    })
+    page.on('pageerror', error => found.push(`${name}: ${error.message}`))
+    page.on('requestfailed', request => found.push(`${name}: ${request.url()} failed`))
+    page.on('request', request => {
+      if (!/^(?:file|data|blob):/.test(request.url())) found.push(`${name}: asks for ${request.url()}`)
+    })
+    for (name of pages) await page.goto(pathToFileURL(join(site, name)).href, {waitUntil: 'load'})
+    await context.close()
+    expect(found).toEqual([])
+  }, 240_000)
+
+  it(BROWSER_CHECKS.phone, async () => {
+    const found = await visit({viewport: {width: 360, height: 740}}, async page => {
+      const width = await page.evaluate<number>('document.documentElement.scrollWidth')
+      return width > 360 ? [`is ${width} px wide`] : []
+    })
+    expect(found).toEqual([])
+  }, 240_000)
+
+  it.each(['light', 'dark'] as const)(`have no finding of axe-core in the %s`, async colorScheme => {
+    const found = await visit({colorScheme, viewport: {width: 1100, height: 900}}, async page => {
+      await page.evaluate(axe)
+      const results = await page.evaluate<{violations: {id: string; nodes: {target: string[]; failureSummary: string}[]}[]}>('axe.run()')
+      return results.violations.map(({id, nodes}) => `${id} at ${nodes[0]?.target.join(' ') ?? ''} (${nodes.length}) ${nodes[0]?.failureSummary ?? ''}`)
+    })
+    expect(found).toEqual([])
+  }, 400_000)
+
+  it(BROWSER_CHECKS.script, async () => {
+    const words = async (page: Page) => (await page.locator('main').innerText()).replace(/\s+/g, ' ').trim()
+    const first = new Map<string, string>()
+    await visit({}, async (page, name) => {
+      first.set(name, await words(page))
+      return []
+    })
+    const found = await visit({javaScriptEnabled: false}, async (page, name) => {
+      const text = await words(page)
+      if (text === '') return ['is empty']
+      const missing = text.split(/(?<=[.!?]) /).filter(sentence => sentence.length > 30 && !(first.get(name) ?? '').includes(sentence))
+      return [...(await page.locator('h1').first().isVisible() ? [] : ['shows no heading']), ...missing.map(sentence => `hides with script: ${sentence}`)]
+    })
+    expect(found).toEqual([])
+  }, 240_000)
+
+  it(BROWSER_CHECKS.paper, async () => {
+    const found = await visit({}, async (page, name) => {
+      const faults: string[] = []
+      for (const format of ['A4', 'Letter'] as const) {
+        const paper = (await page.pdf({format, printBackground: false})).toString('latin1')
+        if (!/\/Type\s*\/Page\b/.test(paper)) faults.push(`${name} gives no page on ${format}`)
+      }
+      return faults
+    })
+    expect(found).toEqual([])
+  }, 400_000)
+})
