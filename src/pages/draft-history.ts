@@ -4,7 +4,7 @@ import {dateWords} from './dates.ts'
 import {DRAFT_HISTORY} from './links.ts'
 import {counted, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
-import {changesBetween} from './standard-changes.ts'
+import {changesInWords} from './standard-changes.ts'
 import {changeViews, draftLink, type ChangeView} from './standard-view.ts'
 
 interface DraftEntry {
@@ -26,7 +26,7 @@ export function draftHistoryPage(book: Logbook): Page | null {
   if (book.drafts.length < 2) return null
   const drafts = book.drafts.map((draft, index): DraftEntry => {
     const before = book.drafts[index - 1]
-    const changes = before ? changeViews(changesBetween(before, draft)) : []
+    const changes = before ? changeViews(changesInWords(before, draft)) : []
     return {
       number: draft.number, date: dateWords(draft.on), link: draftLink(book, draft), latest: index === book.drafts.length - 1, changes,
       note: !before ? 'The first draft.' : changes.length === 0 ? 'Nothing in the wording, the weights or the points was changed.' : `${sentence(counted(changes.length, 'change'))}.`,

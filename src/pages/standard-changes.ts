@@ -1,4 +1,6 @@
-/** What changed from one draft of the standard to the next, clause by clause, with the reason where the keeper wrote one. */
+/** What changed from one draft of the standard to the next, put into words, with the reason where the keeper wrote one. */
+import {changesBetween as found} from '../findings/standard-changes.ts'
+import type {AmountChange, ClauseChange} from '../findings/standard-changes.ts'
 import type {Clause, Draft} from '../logbook/book.ts'
 import {metricWeight} from './both-weights.ts'
 import {sentence} from './numbers.ts'
@@ -8,18 +10,17 @@ export interface Change {
   readonly id: string
   /** `Tail, male` */
   readonly what: string
-  /** Markdown; only the sentences that differ. Null: it is new */
+  /** Markdown; only the sentences that differ. Null: it is new, or only moved */
   readonly was: string | null
-  /** Null: sentences were taken out and none put in their place */
+  /** Null: sentences were taken out and none put in their place, or it was only moved */
   readonly now: string | null
   /** the whole piece was taken out */
   readonly gone: boolean
+  readonly moved: boolean
   /** words that can be set in quotation marks, rather than amounts */
   readonly quoted: boolean
   readonly why: string | null
 }
-
-type Piece = {readonly what: string; readonly words: string; readonly quoted: boolean}
 
 /** `general characteristics, male` → `male`: what tells two clauses of one name apart. */
 const shortPlace = (sectionTitle: string): string => (sectionTitle.split(/,\s*/).at(-1) ?? sectionTitle).toLowerCase()
@@ -34,31 +35,11 @@ export function clauseName(draft: Draft, clause: Clause): string {
   return namesakes.length > 1 && own ? `${clause.title}, ${shortPlace(own.title)}` : clause.title
 }
 
-/** Everything a draft says, piece by piece, in the order it is printed. */
-function piecesOf(draft: Draft): Map<string, Piece> {
-  const pieces = new Map<string, Piece>()
-  const put = (id: string, what: string, words: string | null, quoted: boolean): void => {
-    if (words !== null && words.trim() !== '') pieces.set(id, {what, words: words.trim(), quoted})
-  }
-  put('origin', 'Origin and purpose', draft.origin, true)
-  put('classification', 'Classification', draft.classification, true)
-  put('egg', 'Egg', draft.egg, true)
-  put('rings/male', 'Ring, male', draft.rings.male, false)
-  put('rings/female', 'Ring, female', draft.rings.female, false)
-  for (const section of draft.sections) {
-    put(section.id, section.title, section.lead, true)
-    for (const clause of section.clauses) put(clause.id, clauseName(draft, clause), clause.text, true)
-  }
-  for (const {class: name, grams} of draft.weights) put(rowId('weights', name), `${sentence(name)}, weight`, metricWeight(grams), false)
-  for (const {name, points} of draft.points) put(rowId('scale', name), `${sentence(name)}, points`, String(points), false)
-  return pieces
-}
-
 const sentencesOf = (text: string): string[] => text.split(/(?<=[.;:!?])\s+/)
 
 /** The sentences of two texts that differ, without those they begin and end with alike. */
 export function differing(was: string, now: string): {readonly was: string; readonly now: string} {
-  const before = sentencesOf(was), after = sentencesOf(now)
+  const before = sentencesOf(was.trim()), after = sentencesOf(now.trim())
   let start = 0
   while (start < before.length && start < after.length && before[start] === after[start]) start += 1
   let end = 0
@@ -67,24 +48,50 @@ export function differing(was: string, now: string): {readonly was: string; read
   return {was: between(before), now: between(after)}
 }
 
-/** The reason written for a piece: by its whole id, else by its section's (`weights` for every weight). */
-function reasonFor(draft: Draft, id: string): string | null {
-  return draft.reasons.get(id) ?? draft.reasons.get(id.split('/')[0] ?? id) ?? null
+/** The reason written for a piece: by its whole id, else by its part's (`weights` for every weight). */
+const reasonFor = (draft: Draft, id: string): string | null => draft.reasons.get(id) ?? draft.reasons.get(id.split('/')[0] ?? id) ?? null
+
+const orNull = (text: string): string | null => (text === '' ? null : text)
+
+function textChange(draft: Draft, id: string, what: string, before: string | null, after: string | null, quoted: boolean): Change | null {
+  const was = before?.trim() ?? '', now = after?.trim() ?? ''
+  if (was === now) return null
+  const shown = quoted ? differing(was, now) : {was, now}
+  return {id, what, was: orNull(shown.was), now: orNull(shown.now), gone: now === '', moved: false, quoted, why: reasonFor(draft, id)}
 }
 
-/** Every change from one draft to the next, in the order the newer one prints it; what was taken out comes last. */
-export function changesBetween(before: Draft, after: Draft): readonly Change[] {
-  const old = piecesOf(before), fresh = piecesOf(after)
-  const changes: Change[] = []
-  for (const [id, piece] of fresh) {
-    const past = old.get(id)
-    if (past?.words === piece.words) continue
-    const shown = past && piece.quoted ? differing(past.words, piece.words) : {was: past?.words ?? null, now: piece.words}
-    const was = shown.was === '' ? null : shown.was, now = shown.now === '' ? null : shown.now
-    changes.push({id, what: piece.what, was, now, gone: false, quoted: piece.quoted, why: reasonFor(after, id)})
-  }
-  for (const [id, past] of old) {
-    if (!fresh.has(id)) changes.push({id, what: past.what, was: past.words, now: null, gone: true, quoted: past.quoted, why: reasonFor(after, id)})
-  }
-  return changes
+/** What stands in the head of a draft, and what leads its sections in. */
+function headChanges(from: Draft, to: Draft): readonly Change[] {
+  const sections = [...to.sections, ...from.sections.filter(old => !to.sections.some(({id}) => id === old.id))]
+  const leadOf = (draft: Draft, id: string): string | null => draft.sections.find(section => section.id === id)?.lead ?? null
+  return [
+    textChange(to, 'origin', 'Origin and purpose', from.origin, to.origin, true),
+    textChange(to, 'classification', 'Classification', from.classification, to.classification, true),
+    textChange(to, 'egg', 'Egg', from.egg, to.egg, true),
+    textChange(to, 'rings/male', 'Ring, male', from.rings.male, to.rings.male, false),
+    textChange(to, 'rings/female', 'Ring, female', from.rings.female, to.rings.female, false),
+    ...sections.map(({id, title}) => textChange(to, id, title, leadOf(from, id), leadOf(to, id), true)),
+  ].filter(change => change !== null)
+}
+
+function clauseChange(from: Draft, to: Draft, {id, is, before, after, why}: ClauseChange): Change {
+  const what = after ? clauseName(to, after) : before ? clauseName(from, before) : id
+  const shown = is === 'moved' ? {was: '', now: ''} : differing(before?.text ?? '', after?.text ?? '')
+  return {id, what, was: orNull(shown.was), now: orNull(shown.now), gone: is === 'dropped', moved: is === 'moved', quoted: true, why: why ?? reasonFor(to, id)}
+}
+
+function amountChange(to: Draft, table: 'weights' | 'scale', {name, before, after}: AmountChange): Change {
+  const words = (value: number | null): string | null => (value === null ? null : table === 'weights' ? metricWeight(value) : String(value))
+  const id = rowId(table, name)
+  const what = `${sentence(name)}, ${table === 'weights' ? 'weight' : 'points'}`
+  return {id, what, was: words(before), now: words(after), gone: after === null, moved: false, quoted: false, why: reasonFor(to, id)}
+}
+
+/** Every change from one draft to the next: its head, its clauses, its weights and its points. */
+export function changesInWords(from: Draft, to: Draft): readonly Change[] {
+  const {clauses, weights, points} = found(from, to)
+  return [
+    ...headChanges(from, to), ...clauses.map(change => clauseChange(from, to, change)),
+    ...weights.map(change => amountChange(to, 'weights', change)), ...points.map(change => amountChange(to, 'scale', change)),
+  ]
 }

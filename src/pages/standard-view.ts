@@ -5,7 +5,7 @@ import {dateWords} from './dates.ts'
 import {draftPath, fileName, STANDARD, traitPath} from './links.ts'
 import {sentence} from './numbers.ts'
 import {plates, type Plate} from './plates.ts'
-import {changesBetween, rowId, type Change} from './standard-changes.ts'
+import {changesInWords, rowId, type Change} from './standard-changes.ts'
 
 interface ClauseView {
   readonly id: string
@@ -101,7 +101,7 @@ function changesNote(draft: Draft, before: Draft | undefined, changes: readonly 
 export function standardView(book: Logbook, draft: Draft): StandardView {
   const index = book.drafts.indexOf(draft)
   const before = book.drafts[index - 1], after = book.drafts[index + 1]
-  const changes = before ? changesBetween(before, draft) : []
+  const changes = before ? changesInWords(before, draft) : []
   const changed = new Set(changes.map(change => change.id))
   const sections = sectionViews(draft, changed)
   const replaces = before ? `Replaces draft ${before.number} of ${dateWords(before.on)}.` : null

@@ -1,12 +1,12 @@
 import {describe, expect, it} from 'vitest'
-import {changesBetween, differing} from '../../src/pages/standard-changes.ts'
+import {changesInWords, differing} from '../../src/pages/standard-changes.ts'
 import type {Draft} from '../../src/logbook/book.ts'
 import {shownBook} from './shown-logbook.ts'
 
 const [first, second] = shownBook().drafts as [Draft, Draft]
 
-describe('changesBetween(before, after)', () => {
-  const changes = changesBetween(first, second)
+describe('changesInWords(from, to)', () => {
+  const changes = changesInWords(first, second)
   const of = (id: string) => changes.find(change => change.id === id)
 
   it('shows only the sentences that differ', () => {
@@ -30,9 +30,19 @@ describe('changesBetween(before, after)', () => {
 
   it('says nothing of what stayed', () => {
     expect(changes.map(change => change.id)).toEqual([
-      'general-characteristics-male/tail', 'general-characteristics-male/comb', 'faults/serious', 'weights/pullet', 'general-characteristics-male/crest',
+      'general-characteristics-male/tail', 'general-characteristics-male/comb', 'faults/serious', 'general-characteristics-male/crest', 'weights/pullet',
     ])
-    expect(changesBetween(second, {...second, number: 3})).toEqual([])
+    expect(changesInWords(second, {...second, number: 3})).toEqual([])
+  })
+})
+
+describe('what stands in the head of a draft', () => {
+  it('is told like a clause, and a moved clause is said to have moved', () => {
+    const later = {...second, number: 3, egg: 'tinted, 55 g or more', sections: [second.sections[1]!, second.sections[0]!, second.sections[2]!]}
+    const moved = changesInWords(second, later)
+    expect(moved[0]).toMatchObject({id: 'egg', was: 'tinted, 50 g or more', now: 'tinted, 55 g or more'})
+    expect(moved.slice(1).every(change => change.moved && change.was === null && change.now === null)).toBe(true)
+    expect(moved.length).toBeGreaterThan(1)
   })
 })
 

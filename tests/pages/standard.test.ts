@@ -35,7 +35,7 @@ describe('the standard', () => {
 
   it('points every change at the clause it is about, and none at a clause that is gone', () => {
     expect(standard.changes.map(change => change.anchor)).toEqual(
-      ['general-characteristics-male-tail', 'general-characteristics-male-comb', 'faults-serious', 'weights-pullet', null])
+      ['general-characteristics-male-tail', 'general-characteristics-male-comb', 'faults-serious', null, 'weights-pullet'])
   })
 
   it('keeps the earlier drafts, each saying what took its place', () => {

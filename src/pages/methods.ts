@@ -1,0 +1,29 @@
+/** How every figure of the site is worked: question, definition, edges, source, and an example made by the figure's own code. */
+import {METHODS as METHODS_PATH} from './links.ts'
+import {descentMethods} from './methods/descent.ts'
+import {evidenceMethods} from './methods/evidence.ts'
+import {hatchRates} from './methods/hatch.ts'
+import type {Method} from './methods/method.ts'
+import {share, stateShares} from './methods/share.ts'
+import {evenness, meanAndSpread, withinTenth} from './methods/spread.ts'
+import {trueBredRate} from './methods/true-bred.ts'
+import type {Page} from './page.ts'
+
+export const METHODS: readonly Method[] = [
+  share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, hatchRates, ...descentMethods, ...evidenceMethods,
+]
+
+export interface MethodsView {
+  readonly methods: readonly (Omit<Method, 'example'> & {readonly given: string; readonly gives: string})[]
+}
+
+export function methodsPage(): Page {
+  const view: MethodsView = {methods: METHODS.map(({example, ...method}) => ({...method, given: example.given, gives: example.gives()}))}
+  return {
+    path: METHODS_PATH, template: 'methods', title: 'Methods', section: 'methods', view,
+    search: {kind: 'methods', words: METHODS.map(method => method.title).join(' ')},
+  }
+}
+
+/** A place on the methods page, for a link beside a figure. */
+export const methodPath = (method: Method): string => `${METHODS_PATH}#${method.id}`

@@ -1,0 +1,20 @@
+import {shareOf} from '../../findings/share-of.ts'
+import {shareInText} from '../estimate-words.ts'
+import type {Method} from './method.ts'
+
+export const trueBredRate: Method = {
+  id: 'true-bred',
+  title: 'The true-bred rate',
+  question: 'Does it breed true?',
+  definition: 'Of the chicks scored, the share that shows every required trait. A chick **fails** when any required trait it shows is off. It **passes** when at least one required trait was scored, and every one that its sex and age can show was scored and is right. All others are not fully scored, and the rate is given again with all of these failing and with all of them passing. Chicks culled count like chicks kept. Only steps mated inside the breed can breed true; for crosses and backcrosses the same count says what there was to choose from.',
+  formula: 'rate = passes / (passes + fails)',
+  letters: [],
+  edges: `- Chicks lost before they could be scored, too young yet, or never listed are counted apart and stand in no rate.
+- Nobody scored: no rate is given.
+- Chicks of few sires are not independent, and the interval is then narrower than the truth. Under five sires read it as “these chicks only”.`,
+  source: 'The interval: Wilson 1927, J. Am. Stat. Assoc. 22:209–212. What passes and fails: common practice, no source.',
+  example: {
+    given: '59 chicks pass, 3 fail and 4 are not fully scored.',
+    gives: () => `${shareInText(shareOf(59, 62))}. With the 4 all failing: ${shareInText(shareOf(59, 66))}. With the 4 all passing: ${shareInText(shareOf(63, 66))}.`,
+  },
+}
