@@ -6,11 +6,12 @@ import {hatchRates} from './methods/hatch.ts'
 import type {Method} from './methods/method.ts'
 import {share, stateShares} from './methods/share.ts'
 import {evenness, meanAndSpread, withinTenth} from './methods/spread.ts'
+import {scoringMethods} from './methods/scoring.ts'
 import {trueBredRate} from './methods/true-bred.ts'
 import type {Page} from './page.ts'
 
 export const METHODS: readonly Method[] = [
-  share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, hatchRates, ...descentMethods, ...evidenceMethods,
+  share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, hatchRates, ...scoringMethods, ...descentMethods, ...evidenceMethods,
 ]
 
 export interface MethodsView {
