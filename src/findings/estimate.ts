@@ -2,10 +2,9 @@
  * How an answer travels: with its count, interval, level, method, and what was left out and why (never a bare number).
  * "Cannot be said" is an answer too, with its reason; NaN is none.
  */
-export interface Interval {
-  readonly low: number
-  readonly high: number
-}
+import type {Interval} from '../statistics/interval.ts'
+
+export type {Interval}
 
 /** A share of counted things: `count` of `total`. */
 export interface Share {
@@ -29,7 +28,7 @@ export interface CannotSay {
   readonly have: number
   readonly need: number
   /** what is wanting, as a code the pages put into words */
-  readonly why: 'none-scored' | 'too-few' | 'not-counted'
+  readonly why: 'none-scored' | 'too-few' | 'not-counted' | 'not-finished'
   readonly leftOut: readonly LeftOut[]
 }
 

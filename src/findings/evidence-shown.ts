@@ -1,0 +1,64 @@
+import type {Bird, Keeper, Logbook, Paper, Strain, Trait} from '../logbook/book.ts'
+import type {Census, Count} from './census.ts'
+import type {CannotSay, Share} from './estimate.ts'
+import type {LadderStep} from './ladder.ts'
+import type {RecordsAudit} from './records-audit.ts'
+import type {ShowResults} from './show-results.ts'
+import type {SpreadOfMeasures, SpreadRow} from './spread.ts'
+import type {TrueBred, TrueBredRate} from './true-bred.ts'
+
+/** What evidence is gathered from: the book and the findings already made. */
+export interface Sources {
+  readonly book: Logbook
+  readonly ladder: readonly LadderStep[]
+  readonly census: Census
+  readonly shows: ShowResults
+  readonly spread: SpreadOfMeasures
+  readonly trueBred: TrueBred
+  readonly audit: RecordsAudit
+}
+
+export interface Finding {
+  readonly state: 'met' | 'not-yet' | 'cannot-tell'
+  readonly shown: Shown
+}
+
+/** The numbers behind a state, never a sentence. */
+export type Shown =
+  /** seasons with a hatch on the ladder; gaps are years between the first and the last with none */
+  | {readonly kind: 'years-bred'; readonly seasons: readonly number[]; readonly gaps: readonly number[]}
+  | {readonly kind: 'inter-se-generations'; readonly most: number; readonly steps: readonly string[]}
+  /** keepers with a hatch in each of those seasons */
+  | {readonly kind: 'independent-keepers'; readonly seasons: readonly number[]; readonly keepers: readonly Keeper[]; readonly withoutConsent: number}
+  | {readonly kind: 'breeders-alive'; readonly breeders: Count}
+  /** different birds shown, each class once; disqualified entries are left out */
+  | {readonly kind: 'shown-per-class'; readonly classes: readonly {readonly class: string; readonly birds: number}[]}
+  | {readonly kind: 'shows-and-judges'; readonly shows: number; readonly judges: readonly string[]; readonly years: readonly number[]}
+  | {readonly kind: 'show-result'; readonly entries: number; readonly disqualified: number; readonly firsts: number; readonly awards: number; readonly leastPoints: number | null}
+  /** chicks of inter se matings, of these seasons; `sure`: it would still be reached if every chick not fully scored failed */
+  | {readonly kind: 'true-to-type'; readonly seasons: readonly number[]; readonly rate: TrueBredRate; readonly sure: boolean}
+  | {readonly kind: 'even-weight'; readonly step: string; readonly rows: readonly SpreadRow[]}
+  | {readonly kind: 'written-standard'; readonly draft: number; readonly clauses: number; readonly emptySections: readonly string[]; readonly points: number}
+  /** by neighbouring breed, how many characters differ */
+  | {readonly kind: 'distinct'; readonly breeds: readonly {readonly breed: string; readonly differing: readonly string[]}[]}
+  | {readonly kind: 'history'; readonly founders: readonly {readonly strain: Strain; readonly birds: number}[]; readonly steps: number; readonly hatched: number}
+  /** birds of the breed with a photograph; `dated` and `photos` count pictures */
+  | {readonly kind: 'photographs'; readonly birds: Count; readonly photos: number; readonly dated: number}
+  /** papers that prove it, oldest first; `valid` hold on the book's day */
+  | {readonly kind: 'papers'; readonly papers: readonly Paper[]; readonly valid: readonly Paper[]}
+  | {readonly kind: 'stated'; readonly stated: string}
+  | {readonly kind: 'identity'; readonly banded: Share | CannotSay; readonly bothParents: Share | CannotSay; readonly uncertain: readonly Bird[]}
+  /** years with a show, the years in which all were cancelled, and the longest run of the former over the latter */
+  | {readonly kind: 'consecutive-shows'; readonly years: readonly number[]; readonly cancelledYears: readonly number[]; readonly longestRun: number}
+  /** not worked out by this version */
+  | {readonly kind: 'not-worked-out'}
+  /** the records hold nothing on it */
+  | {readonly kind: 'nothing-recorded'; readonly trait?: Trait}
+
+export const nothing: Finding = {state: 'cannot-tell', shown: {kind: 'nothing-recorded'}}
+
+/** Met or not yet by a comparison; cannot be told where the requirement names no figure to reach. */
+export const judged = (met: boolean | null, shown: Shown): Finding => ({state: met === null ? 'cannot-tell' : met ? 'met' : 'not-yet', shown})
+
+/** Does a number reach what is asked? Null when nothing is. */
+export const reaches = (have: number, atLeast: number | null): boolean | null => (atLeast === null ? null : have >= atLeast)

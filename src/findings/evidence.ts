@@ -1,0 +1,60 @@
+import type {Logbook, Requirement, RequirementKind} from '../logbook/book.ts'
+import {aliveBreeders, consecutiveShows, independentKeepers, interSeGenerations, showResult, shownPerClass, showsAndJudges, yearsBred} from './evidence-of-work.ts'
+import {distinctness, history, identity, paperOrWord, photographs, statementPapers, veterinaryPaper, writtenStandard} from './evidence-on-paper.ts'
+import {evenWeight, trueToType} from './evidence-of-type.ts'
+import type {Finding, Shown, Sources} from './evidence-shown.ts'
+
+/** What the records show for one requirement. */
+export interface Evidence {
+  readonly requirement: Requirement
+  readonly state: 'met' | 'not-yet' | 'cannot-tell' | 'waived'
+  readonly shown: Shown
+}
+
+export interface EvidenceOfAll {
+  readonly items: readonly Evidence[]
+  readonly counts: {readonly met: number; readonly notYet: number; readonly cannotTell: number; readonly waived: number; readonly all: number}
+}
+
+const notWorkedOut = (): Finding => ({state: 'cannot-tell', shown: {kind: 'not-worked-out'}})
+
+/** One way to look for each kind of requirement. */
+const WAYS: Readonly<Record<RequirementKind, (requirement: Requirement, from: Sources) => Finding>> = {
+  'years-bred': yearsBred,
+  'inter-se-generations': interSeGenerations,
+  'independent-keepers': independentKeepers,
+  'breeders-alive': aliveBreeders,
+  'shown-per-class': shownPerClass,
+  'shows-and-judges': showsAndJudges,
+  'show-result': showResult,
+  'true-to-type': trueToType,
+  // needs the chance that a living breeder carries an unwanted allele
+  'fixed': notWorkedOut,
+  'even-weight': evenWeight,
+  'written-standard': writtenStandard,
+  'distinct': distinctness,
+  'name-free': paperOrWord,
+  'history': history,
+  'photographs': photographs,
+  'statements': statementPapers,
+  'veterinary': veterinaryPaper,
+  'welfare': paperOrWord,
+  // needs inbreeding and its rise
+  'inbreeding': notWorkedOut,
+  'identity': identity,
+  'consecutive-shows': consecutiveShows,
+}
+
+/**
+ * What has been reached of what the association asks? For each requirement the numbers the records show and whether they reach
+ * what is asked: met, not yet, cannot be told (nothing counted, or no figure asked for to hold it against), or waived by
+ * whoever may waive it. The association's own reading decides; this only lays the records beside its words.
+ */
+export function evidence(book: Logbook, from: Omit<Sources, 'book'>): EvidenceOfAll {
+  const items = (book.requirements?.items ?? []).map((requirement): Evidence => {
+    const {state, shown} = WAYS[requirement.kind](requirement, {book, ...from})
+    return {requirement, state: requirement.waived ? 'waived' : state, shown}
+  })
+  const count = (state: Evidence['state']): number => items.filter(item => item.state === state).length
+  return {items, counts: {met: count('met'), notYet: count('not-yet'), cannotTell: count('cannot-tell'), waived: count('waived'), all: items.length}}
+}

@@ -1,0 +1,131 @@
+import type {Hatch, Logbook, Pen} from '../logbook/book.ts'
+import type {CannotSay, Share} from './estimate.ts'
+import {seasonOfHatch} from './ladder-chicks.ts'
+import {inLadderOrder} from './step-order.ts'
+import {LeftAside} from './left-out.ts'
+import {shareOf} from './share-of.ts'
+
+/** What became of the eggs of one hatch or of many. */
+export interface HatchRates {
+  /** settings, also those with nothing counted */
+  readonly settings: number
+  /** sums over the settings that state the number; null when none does */
+  readonly eggs: number | null
+  readonly clear: number | null
+  readonly fertile: number | null
+  readonly deadInGerm: number | null
+  readonly deadInShell: number | null
+  readonly bad: number | null
+  readonly hatched: number | null
+  /** fertile of eggs, over the settings that were candled */
+  readonly fertility: Share | CannotSay
+  /** hatched of fertile, over the settings that were candled and have hatched */
+  readonly hatchOfFertile: Share | CannotSay
+  /** hatched of eggs, over the settings that have hatched */
+  readonly hatchOfSet: Share | CannotSay
+}
+
+export interface HatchResult extends HatchRates {
+  readonly hatch: Hatch
+  readonly how: 'broody' | 'incubator' | 'not-stated'
+  readonly season: number | null
+}
+
+export interface HatchResults {
+  /** every hatch, pure strains among them, in the book's order */
+  readonly hatches: readonly HatchResult[]
+  /** hatches of several pens stand under none */
+  readonly pens: readonly (HatchRates & {readonly pen: Pen})[]
+  /** by what the hatch's parents give, in the ladder's order; pure strains under `strain` first */
+  readonly steps: readonly (HatchRates & {readonly step: string})[]
+  readonly seasons: readonly (HatchRates & {readonly season: number})[]
+  /** hatches of the ladder only, pure strains left aside */
+  readonly broody: HatchRates
+  readonly incubator: HatchRates
+  readonly all: HatchRates
+}
+
+/** Eggs set less the clear ones; `bad` eggs are taken off nothing. Null when not counted, or when the counts contradict each other. */
+export function fertileOf(hatch: Hatch): number | null {
+  if (hatch.eggs === null || hatch.clear === null || hatch.clear > hatch.eggs) return null
+  return hatch.eggs - hatch.clear
+}
+
+const sum = (hatches: readonly Hatch[], of: (hatch: Hatch) => number | null): number | null =>
+  hatches.reduce<number | null>((total, hatch) => {
+    const count = of(hatch)
+    return count === null ? total : (total ?? 0) + count
+  }, null)
+
+/** `part` of `whole` over the hatches that state both; the others are left out, unfinished ones as such. */
+function rate(hatches: readonly Hatch[], part: (hatch: Hatch) => number | null, whole: (hatch: Hatch) => number | null, needsHatch: boolean): Share | CannotSay {
+  let count = 0, total = 0, unfinished = 0
+  const aside = new LeftAside()
+  for (const hatch of hatches) {
+    const [some, all] = [part(hatch), whole(hatch)]
+    if (some !== null && all !== null && some <= all) {
+      count += some
+      total += all
+    } else if (needsHatch && hatch.hatched === null) {
+      unfinished += 1
+      aside.add('not-finished', 1)
+    } else aside.add('not-candled', 1)
+  }
+  return shareOf(count, total, aside.list(), hatches.length > 0 && unfinished === hatches.length ? 'not-finished' : 'not-counted')
+}
+
+/** What became of these settings together: a rate sums over the settings that state both its counts. */
+export function ratesOf(hatches: readonly Hatch[]): HatchRates {
+  const eggs = (hatch: Hatch): number | null => hatch.eggs
+  const hatched = (hatch: Hatch): number | null => hatch.hatched
+  return {
+    settings: hatches.length, eggs: sum(hatches, eggs), clear: sum(hatches, hatch => hatch.clear), fertile: sum(hatches, fertileOf),
+    deadInGerm: sum(hatches, hatch => hatch.deadInGerm), deadInShell: sum(hatches, hatch => hatch.deadInShell), bad: sum(hatches, hatch => hatch.bad),
+    hatched: sum(hatches, hatched), fertility: rate(hatches, fertileOf, eggs, false), hatchOfFertile: rate(hatches, hatched, fertileOf, true),
+    hatchOfSet: rate(hatches, hatched, eggs, true),
+  }
+}
+
+const howHatched = (hatch: Hatch): HatchResult['how'] => (hatch.broody ? 'broody' : hatch.machine === null ? 'not-stated' : 'incubator')
+
+function grouped<Key>(hatches: readonly Hatch[], keyOf: (hatch: Hatch) => Key | null): Map<Key, Hatch[]> {
+  const groups = new Map<Key, Hatch[]>()
+  for (const hatch of hatches) {
+    const key = keyOf(hatch)
+    if (key === null) continue
+    const known = groups.get(key)
+    if (known) known.push(hatch)
+    else groups.set(key, [hatch])
+  }
+  return groups
+}
+
+/**
+ * How many of the eggs were fertile, and how many of them hatched?
+ *
+ *     fertility = fertile / eggs    hatch of fertile = hatched / fertile    hatch of set = hatched / eggs    fertile = eggs − clear
+ *
+ * each with its Wilson 95 % interval, by hatch, pen, step and season, broody hens and machines apart. Where clear eggs were not
+ * counted, fertility cannot be told and neither can hatch of fertile; a setting not hatched yet has no hatch. Sums leave out
+ * what was not counted and say so. Eggs of one hen are not independent (one infertile hen clears them all), so the interval of
+ * a hatch is narrower than the truth.
+ *
+ * @see Wilson 1927, J. Am. Stat. Assoc. 22:209–212. The three rates are common practice, no single source.
+ */
+export function hatchResults(book: Logbook): HatchResults {
+  const onLadder = book.hatches.filter(hatch => hatch.step.kind !== 'strain')
+  const byStep = grouped(book.hatches, hatch => hatch.step.label)
+  const rungs = [...byStep].map(([label, hatches]) => {
+    const step = hatches[0]?.step ?? null
+    return {label, hatches, step, first: hatches.reduce<number | null>((first, {on}) => (on && (first === null || on.first < first) ? on.first : first), null)}
+  })
+  return {
+    hatches: book.hatches.map(hatch => ({hatch, how: howHatched(hatch), season: seasonOfHatch(hatch), ...ratesOf([hatch])})),
+    pens: [...grouped(book.hatches, hatch => (hatch.pens.length === 1 ? hatch.pens[0]?.pen ?? null : null))].map(([pen, hatches]) => ({pen, ...ratesOf(hatches)})),
+    steps: rungs.sort(inLadderOrder).map(({label, hatches}) => ({step: label, ...ratesOf(hatches)})),
+    seasons: [...grouped(book.hatches, seasonOfHatch)].sort(([a], [b]) => a - b).map(([season, hatches]) => ({season, ...ratesOf(hatches)})),
+    broody: ratesOf(onLadder.filter(hatch => howHatched(hatch) === 'broody')),
+    incubator: ratesOf(onLadder.filter(hatch => howHatched(hatch) === 'incubator')),
+    all: ratesOf(onLadder),
+  }
+}

@@ -1,0 +1,212 @@
+import {coefficientOfVariationInterval} from '../statistics/coefficient-of-variation.ts'
+import {countWithin} from '../statistics/count-within.ts'
+import {meanAndDeviation} from '../statistics/mean-and-deviation.ts'
+import {pooledVariation} from '../statistics/pooled-variation.ts'
+import type {Bird, Hatch, Logbook, LooseWeighing, Sex, Trait} from '../logbook/book.ts'
+import {countedValue, nearestWeighing} from './counted-value.ts'
+import type {CannotSay, Interval, LeftOut, Share} from './estimate.ts'
+import {ladderChicks} from './ladder-chicks.ts'
+import type {LadderStep} from './ladder.ts'
+import {LeftAside} from './left-out.ts'
+import {shareOf} from './share-of.ts'
+import {whyUnscored} from './why-unscored.ts'
+
+/** Fewer birds than this make no class: their spread would say next to nothing. */
+export const LEAST_IN_CLASS = 5
+/** A tenth either side of the mean is the growers' measure of evenness; common practice, no source. */
+const WITHIN = 0.1
+
+/** One measured value that belongs to a step, a trait and a sex. */
+export interface Measured {
+  /** null: weighed without a band */
+  readonly bird: Bird | null
+  readonly hatch: Hatch | null
+  readonly sex: Sex
+  /** in the trait's unit */
+  readonly value: number
+  /** in a class of 5 or more, and so in the figures */
+  readonly counted: boolean
+}
+
+/** How even the birds of one step and sex are in one trait. */
+export interface Spread {
+  readonly kind: 'spread'
+  readonly n: number
+  /** of all birds counted, in the trait's unit */
+  readonly mean: number
+  /** pooled inside classes, in the trait's unit */
+  readonly sd: number
+  /** pooled inside classes, a share */
+  readonly cv: number
+  /** null: no upper limit exists */
+  readonly cvInterval: Interval | null
+  readonly level: number
+  readonly method: string
+  /** birds within a tenth of their own class's mean */
+  readonly within10: Share
+  readonly classes: readonly SpreadClass[]
+  readonly leftOut: readonly LeftOut[]
+}
+
+/** Birds of one sex that were reared alike: one machine and day, or one broody. */
+export interface SpreadClass {
+  readonly sex: 'male' | 'female'
+  readonly rearing: string
+  readonly n: number
+  readonly mean: number
+  readonly sd: number
+  readonly cv: number
+}
+
+export interface SpreadRow {
+  readonly step: string
+  readonly trait: Trait
+  /** `all` pools the classes of both sexes, which stay apart in it */
+  readonly sex: 'male' | 'female' | 'all'
+  readonly spread: Spread | CannotSay
+  /** every value in its window, counted or not, in the book's order */
+  readonly values: readonly Measured[]
+}
+
+export interface SpreadOfMeasures {
+  /** in the order ladder, traits, then male, female, all; a row where at least one bird was measured in its window */
+  readonly rows: readonly SpreadRow[]
+  /** birds measured in their window whose sex is not known: in no row's figures */
+  readonly unsexed: readonly {readonly step: string; readonly trait: Trait; readonly values: readonly Measured[]}[]
+}
+
+interface Entry {
+  readonly sex: Sex
+  readonly bird: Bird | null
+  readonly hatch: Hatch | null
+  readonly value: number
+  /** null: nobody knows with whom it was reared */
+  readonly rearing: string | null
+}
+
+class Cell {
+  readonly entries: Entry[] = []
+  readonly aside = new LeftAside()
+}
+
+type BySex = Record<Sex, Cell>
+
+/** Birds weighed without bands, of each hatch and sex only those of the day nearest to the age, so that none counts twice. */
+function looseOf(book: Logbook, trait: Trait): readonly LooseWeighing[] {
+  const groups = new Map<Hatch, Map<Sex, LooseWeighing[]>>()
+  for (const weighing of book.looseWeighings) {
+    const bySex = groups.get(weighing.hatch) ?? new Map<Sex, LooseWeighing[]>()
+    groups.set(weighing.hatch, bySex.set(weighing.sex, [...(bySex.get(weighing.sex) ?? []), weighing]))
+  }
+  return [...groups].flatMap(([hatch, bySex]) => [...bySex.values()].flatMap(weighings => {
+    const nearest = nearestWeighing(weighings, trait, hatch.on)
+    return nearest ? weighings.filter(each => each.measure === trait.measure && each.on.first === nearest.on.first && each.on.last === nearest.on.last) : []
+  }))
+}
+
+function gather(book: Logbook, trait: Trait, cellsOf: (step: string) => BySex | null): void {
+  for (const chick of ladderChicks(book)) {
+    const cells = cellsOf(chick.step.label)
+    if (!cells || chick.kind === 'tally') continue
+    const {sex, hatch} = chick
+    const value = countedValue(chick, trait)
+    // a measure of nothing is none: it has no share of a mean
+    if (typeof value === 'number' && value > 0) cells[sex].entries.push({sex, bird: chick, hatch, value, rearing: hatch?.rearing ?? null})
+    else if (chick.weighings.some(weighing => weighing.measure === trait.measure)) cells[sex].aside.add('outside-window', 1)
+    else cells[sex].aside.add(whyUnscored(chick, trait, book) ?? 'unscored', 1)
+  }
+  for (const {hatch, sex, value} of looseOf(book, trait)) {
+    if (value > 0) cellsOf(hatch.step.label)?.[sex].entries.push({sex, bird: null, hatch, value, rearing: hatch.rearing})
+  }
+}
+
+interface Class {
+  readonly sex: 'male' | 'female'
+  readonly rearing: string
+  readonly entries: readonly Entry[]
+  readonly values: readonly number[]
+}
+
+/** Birds of one sex reared alike; those whose rearing nobody knows are in no class. */
+function classesOf(entries: readonly Entry[]): readonly Class[] {
+  const classes = new Map<string, {sex: 'male' | 'female'; rearing: string; entries: Entry[]; values: number[]}>()
+  for (const entry of entries) {
+    const {sex, rearing, value} = entry
+    if (rearing === null || sex === 'unknown') continue
+    const key = `${sex} ${rearing}`
+    const known = classes.get(key)
+    if (known) {
+      known.entries.push(entry)
+      known.values.push(value)
+    } else classes.set(key, {sex, rearing, entries: [entry], values: [value]})
+  }
+  return [...classes].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, one]) => one)
+}
+
+function spreadOf(entries: readonly Entry[], aside: LeftAside): {readonly spread: Spread | CannotSay; readonly counted: ReadonlySet<Entry>} {
+  const all = classesOf(entries)
+  const large = all.filter(({values}) => values.length >= LEAST_IN_CLASS)
+  const counted = new Set(large.flatMap(one => one.entries))
+  aside.add('small-class', entries.length - counted.size)
+  const leftOut = aside.list()
+  if (large.length === 0) {
+    const have = Math.max(0, ...all.map(({values}) => values.length))
+    return {spread: {kind: 'cannot-say', have, need: LEAST_IN_CLASS, why: 'too-few', leftOut}, counted}
+  }
+  const pooled = pooledVariation(large.map(({values}) => values))
+  let inside = 0
+  const classes = large.map(({sex, rearing, values}) => {
+    const {n, mean, sd} = meanAndDeviation(values)
+    inside += countWithin(values, mean, WITHIN)
+    return {sex, rearing, n, mean, sd: sd ?? 0, cv: (sd ?? 0) / mean}
+  })
+  const within10 = shareOf(inside, pooled.n, leftOut)
+  if (within10.kind === 'cannot-say') throw new RangeError('a spread of nobody measured')
+  const {n, mean, sd, cv, freedom, weight} = pooled
+  return {
+    spread: {
+      kind: 'spread', n, mean, sd, cv, cvInterval: coefficientOfVariationInterval(cv, freedom, weight), level: 0.95,
+      method: 'modified McKay interval, classes pooled', within10, classes, leftOut,
+    },
+    counted,
+  }
+}
+
+/**
+ * How even are they? Mean, SD, CV = SD / mean and the share within a tenth of the mean, for each step, measured trait and sex.
+ *
+ * Birds are compared inside classes only: one sex, reared alike (`hatch.rearing`). Classes of fewer than 5 are left out; the
+ * others are pooled by degrees of freedom, CV² = Σν_c·CV_c² / Σν_c, and each bird is held against its own class's mean for the
+ * share within a tenth. A bird's value is the weighing nearest to the trait's age inside its window. Birds weighed without
+ * bands count with their hatch. The mean is that of all birds counted, so with uneven classes SD / mean is not exactly CV.
+ *
+ * @see Vangel 1996, Am. Stat. 50:21–26 (interval of the CV; from memory)
+ */
+export function spreadOfMeasures(book: Logbook, ladder: readonly LadderStep[]): SpreadOfMeasures {
+  const rows: SpreadRow[] = [], unsexed: SpreadOfMeasures['unsexed'][number][] = []
+  const traits = book.traits.filter(trait => trait.kind === 'measured')
+  const cells = new Map<Trait, Map<string, BySex>>(traits.map(trait => [trait, new Map(ladder.flatMap(entry =>
+    entry.kind === 'reached' ? [[entry.label, {male: new Cell(), female: new Cell(), unknown: new Cell()}] as const] : []))]))
+  for (const [trait, bySteps] of cells) gather(book, trait, step => bySteps.get(step) ?? null)
+  for (const entry of ladder) {
+    for (const [trait, bySteps] of cells) {
+      const bySex = bySteps.get(entry.label)
+      if (!bySex) continue
+      for (const sex of ['male', 'female', 'all'] as const) {
+        const cells = sex === 'all' ? [bySex.male, bySex.female] : [bySex[sex]]
+        const entries = cells.flatMap(cell => cell.entries)
+        if (entries.length === 0) continue
+        const aside = new LeftAside()
+        for (const cell of cells) aside.addAll(cell.aside)
+        aside.add('sex-unknown', bySex.unknown.entries.length)
+        const {spread, counted} = spreadOf(entries, aside)
+        rows.push({step: entry.label, trait, sex, spread, values: entries.map(each => measured(each, counted.has(each)))})
+      }
+      const {entries} = bySex.unknown
+      if (entries.length > 0) unsexed.push({step: entry.label, trait, values: entries.map(each => measured(each, false))})
+    }
+  }
+  return {rows, unsexed}
+}
+
+const measured = ({bird, hatch, sex, value}: Entry, counted: boolean): Measured => ({bird, hatch, sex, value, counted})

@@ -1,0 +1,50 @@
+import type {Bird, Logbook, Strain} from '../logbook/book.ts'
+import {ladderChicks} from './ladder-chicks.ts'
+import type {LadderStep} from './ladder.ts'
+
+/** Expected shares of the founding strains; they and `unknown` sum to 1. */
+export interface Descent {
+  /** every strain of the book in its order; 0 for one that is not in it */
+  readonly shares: ReadonlyMap<Strain, number>
+  /** what comes from birds outside the book */
+  readonly unknown: number
+}
+
+export interface StrainShares {
+  readonly birds: ReadonlyMap<Bird, Descent>
+  /** mean over the listed chicks of a step, in the ladder's order */
+  readonly steps: readonly (Descent & {readonly step: string; readonly chicks: number})[]
+}
+
+function descentOf(strains: readonly Strain[], shares: ReadonlyMap<Strain, number>): Descent {
+  const all = new Map(strains.map(strain => [strain, shares.get(strain) ?? 0] as const))
+  let known = 0
+  for (const share of all.values()) known += share
+  // what rounding leaves over is not descent
+  return {shares: all, unknown: 1 - known > 1e-12 ? 1 - known : 0}
+}
+
+/**
+ * How much of each founding strain is in a bird, by its descent alone? The mean of its parents' shares, over the pairs that may
+ * have had it; a founder is wholly its own strain. After n backcrosses the recurrent strain's share is expected to be
+ * 1 − (1/2)^(n+1). It is an expectation: single birds differ, the more the fewer backcrosses.
+ *
+ * @see Allard 1960, Principles of Plant Breeding (from memory, no page), for the backcross shares
+ */
+export function strainShares(book: Logbook, ladder: readonly LadderStep[]): StrainShares {
+  const birds = new Map(book.birds.map(bird => [bird, descentOf(book.strains, bird.shares)] as const))
+  const sums = new Map<string, {chicks: number; sums: Map<Strain, number>}>()
+  for (const chick of ladderChicks(book)) {
+    const into = sums.get(chick.step.label) ?? {chicks: 0, sums: new Map<Strain, number>()}
+    sums.set(chick.step.label, into)
+    into.chicks += chick.count
+    for (const [strain, share] of chick.shares) into.sums.set(strain, (into.sums.get(strain) ?? 0) + chick.count * share)
+  }
+  const steps = ladder.flatMap(({label}) => {
+    const into = sums.get(label)
+    if (!into) return []
+    const means = new Map([...into.sums].map(([strain, sum]) => [strain, sum / into.chicks] as const))
+    return [{step: label, chicks: into.chicks, ...descentOf(book.strains, means)}]
+  })
+  return {birds, steps}
+}

@@ -1,0 +1,162 @@
+import type {Bird, Logbook, Pen, Trait} from '../logbook/book.ts'
+import type {CannotSay, LeftOut, Share} from './estimate.ts'
+import {ladderChicks, seasonOf, seasonOfHatch, type Chick} from './ladder-chicks.ts'
+import type {LadderStep} from './ladder.ts'
+import {LeftAside} from './left-out.ts'
+import {penOf} from './pen-of.ts'
+import {shareOf} from './share-of.ts'
+import {requiredTraits, verdictOn, type Verdict} from './verdict.ts'
+
+/** How many chicks of a group show everything required. passes + fails + partScored + lost + tooYoung + unlisted = hatched. */
+export interface TrueBredRate {
+  readonly passes: number
+  readonly fails: number
+  /** not fully scored, nothing off so far */
+  readonly partScored: number
+  /** left before they could be scored */
+  readonly lost: number
+  readonly tooYoung: number
+  /** hatched, neither banded nor tallied */
+  readonly unlisted: number
+  /** passes of passes and fails */
+  readonly rate: Share | CannotSay
+  /** the same with every chick that was not fully scored failing, and passing */
+  readonly ifAllFail: Share | CannotSay
+  readonly ifAllPass: Share | CannotSay
+  /** each required trait on its own: chicks showing what is wanted, of those scored and judged */
+  readonly traits: readonly {readonly trait: Trait; readonly share: Share | CannotSay}[]
+  /** sires, certain or possible, of the chicks that pass or fail: chicks of few families are not independent */
+  readonly sires: number
+}
+
+export interface StepTrueBred extends TrueBredRate {
+  readonly step: string
+  /** both parents of the new breed: what "breeds true" is about */
+  readonly interSe: boolean
+}
+
+export interface TrueBred {
+  readonly required: readonly Trait[]
+  /** what every banded bird and tally of the ladder shows */
+  readonly verdicts: ReadonlyMap<Chick, Verdict>
+  /** in the ladder's order; a step not reached has no entry */
+  readonly steps: readonly StepTrueBred[]
+  /** chicks whose pen is certain, in the pens' order */
+  readonly pens: readonly (TrueBredRate & {readonly pen: Pen})[]
+  /** every chick of a season, ascending */
+  readonly seasons: readonly (TrueBredRate & {readonly season: number})[]
+  /** chicks of steps mated inter se only, by season, ascending */
+  readonly interSeSeasons: readonly (TrueBredRate & {readonly season: number})[]
+  /** all chicks of steps mated inter se; null while there is none */
+  readonly interSe: TrueBredRate | null
+}
+
+class Group {
+  readonly counts = {right: 0, off: 0, 'part-scored': 0, 'too-young': 0, lost: 0}
+  readonly traits = new Map<Trait, {right: number; judged: number}>()
+  readonly sires = new Set<Bird>()
+  unlisted = 0
+
+  add(chick: Chick, verdict: Verdict): void {
+    this.counts[verdict.is] += chick.count
+    for (const trait of verdict.right) this.#judge(trait, chick.count, chick.count)
+    for (const trait of verdict.off) this.#judge(trait, 0, chick.count)
+    if (verdict.is === 'right' || verdict.is === 'off') for (const {bird} of chick.parentage.sires) this.sires.add(bird)
+  }
+
+  #judge(trait: Trait, right: number, judged: number): void {
+    const known = this.traits.get(trait)
+    if (known) {
+      known.right += right
+      known.judged += judged
+    } else this.traits.set(trait, {right, judged})
+  }
+
+  rate(required: readonly Trait[]): TrueBredRate {
+    const {right: passes, off: fails, 'part-scored': partScored, lost, 'too-young': tooYoung} = this.counts
+    const aside = new LeftAside()
+    aside.add('too-young', tooYoung)
+    aside.add('lost-before-scoring', lost)
+    aside.add('not-listed', this.unlisted)
+    const apart: readonly LeftOut[] = aside.list()
+    aside.add('unscored', partScored)
+    const all = passes + fails + partScored
+    return {
+      passes, fails, partScored, lost, tooYoung, unlisted: this.unlisted, sires: this.sires.size,
+      rate: shareOf(passes, passes + fails, aside.list()), ifAllFail: shareOf(passes, all, apart), ifAllPass: shareOf(passes + partScored, all, apart),
+      traits: required.map(trait => {
+        const {right, judged} = this.traits.get(trait) ?? {right: 0, judged: 0}
+        return {trait, share: shareOf(right, judged)}
+      }),
+    }
+  }
+}
+
+function groupAt<Key>(groups: Map<Key, Group>, key: Key): Group {
+  const known = groups.get(key)
+  if (known) return known
+  const fresh = new Group()
+  groups.set(key, fresh)
+  return fresh
+}
+
+/**
+ * Does it breed true? Of the chicks scored, the share that shows every required trait, by step, pen and season.
+ *
+ *     rate = passes / (passes + fails)
+ *
+ * Fails: a required trait that the chick shows is off. Passes: at least one required trait was scored, and every one that its
+ * sex and age can show was scored and is right. All other chicks are counted apart, and the rate is given with those not fully
+ * scored all failing and all passing. Culled chicks count like the kept ones. The interval is Wilson's, for chicks taken as
+ * independent; under five sires read it as "these chicks only". Backcross steps cannot breed true: `interSe` tells which can.
+ *
+ * @see Wilson 1927, J. Am. Stat. Assoc. 22:209–212
+ */
+export function trueBred(book: Logbook, ladder: readonly LadderStep[]): TrueBred {
+  const required = requiredTraits(book)
+  const verdicts = new Map<Chick, Verdict>()
+  const steps = new Map<string, Group>(), pens = new Map<Pen, Group>(), seasons = new Map<number, Group>(), bred = new Map<number, Group>()
+  const interSe = new Group()
+  let anyInterSe = false
+  const groupsOf = (step: Chick['step'], pen: Pen | null, season: number | null): Group[] => {
+    const inLine = step.interSe >= 1
+    anyInterSe ||= inLine
+    return [
+      groupAt(steps, step.label), ...(pen ? [groupAt(pens, pen)] : []), ...(season === null ? [] : [groupAt(seasons, season)]),
+      ...(inLine ? [interSe, ...(season === null ? [] : [groupAt(bred, season)])] : []),
+    ]
+  }
+  for (const chick of ladderChicks(book)) {
+    const verdict = verdictOn(chick, required, book)
+    verdicts.set(chick, verdict)
+    for (const group of groupsOf(chick.step, penOf(chick), seasonOf(chick))) group.add(chick, verdict)
+  }
+  for (const hatch of book.hatches) {
+    if (hatch.unlisted <= 0 || hatch.step.kind === 'strain') continue
+    const pen = hatch.pens.length === 1 ? hatch.pens[0]?.pen ?? null : null
+    for (const group of groupsOf(hatch.step, pen, seasonOfHatch(hatch))) group.unlisted += hatch.unlisted
+  }
+  const bySeason = (groups: ReadonlyMap<number, Group>): (TrueBredRate & {season: number})[] =>
+    [...groups].sort(([a], [b]) => a - b).map(([season, group]) => ({season, ...group.rate(required)}))
+  return {
+    required, verdicts,
+    steps: ladder.flatMap(entry => {
+      const group = steps.get(entry.label)
+      return entry.kind === 'planned' || !group ? [] : [{step: entry.label, interSe: entry.step.interSe >= 1, ...group.rate(required)}]
+    }),
+    pens: book.pens.flatMap(pen => {
+      const group = pens.get(pen)
+      return group ? [{pen, ...group.rate(required)}] : []
+    }),
+    seasons: bySeason(seasons), interSeSeasons: bySeason(bred), interSe: anyInterSe ? interSe.rate(required) : null,
+  }
+}
+
+/** The rate among chicks of matings inter se in some seasons together. */
+export function trueBredOf(book: Logbook, {required, verdicts}: TrueBred, seasons: readonly number[]): TrueBredRate {
+  const group = new Group()
+  const wanted = (season: number | null): boolean => season !== null && seasons.includes(season)
+  for (const [chick, verdict] of verdicts) if (chick.step.interSe >= 1 && wanted(seasonOf(chick))) group.add(chick, verdict)
+  for (const hatch of book.hatches) if (hatch.step.interSe >= 1 && wanted(seasonOfHatch(hatch))) group.unlisted += hatch.unlisted
+  return group.rate(required)
+}
