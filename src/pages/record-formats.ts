@@ -2,6 +2,7 @@
 import {KINDS} from '../records/kinds.ts'
 import type {Kind} from '../records/schema/kind.ts'
 import type {Fields, Shape} from '../records/shape.ts'
+import {TABLE_FORMATS, TABLE_RULES, type TableFormat} from '../records/table-formats.ts'
 import {RECORD_FORMATS} from './links.ts'
 import {listWords, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
@@ -36,6 +37,8 @@ export interface RecordFormats {
   readonly kinds: readonly KindView[]
   /** pieces that several kinds hold, said once */
   readonly shared: readonly KeysView[]
+  readonly tableRules: readonly string[]
+  readonly tables: readonly TableFormat[]
 }
 
 /** Where a kind's JSON Schema is put out for editors. */
@@ -97,7 +100,7 @@ export function recordFormatsPage(): Page {
   for (const kind of all) gather(kind, kind.shape, found)
   const inner = [...found.values()]
   const kinds = all.map(kind => kindView(kind, inner))
-  const view: RecordFormats = {kinds, shared: inner.filter(piece => piece.kinds.size > 1).map(piece => innerView(piece, 'shared'))}
+  const view: RecordFormats = {kinds, shared: inner.filter(piece => piece.kinds.size > 1).map(piece => innerView(piece, 'shared')), tableRules: TABLE_RULES, tables: TABLE_FORMATS}
   return {
     path: RECORD_FORMATS, template: 'record-formats', title: 'How records are written', section: 'records', view,
     search: {kind: 'reference', words: `record formats front matter keys ${kinds.map(kind => kind.title).join(' ')}`},
