@@ -48,10 +48,14 @@ function replace(parent: Parent | undefined, index: number | undefined, by: read
   return [SKIP, index + by.length]
 }
 
+/** Tags and comments go, and with a script or style within a line what stands between its tags. */
 function dropRawHtml(tree: Root): void {
-  visit(tree, 'html', (_, index, parent) => {
+  visit(tree, 'html', (html, index, parent) => {
     if (!parent || index === undefined) return undefined
-    parent.children.splice(index, 1)
+    const element = /^<(script|style)\b/i.exec(html.value)?.[1]?.toLowerCase()
+    const end = element === undefined ? -1
+      : parent.children.findIndex((child, at) => at > index && child.type === 'html' && child.value.toLowerCase().startsWith(`</${element}`))
+    parent.children.splice(index, end < 0 ? 1 : end - index + 1)
     return index
   })
 }

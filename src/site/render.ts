@@ -1,19 +1,105 @@
-/** placeholder of the signature; see the next commit */
-import type {Download, Page} from '../pages/page.ts'
+/**
+ * Pages → the whole site in memory, path by path. Nothing is written here.
+ *
+ *     pages ──draw──▶ charts ──set──▶ pages as HTML ──gather──▶ + downloads, assets, pictures, index
+ */
+import {literalColours, theme} from '../charts/theme.ts'
+import {renderChart} from '../charts/render.ts'
+import type {ChartSpec} from '../charts/chart-spec.ts'
+import type {Download, Figure, Page} from '../pages/page.ts'
+import {assetsOf, picturesInside, styleInside} from './assets.ts'
+import type {Files} from './assets.ts'
+import {FEED} from './feed.ts'
 import type {Frame} from './frame.ts'
+import {openMarkdown} from './markdown.ts'
 import type {Pictures} from './picture.ts'
+import {SafeHtml} from './safe-html.ts'
+import {searchIndex} from './search.ts'
+import {openTemplates} from './templates.ts'
 
 export interface SiteInput {
   readonly pages: readonly Page[]
   readonly downloads: readonly Download[]
   readonly frame: Frame
-  readonly pictures: Pictures
-  /** the pictures' files, `photos/…` */
-  readonly pictureFiles: ReadonlyMap<string, Uint8Array | string>
-  /** what `readTemplates` gives */
-  readonly templates: ReadonlyMap<string, string | Uint8Array>
+  readonly photos: {readonly pictures: Pictures; readonly files: Files}
+  /** `readTemplates(…).files` */
+  readonly templates: Files
+  /** told now and then how many of how many pages are set */
+  readonly progress?: (done: number, total: number) => void
 }
 
-export type SiteFiles = ReadonlyMap<string, string | Uint8Array>
+/** Every this many pages the progress is told. */
+const TOLD_EVERY = 250
 
-export declare function renderSite(input: SiteInput): Promise<SiteFiles>
+/** @throws Error when two inputs claim one path, naming both */
+export async function renderSite({pages, downloads, frame, photos, templates, progress}: SiteInput): Promise<Map<string, string | Uint8Array>> {
+  const figures = pages.flatMap(page => figuresIn(page.view).map(figure => ({figure, page})))
+  const site = new Claims()
+  const charts = await drawFigures(figures)
+  const asked = new Set<string>()
+  let style: SafeHtml | null = null
+  const engine = openTemplates(textOf(templates), {
+    frame, charts, pictures: photos.pictures, asked,
+    markdown: openMarkdown(photos.pictures, new Set(pages.map(page => page.path))),
+    inlineStyle: () => (style ??= new SafeHtml(styleInside(templates))),
+    feed: downloads.some(download => download.path === FEED) ? FEED : null,
+  })
+  pages.forEach((page, index) => {
+    const html = engine.render(page)
+    site.claim(page.path, page.selfContained ? picturesInside(html, page.path, photos.files) : html, `page “${page.title}” (${page.template})`)
+    if (index % TOLD_EVERY === 0) progress?.(index, pages.length)
+  })
+  for (const {figure, page} of figures) site.claim(`charts/${figure.name}.vl.json`, chartDownload(figure), `figure ${figure.id} of ${page.path}`, true)
+  for (const download of downloads) site.claim(download.path, download.text, `download ${download.path}`)
+  const index = searchIndex(pages)
+  site.claim(index.path, index.text, 'the search index')
+  for (const [path, content] of assetsOf(templates, asked)) site.claim(path, content, `templates/${path}`)
+  for (const [path, content] of photos.files) site.claim(path, content, `picture ${path}`)
+  return site.files
+}
+
+/** Every path has one owner; what two may share must be the same to the letter. */
+class Claims {
+  readonly files = new Map<string, string | Uint8Array>()
+  readonly #owners = new Map<string, string>()
+
+  claim(path: string, content: string | Uint8Array, owner: string, mayShare = false): void {
+    const key = path.toLowerCase()
+    const before = this.#owners.get(key)
+    if (before !== undefined) {
+      if (mayShare && this.files.get(path) === content) return
+      throw new Error(`${path} is claimed twice: by ${before} and by ${owner}`)
+    }
+    this.#owners.set(key, owner)
+    this.files.set(path, content)
+  }
+}
+
+const textOf = (files: Files): ReadonlyMap<string, string> =>
+  new Map([...files].filter((entry): entry is [string, string] => typeof entry[1] === 'string'))
+
+const isFigure = (value: object): value is Figure => 'kind' in value && value.kind === 'figure' && 'spec' in value
+
+/** Every figure of a view, however deep. */
+export function figuresIn(view: object, seen = new Set<object>()): readonly Figure[] {
+  if (seen.has(view)) return []
+  seen.add(view)
+  if (isFigure(view)) return [view]
+  return Object.values(view).flatMap((value: unknown) => (value !== null && typeof value === 'object' ? figuresIn(value, seen) : []))
+}
+
+async function drawFigures(figures: readonly {readonly figure: Figure; readonly page: Page}[]): Promise<ReadonlyMap<Figure, SafeHtml>> {
+  const drawn = new Map<Figure, SafeHtml>()
+  for (const {figure, page} of figures) {
+    if (drawn.has(figure)) continue
+    try {
+      drawn.set(figure, new SafeHtml(await renderChart(figure.spec as ChartSpec, figure)))
+    } catch (fault) {
+      throw new Error(`figure ${figure.id} of ${page.path}: ${fault instanceof Error ? fault.message : String(fault)}`, {cause: fault})
+    }
+  }
+  return drawn
+}
+
+/** The specification as somebody else can use it: with its theme, in colours that need no stylesheet. */
+const chartDownload = (figure: Figure): string => `${literalColours(JSON.stringify({...figure.spec, config: theme}, null, 1))}\n`

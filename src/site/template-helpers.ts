@@ -36,6 +36,9 @@ export const valueHelpers = {
   tableTitle: (head: string): string => `${head.replace(/[.:]$/, '')} as a table`,
 
   platesOf: (list: readonly Plate[]) => platesOf(list).map(plate => ({file: plate.file, alt: plate.alt ?? ''})),
+  plateHeadOrCaption(list: readonly Plate[] & {readonly head?: string; readonly caption?: string}): boolean {
+    return (list.head ?? '') !== '' || valueHelpers.plateCaption(list) !== ''
+  },
   plateCaption(list: readonly Plate[] & {readonly caption?: string}): string {
     if (typeof list.caption === 'string' && list.caption !== '') return list.caption
     return platesOf(list).map(plate => plate.caption ?? '').filter(caption => caption !== '').join(' ')

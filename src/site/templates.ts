@@ -21,6 +21,8 @@ export interface TemplateParts {
   readonly markdown: Markdown
   /** stylesheet with fonts inside, for pages that are one file */
   readonly inlineStyle: () => SafeHtml
+  /** filled with the site paths that pages link to */
+  readonly asked: Set<string>
   /** path of the feed, or null */
   readonly feed: string | null
 }
@@ -57,7 +59,7 @@ function pictureHelper(pictures: Pictures, page: Page, file: string, small: bool
 }
 
 /** Helpers that need to know the page they stand on. */
-function siteHelpers({charts, pictures, markdown}: TemplateParts): Record<string, Handlebars.HelperDelegate> {
+function siteHelpers({charts, pictures, markdown, asked}: TemplateParts): Record<string, Handlebars.HelperDelegate> {
   const body = (text: string, options: Handlebars.HelperOptions, inline: boolean): SafeHtml => {
     const data = dataOf(options)
     const {level} = options.hash as {level?: number}
@@ -66,7 +68,10 @@ function siteHelpers({charts, pictures, markdown}: TemplateParts): Record<string
     return inline ? markdown.inline(text, place) : markdown.body(text, place)
   }
   return {
-    link: (target: string, options: Handlebars.HelperOptions) => addressOf(target, dataOf(options).page.path),
+    link(target: string, options: Handlebars.HelperOptions) {
+      asked.add(target)
+      return addressOf(target, dataOf(options).page.path)
+    },
     markdown: (text: string, options: Handlebars.HelperOptions) => body(text, options, false),
     inline: (text: string, options: Handlebars.HelperOptions) => body(text, options, true),
     pictureOf: (file: string, small: boolean, options: Handlebars.HelperOptions) => pictureHelper(pictures, dataOf(options).page, file, small),
