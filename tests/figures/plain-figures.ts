@@ -40,6 +40,7 @@ export function plainFigures(files: ReadonlyMap<string, string>) {
   const scoreRows = rowsOf(files, 'scores')
   const weighRows = rowsOf(files, 'measures').filter(row => 'weight' in row && 'band' in row)
   const birds = [...book.birds.values()]
+  const looseRows = rowsOf(files, 'measures').filter(row => 'weight' in row && 'hatch' in row)
   const chicks = [...birds, ...book.tallies].filter(one => from.step(one) !== 'strain')
 
   /** What counts of all that was seen of a trait: the latest that was not struck and not too early. */
@@ -47,6 +48,10 @@ export function plainFigures(files: ReadonlyMap<string, string>) {
     const seen: {on: number; is: string}[] = []
     const inline = plain.text(one.fields[id])
     if (inline !== null) seen.push({on: -Infinity, is: inline})
+    for (const note of plain.list(one.fields.observations).map(plain.map)) {
+      const is = plain.text(note[id])
+      if (is !== null) seen.push({on: wholeDay(plain.text(note.on)) ?? NaN, is})
+    }
     for (const row of scoreRows) {
       if (row.band === one.name && row[id] !== undefined && row[id] !== '' && row.struck === '') seen.push({on: wholeDay(row.on ?? null) ?? NaN, is: row[id]})
     }
@@ -93,13 +98,21 @@ export function plainFigures(files: ReadonlyMap<string, string>) {
         const rearing = typeof hatch?.machine === 'string' ? `${hatch.machine} ${one.hatchedText ?? ''}` : one.hatch
         return grams === undefined ? [] : [{step: from.step(one), sex: sexOf(one.fields), rearing, grams}]
       })
+      for (const row of looseRows) {
+        // birds weighed without bands count with their hatch, on the day nearest to the age
+        const hatch = book.hatches.get(row.hatch ?? '') ?? {}
+        const due = (wholeDay(plain.text(hatch.on)) ?? NaN) + at
+        const off = Math.abs((wholeDay(row.on ?? null) ?? NaN) - due)
+        const nearer = looseRows.some(other => other.hatch === row.hatch && other.sex === row.sex && Math.abs((wholeDay(other.on ?? null) ?? NaN) - due) < off)
+        if (off > window || nearer) continue
+        const rearing = typeof hatch.machine === 'string' ? `${hatch.machine} ${plain.text(hatch.on) ?? ''}` : row.hatch ?? ''
+        weighed.push({step: from.hatchStep(row.hatch ?? ''), sex: row.sex ?? '', rearing, grams: Number(row.weight)})
+      }
       for (const step of new Set(weighed.map(one => one.step))) {
-        for (const sex of ['male', 'female', 'all']) {
+        for (const sex of ['male', 'female']) {
           const classes = new Map<string, number[]>()
           for (const one of weighed) {
-            if (one.step !== step || one.sex === 'unknown' || (sex !== 'all' && one.sex !== sex)) continue
-            const name = `${one.sex} ${one.rearing}`
-            classes.set(name, [...(classes.get(name) ?? []), one.grams])
+            if (one.step === step && one.sex === sex) classes.set(one.rearing, [...(classes.get(one.rearing) ?? []), one.grams])
           }
           const big = [...classes.values()].filter(values => values.length >= 5)
           if (big.length === 0) continue

@@ -1,0 +1,43 @@
+/**
+ * Where the time goes: `npm run bench`, or with sizes of your own `npm run bench -- 500 2000`. Draws seeded books, publishes each cold in a
+ * process of its own, and prints its phases beside the floor. Nothing is asserted: a slow machine is no fault.
+ */
+import {execFileSync} from 'node:child_process'
+import {mkdtempSync, rmSync, statSync} from 'node:fs'
+import {tmpdir} from 'node:os'
+import {join} from 'node:path'
+import {fileURLToPath} from 'node:url'
+import {filesOf} from '../folders/files-of.ts'
+import {drawBook, layDown} from './draw-book.ts'
+import type {Measured} from './publish-once.ts'
+
+const SEED = 20190211
+const sizes = process.argv.slice(2).map(Number)
+for (const size of sizes) if (!Number.isInteger(size) || size < 200) throw new RangeError('a size is a whole number of birds, 200 or more')
+
+const here = (name: string) => fileURLToPath(new URL(name, import.meta.url))
+const run = (script: string, ...words: string[]) =>
+  execFileSync(process.execPath, ['--import', 'tsx', here(script), ...words], {encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'], maxBuffer: 1e8, cwd: here('../..')})
+const sizeOf = (folder: string) => filesOf(folder).reduce((sum, path) => sum + statSync(join(folder, path)).size, 0)
+const megabytes = (bytes: number) => `${(bytes / 1e6).toFixed(1)} MB`
+const row = (name: string, milliseconds: number, note = '') => `  ${name.padEnd(12)}${(milliseconds / 1000).toFixed(2).padStart(8)} s${note === '' ? '' : `   ${note}`}\n`
+
+const root = mkdtempSync(join(tmpdir(), 'pinfeather-bench-'))
+try {
+  for (const birds of sizes.length > 0 ? sizes : [1000, 10_000]) {
+    const [records, site, floor] = [join(root, `${birds}-records`), join(root, `${birds}-site`), join(root, `${birds}-floor`)]
+    layDown(records, drawBook(SEED, {birds}))
+    const {phases, peakMemory} = JSON.parse(run('publish-once.ts', records, site).trim().split('\n').at(-1) ?? '') as Measured
+    const all = phases.reduce((sum, [, time]) => sum + time, 0)
+    const least = Number(run('floor-once.ts', records, site, floor))
+    process.stdout.write(
+      `${birds} birds: ${filesOf(records).length} files of records, ${megabytes(sizeOf(records))}; a site of ${filesOf(site).length} files, ${megabytes(sizeOf(site))}\n` +
+      phases.map(([name, time]) => row(name, time, `${Math.round((100 * time) / all)} %`)).join('') +
+      row('all', all, `at most ${megabytes(peakMemory)} of memory`) +
+      row('floor', least, 'reading the same records, writing the same bytes') + '\n',
+    )
+    for (const folder of [records, site, floor]) rmSync(folder, {recursive: true, force: true})
+  }
+} finally {
+  rmSync(root, {recursive: true, force: true})
+}
