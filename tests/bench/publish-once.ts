@@ -3,6 +3,7 @@
  * Prints a line of JSON: how long every phase took, and how much memory was held at most.
  */
 import {fileURLToPath} from 'node:url'
+import type * as publishing from '../../src/commands/publish.ts'
 import type {World} from '../../src/commands/world.ts'
 
 export interface Measured {
@@ -12,12 +13,10 @@ export interface Measured {
   readonly peakMemory: number
 }
 
-type Publish = typeof import('../../src/commands/publish.ts')
-
 const [, , records = '', site = ''] = process.argv
 /** What is measured is the tool as it is built, not as a test runner translates it. */
 const built = fileURLToPath(new URL('../../.build/commands/publish.js', import.meta.url))
-const {publish} = await import(built) as Publish
+const {publish} = await import(built) as typeof publishing
 
 /**
  * Progress names each phase on a terminal once a second has passed. This world is watched, and its clock runs far ahead at every look,
@@ -30,7 +29,7 @@ const world: World = {
   out: () => undefined,
   err(text) {
     said += text
-    const name = /\r\u001b\[2K(\w[\w ]*?) …/.exec(text)?.[1]
+    const name = /2K(\w[\w ]*?) …/.exec(text)?.[1]
     if (name !== undefined && phases.at(-1)?.[0] !== name) phases.push([name, performance.now()])
   },
   watched: true,
