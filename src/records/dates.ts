@@ -13,8 +13,7 @@ const DAY_MS = 86_400_000
 
 /** The day of a calendar date of the Gregorian calendar, or null when there is no such date (2023-02-29). */
 export function dayOf(year: number, month: number, day: number): Day | null {
-  const time = Date.UTC(2000, month - 1, day)
-  const date = new Date(time)
+  const date = new Date(0)
   date.setUTCFullYear(year, month - 1, day)
   if (date.getUTCFullYear() !== year || date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day) return null
   return Math.round(date.getTime() / DAY_MS)

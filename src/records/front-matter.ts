@@ -68,8 +68,9 @@ export function readFrontMatter(file: string, text: string, note: Note): Cut | n
   }
   try {
     const read = cut(text, STRICT)
-    if (/(?:^|[\s[{,])[&*]\S/.test(front)) noteAll(findReferences(front))
-    return read
+    const references = /(?:^|[\s[{,])[&*]\S/.test(front) ? findReferences(front) : []
+    noteAll(references)
+    return references.length === 0 ? read : null
   } catch (error) {
     if (!(error instanceof YAMLException)) throw error
     const faults = findYamlFaults(front, error.mark?.position ?? 0)

@@ -35,6 +35,8 @@ export function parseNumber(text: string): number | null {
 /** Reads `2.3 kg`, `2,3 kg`, `5 lb 4 oz`, `870`; null when it is no quantity, the word itself when a unit is unknown. */
 export function parseQuantity(text: string): Quantity | {readonly unknownUnit: string} | null {
   const trimmed = text.trim()
+  const bare = parseNumber(trimmed)
+  if (bare !== null && bare >= 0) return {text: trimmed, parts: [{amount: bare, unit: null}]}
   if (!WHOLE.test(trimmed)) return null
   const parts: {amount: number; unit: Unit | null}[] = []
   for (const match of trimmed.matchAll(PART)) {

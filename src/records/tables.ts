@@ -32,8 +32,8 @@ export interface Table {
 
 interface Parsed {
   readonly record: readonly string[]
+  /** its text as written, with the empty lines before it */
   readonly raw: string
-  readonly info: {readonly lines: number}
 }
 
 /** Reads a table, or notes why it cannot be read and gives null. Rows with nothing in them are passed over, rows with cells too many are noted. */
@@ -42,8 +42,8 @@ export function readTable(file: string, text: string, note: Note): Table | null 
   const unreadable = (at: Spot, reason: string, remedy: string) => note({code: 'unreadable-table', severity: 'error', at, reason, remedy})
   let parsed: Parsed[]
   try {
-    // with `info` and `raw` every record comes with its text and the line it ends on
-    parsed = parse(text, {delimiter, info: true, raw: true, relax_column_count: true, skip_empty_lines: true}) as unknown as Parsed[]
+    // with `raw` every record comes with its text, from which its place is counted
+    parsed = parse(text, {delimiter, raw: true, relax_column_count: true, skip_empty_lines: true}) as unknown as Parsed[]
   } catch (error) {
     if (!(error instanceof CsvError)) throw error
     const line = error.code === 'CSV_QUOTE_NOT_CLOSED' ? lineOfOpenQuote(text) : Number(error.lines ?? 1)
@@ -54,7 +54,15 @@ export function readTable(file: string, text: string, note: Note): Table | null 
     )
     return null
   }
-  const lines = parsed.map(({record, raw, info}) => cellsOf(file, record, raw, info.lines, delimiter)).filter(cells => cells.some(cell => cell.text !== ''))
+  const lines: Cell[][] = []
+  let line = 1
+  for (const {record, raw} of parsed) {
+    if (record.some(value => value !== '')) {
+      const cells = cellsOf(file, record, raw, line, delimiter)
+      if (cells.some(cell => cell.text !== '')) lines.push(cells)
+    }
+    line += breaksIn(raw)
+  }
   const [heading, ...rest] = lines
   if (!heading) {
     unreadable({file, line: 1, column: 1, width: 0}, 'the table is empty', 'write a line of headings, such as band,on,weight, and the rows below it')
@@ -114,25 +122,30 @@ function columnOf(cell: Cell): Column {
 
 const FIXED = new Set(['band', 'hatch', 'pen', 'on', 'by', 'sex', 'eggs', 'hens', 'feed', 'struck'])
 
-/** The cells of one record with their places. `lastLine` is the line the record ends on. */
-function cellsOf(file: string, record: readonly string[], raw: string, lastLine: number, delimiter: string): Cell[] {
-  const own = raw.replace(/^\n+/, '').replace(/\n$/, '')
-  let line = lastLine - (own.split('\n').length - 1)
+/** The cells of one record with their places. `line` is the one on which its text begins. */
+function cellsOf(file: string, record: readonly string[], raw: string, line: number, delimiter: string): Cell[] {
+  let from = raw.search(/[^\n]/)
+  line += from
   let column = 1
-  let from = 0
   return record.map(value => {
-    const width = own[from] === '"' ? quotedWidth(own, from) : value.length
-    const written = own.slice(from, from + width)
-    const lead = written.startsWith('"') ? 0 : written.length - written.trimStart().length
-    const text = (value.includes('<!--') ? withoutComments(value).text : value).trim()
-    const [firstLine = ''] = written.split('\n')
-    const cell: Cell = {text, at: {file, line, column: column + lead, width: firstLine.trim().length}}
-    const breaks = written.split('\n').length - 1
+    const width = raw[from] === '"' ? quotedWidth(raw, from) : value.length
+    const written = raw.slice(from, from + width)
+    const text = value.includes('<!--') ? withoutComments(value).text.trim() : value.trim()
+    const lead = written.length - written.trimStart().length
+    const breaks = breaksIn(written)
+    const shown = breaks === 0 ? written.trim().length : written.indexOf('\n')
+    const cell: Cell = {text, at: {file, line, column: column + lead, width: shown}}
     line += breaks
-    column = (breaks > 0 ? written.length - written.lastIndexOf('\n') : column + width) + delimiter.length
+    column = (breaks === 0 ? column + width : written.length - written.lastIndexOf('\n')) + delimiter.length
     from += width + delimiter.length
     return cell
   })
+}
+
+function breaksIn(text: string): number {
+  let breaks = 0
+  for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) breaks++
+  return breaks
 }
 
 /** How many characters a quoted cell takes, its quotes included. */

@@ -24,7 +24,7 @@ const parse = (front: string): Document => parseDocument(front, {schema: 'failsa
 export function findYamlFaults(front: string, fallback: number): YamlFault[] {
   const document = parse(front)
   const repeated = document.errors.filter(error => error.code === 'DUPLICATE_KEY').map(error => repeatedKey(front, error))
-  const broken = document.errors.filter(error => error.code !== 'DUPLICATE_KEY')
+  const broken = document.errors.filter(error => error.code !== 'DUPLICATE_KEY').sort((a, b) => a.pos[0] - b.pos[0])
   const [first] = broken
   if (first) return [...repeated, {code: 'unreadable-front-matter', ...stretch(front, first.pos), ...wordsFor(first, broken, front)}]
   const unwanted = [...findReferences(front), ...findTags(document)]
@@ -84,6 +84,8 @@ function wordsFor(error: YAMLError, all: readonly YAMLError[], front: string): W
       return error.message.startsWith('Flow')
         ? {reason: 'a bracket or brace that was opened before this place is not closed', remedy: 'close it with ] or }'}
         : {reason: 'this line does not begin in the column of those it belongs to', remedy: 'let lines that belong together begin in the same column'}
+    case 'BLOCK_IN_FLOW':
+      return {reason: 'a comma is missing, or a text with a colon in it is not in quotes', remedy: 'put a comma before each key inside braces, and quotes around a text with a colon'}
     case 'TAB_AS_INDENT':
       return {reason: 'the line is set in with a tab', remedy: 'use spaces'}
     case 'BAD_SCALAR_START':
