@@ -1,0 +1,69 @@
+#!/usr/bin/env node
+/** The words of the command line, nothing else. */
+import {Command, CommanderError, InvalidArgumentError, Option} from 'commander'
+import {inspect} from './commands/inspect.ts'
+import {figures} from './commands/figures.ts'
+import {publish} from './commands/publish.ts'
+import {worldOfProcess, type ExitCode} from './commands/world.ts'
+import {FIGURE_QUESTIONS} from './findings/figures.ts'
+import {isWhole, parseDate, type Day} from './records/dates.ts'
+
+const world = worldOfProcess(process)
+
+function wholeDay(text: string): Day {
+  const date = parseDate(text)
+  if (date === null || !isWhole(date)) throw new InvalidArgumentError('Write a day such as 2025-10-30.')
+  return date.first
+}
+
+function command(name: string, description: string, example: string): Command {
+  return program.command(name)
+    .description(description)
+    .addOption(new Option('--as-of <day>', 'figures as they stood on that day (default: the project’s as-of, else the latest date in the records)').argParser(wholeDay))
+    .option('--quiet', 'say only what is wrong')
+    .addHelpText('after', `\nExample:\n  ${example}`)
+}
+
+const program = new Command('pinfeather')
+  .description('Turns the records of a breed in the making into a website, a draft standard and a dossier.')
+  .showHelpAfterError('(add --help for the whole of it)')
+  .showSuggestionAfterError()
+  .exitOverride()
+  .addHelpText('after', '\nExit codes: 0 done, 1 a record is at fault, 2 wrong use.')
+
+interface Common {
+  readonly asOf?: Day
+  readonly quiet?: boolean
+}
+
+let code: ExitCode = 0
+
+command('publish', 'read, check, compute and write the whole site', 'pinfeather publish content --to site')
+  .argument('[folder]', 'the folder of records', 'content')
+  .option('--to <site>', 'the folder to write', 'site')
+  .action(async (folder: string, options: Common & {to: string}) => {
+    code = await publish({folder, to: options.to, asOf: options.asOf, quiet: options.quiet === true}, world)
+  })
+
+command('inspect', 'only check: every fault with its place, its reason and its remedy', 'pinfeather inspect content --format json')
+  .argument('[folder]', 'the folder of records', 'content')
+  .addOption(new Option('--format <format>', 'how to print').choices(['text', 'json']).default('text'))
+  .action((folder: string, options: Common & {format: 'text' | 'json'}) => {
+    code = inspect({folder, format: options.format, asOf: options.asOf, quiet: options.quiet === true}, world)
+  })
+
+command('figures', 'print one answer for people who want numbers without a site', 'pinfeather figures shares content --format csv')
+  .argument('<question>', `one of ${FIGURE_QUESTIONS.join(', ')}`)
+  .argument('[folder]', 'the folder of records', 'content')
+  .addOption(new Option('--format <format>', 'how to print').choices(['table', 'csv', 'json']).default('table'))
+  .action((question: string, folder: string, options: Common & {format: 'table' | 'csv' | 'json'}) => {
+    code = figures({question, folder, format: options.format, asOf: options.asOf, quiet: options.quiet === true}, world)
+  })
+
+try {
+  await program.parseAsync(process.argv)
+} catch (fault) {
+  if (!(fault instanceof CommanderError)) throw fault
+  code = fault.exitCode === 0 ? 0 : 2
+}
+process.exitCode = code

@@ -1,0 +1,41 @@
+/** `pinfeather figures`: one answer, for people who want numbers without a site. */
+import {FIGURE_QUESTIONS, figuresTable, type FigureQuestion} from '../findings/figures.ts'
+import {study} from '../findings/study.ts'
+import {near, orNear} from '../records/near.ts'
+import type {Day} from '../records/dates.ts'
+import {inspectReport} from './inspect-report.ts'
+import {figuresText, type FiguresFormat} from './figures-text.ts'
+import {isFolder, openBook} from './open-book.ts'
+import {progressIn} from './progress.ts'
+import type {ExitCode, World} from './world.ts'
+
+export interface FiguresOptions {
+  readonly question: string
+  readonly folder: string
+  readonly format: FiguresFormat
+  readonly asOf: Day | undefined
+  readonly quiet: boolean
+}
+
+const isQuestion = (word: string): word is FigureQuestion => FIGURE_QUESTIONS.some(question => question === word)
+
+/** Prints the table on the output; problems go to the error stream, and records at fault give no figures. */
+export function figures({question, folder, format, asOf, quiet}: FiguresOptions, world: World): ExitCode {
+  if (!isQuestion(question)) {
+    world.err(`There is no question “${question}”; ${orNear(near(question, FIGURE_QUESTIONS), `ask one of ${FIGURE_QUESTIONS.join(', ')}`)}\n`)
+    return 2
+  }
+  if (!isFolder(folder)) {
+    world.err(`There is no folder ${folder}.\n`)
+    return 2
+  }
+  const progress = progressIn(world, quiet)
+  const {book, problems, files, atFault} = openBook(folder, asOf, progress)
+  progress.end()
+  if (book === null || atFault) {
+    world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome: 'No figures were worked.'}))
+    return 1
+  }
+  world.out(figuresText(figuresTable(question, study(book)), format))
+  return 0
+}

@@ -1,0 +1,82 @@
+/**
+ * `pinfeather publish`: the whole way, in order.
+ *
+ *     folder ──read──▶ records ──link──▶ logbook ──study──▶ findings ──compose──▶ pages ──render──▶ files ──write──▶ site
+ *
+ * Everything is made in memory; the last line but one is the only that touches the output folder.
+ */
+import {readFileSync} from 'node:fs'
+import {join} from 'node:path'
+import {study} from '../findings/study.ts'
+import {compose} from '../pages/compose.ts'
+import type {Day} from '../records/dates.ts'
+import {atomFeed} from '../site/feed.ts'
+import {photosNamed} from '../site/photos-named.ts'
+import {publishPhotos} from '../site/photos.ts'
+import {renderSite} from '../site/render.ts'
+import {readTemplates} from '../site/templates-folder.ts'
+import {refusalOf, refusalWords, replaceFolder} from '../site/write.ts'
+import {inspectReport} from './inspect-report.ts'
+import {isFolder, openBook} from './open-book.ts'
+import {progressIn} from './progress.ts'
+import type {ExitCode, World} from './world.ts'
+
+export interface PublishOptions {
+  readonly folder: string
+  readonly to: string
+  readonly asOf: Day | undefined
+  readonly quiet: boolean
+}
+
+export async function publish({folder, to, asOf, quiet}: PublishOptions, world: World): Promise<ExitCode> {
+  if (!isFolder(folder)) {
+    world.err(`There is no folder ${folder}.\n`)
+    return 2
+  }
+  const refusal = refusalOf(to, folder)
+  if (refusal) {
+    world.err(`${refusalWords(refusal)}.\n`)
+    return 2
+  }
+  const progress = progressIn(world, quiet)
+  const {book, problems, files, atFault} = openBook(folder, asOf, progress)
+  if (book === null || atFault) {
+    progress.end()
+    const outcome = `Nothing was published; ${isFolder(to) ? `${to} is as it was` : `${to} was not made`}.`
+    world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome}))
+    return 1
+  }
+  progress.phase('studying')
+  const findings = study(book)
+  progress.phase('composing')
+  const {frame, pages, downloads, feed} = compose(findings)
+  progress.phase('picturing')
+  const photos = await publishPhotos(photosNamed(book), file => bytesOf(join(folder, 'photos', file)))
+  progress.phase('rendering')
+  const templates = readTemplates(join(folder, 'templates'))
+  const feedFile = frame.url === null ? null : atomFeed(feed, {breed: frame.breed, url: frame.url})
+  const site = await renderSite({
+    pages, downloads: feedFile ? [...downloads, feedFile] : downloads, frame, photos, templates: templates.files,
+    progress: (done, total) => progress.at(done, total),
+  })
+  progress.phase('writing')
+  const written = replaceFolder(to, site, {content: folder})
+  progress.end()
+  if (written.kind !== 'written') {
+    world.err(`${refusalWords(written)}.\n`)
+    return 2
+  }
+  if (problems.length > 0) world.err(inspectReport(problems, {folder, files, colour: world.colour.err}))
+  for (const file of photos.unreadable) world.err(`photos/${file} is neither a photograph nor a drawing that can be read, and was left out.\n`)
+  for (const file of templates.strangers) world.err(`templates/${file} replaces no template of ours and was left out; is its name right?\n`)
+  if (!quiet) world.out(`${pages.length} pages and ${written.files - pages.length} other files. Open ${join(to, frame.home)} in a browser.\n`)
+  return 0
+}
+
+function bytesOf(path: string): Uint8Array | null {
+  try {
+    return readFileSync(path)
+  } catch {
+    return null
+  }
+}
