@@ -1,0 +1,47 @@
+/** A table of figures as text: rounded for reading, or whole as CSV and JSON. Nothing here prints. */
+import type {FigureColumn, FiguresTable} from '../findings/figures.ts'
+import {NOTHING, percentSign, rounded} from '../pages/numbers.ts'
+
+export const FIGURE_FORMATS = ['table', 'csv', 'json'] as const
+export type FigureFormat = (typeof FIGURE_FORMATS)[number]
+
+type Cell = string | number | null
+
+/** One cell as a reader wants it: shares in per cent to a tenth, measures to a tenth of their unit. */
+function readable(cell: Cell, as: FigureColumn['as']): string {
+  if (cell === null) return NOTHING
+  if (typeof cell === 'string') return cell
+  return as === 'share' ? percentSign(cell) : as === 'measure' ? rounded(cell, 1) : String(cell)
+}
+
+function alignedTable({columns, rows}: FiguresTable): string {
+  const lines = [columns.map(column => column.name), ...rows.map(row => columns.map((column, index) => readable(row[index] ?? null, column.as)))]
+  const widths = columns.map((_, index) => lines.reduce((widest, line) => Math.max(widest, line[index]?.length ?? 0), 0))
+  const text = lines.map(line => columns.map(({as}, index) => {
+    const cell = line[index] ?? '', width = widths[index] ?? 0
+    return as === 'text' ? cell.padEnd(width) : cell.padStart(width)
+  }).join('  ').trimEnd())
+  if (rows.length === 0) text.push('(no rows: nothing of this kind is on record)')
+  return `${text.join('\n')}\n`
+}
+
+/** RFC 4180 quoting: a cell with a comma, a quotation mark or a line break is quoted, a quotation mark doubled. */
+function csvCell(cell: Cell): string {
+  const text = cell === null ? '' : String(cell)
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text
+}
+
+/** Comma-separated, a head line first, lines ending in `\n`; numbers whole and unrounded, empty where nothing can be said. */
+export function csvOf({columns, rows}: FiguresTable): string {
+  return [columns.map(column => column.name), ...rows].map(row => `${row.map(csvCell).join(',')}\n`).join('')
+}
+
+function jsonOf({columns, rows}: FiguresTable): string {
+  const objects = rows.map(row => Object.fromEntries(columns.map(({name}, index) => [name, row[index] ?? null])))
+  return `${JSON.stringify(objects, null, 2)}\n`
+}
+
+const WRITERS: Readonly<Record<FigureFormat, (table: FiguresTable) => string>> = {table: alignedTable, csv: csvOf, json: jsonOf}
+
+/** The table in the format asked for, ending in a line break. */
+export const figuresText = (table: FiguresTable, format: FigureFormat): string => WRITERS[format](table)
