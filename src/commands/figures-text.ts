@@ -2,8 +2,8 @@
 import type {FigureColumn, FiguresTable} from '../findings/figures.ts'
 import {NOTHING, percentSign, rounded} from '../pages/numbers.ts'
 
-export const FIGURES_FORMATS = ['table', 'csv', 'json'] as const
-export type FiguresFormat = (typeof FIGURES_FORMATS)[number]
+export const FIGURE_FORMATS = ['table', 'csv', 'json'] as const
+export type FigureFormat = (typeof FIGURE_FORMATS)[number]
 
 type Cell = string | number | null
 
@@ -41,7 +41,7 @@ function jsonOf({columns, rows}: FiguresTable): string {
   return `${JSON.stringify(objects, null, 2)}\n`
 }
 
-const WRITERS: Readonly<Record<FiguresFormat, (table: FiguresTable) => string>> = {table: alignedTable, csv: csvOf, json: jsonOf}
+const WRITERS: Readonly<Record<FigureFormat, (table: FiguresTable) => string>> = {table: alignedTable, csv: csvOf, json: jsonOf}
 
 /** The table in the format asked for, ending in a line break. */
-export const figuresText = (table: FiguresTable, format: FiguresFormat): string => WRITERS[format](table)
+export const figuresText = (table: FiguresTable, format: FigureFormat): string => WRITERS[format](table)

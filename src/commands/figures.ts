@@ -4,7 +4,7 @@ import {study} from '../findings/study.ts'
 import {near, orNear} from '../records/near.ts'
 import type {Day} from '../records/dates.ts'
 import {inspectReport} from './inspect-report.ts'
-import {figuresText, type FiguresFormat} from './figures-text.ts'
+import {figuresText, type FigureFormat} from './figures-text.ts'
 import {isFolder, openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
 import type {ExitCode, World} from './world.ts'
@@ -12,7 +12,7 @@ import type {ExitCode, World} from './world.ts'
 export interface FiguresOptions {
   readonly question: string
   readonly folder: string
-  readonly format: FiguresFormat
+  readonly format: FigureFormat
   readonly asOf: Day | undefined
   readonly quiet: boolean
 }
