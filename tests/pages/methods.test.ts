@@ -1,0 +1,52 @@
+import {describe, expect, it} from 'vitest'
+import {METHODS, methodsPage, type MethodsView} from '../../src/pages/methods.ts'
+
+/** What each worked example must say. The numbers come from the source named; the words around them are ours. */
+const EXPECTED: Readonly<Record<string, string>> = {
+  // Newcombe 1998, Stat. Med. 17:857–872, table I, method 3: 81/263 0.2553 to 0.3662, 0/20 0 to 0.1611
+  share: '81 of 263 is 30.8% (25.5 to 36.6); 0 of 20 is 0.0% (0.0 to 16.1).',
+  // Wilson's formula worked apart in Python 3 for 59 of 62: 0.8671 to 0.9834
+  'state-shares': '59 of 62 is 95.2% (86.7 to 98.3).',
+  // Wilson's formula worked apart in Python 3: 59/66 0.797 to 0.948, 63/66 0.875 to 0.984
+  'true-bred': '59 of 62 (95.2%, 86.7 to 98.3). With the 4 all failing: 59 of 66 (89.4%, 79.7 to 94.8). With the 4 all passing: 63 of 66 (95.5%, 87.5 to 98.4).',
+  // mean 622/3, SD √(92.67/2), by hand
+  mean: 'mean 207.3 g, SD 6.8 g.',
+  // by hand: variances 1 and 4, SD √2.5, CV² (0.1² + 0.1²)/2; together mean 15, SD √(160/5). Vangel's formula for 8.6 % of 27, by hand.
+  evenness: '6 birds, SD 1.58, CV 10.0% on 4 degrees of freedom. Thrown together, the same six would show a CV of 37.7%. CV 8.6% (6.8 to 11.8).',
+  // by hand: 945 and 1155 lie exactly on the limits
+  'within-tenth': '3 of 4 lie within a tenth: the last one is a gram outside.',
+  // Wilson's formula worked apart in Python 3 for 43/48, 37/43 and 37/48
+  hatch: 'Fertility 43 of 48 (89.6%, 77.8 to 95.5); hatch of fertile 37 of 43 (86.0%, 72.7 to 93.4); hatch of set 37 of 48 (77.1%, 63.5 to 86.7).',
+  'against-standard': 'Inside from 2160 to 2640 g, both counted as inside.',
+  // 2e(1 − e) = 0.06 has the root e = 0.0310, by hand; Wilson's formula for 6/100 likewise
+  misscoring: '6 of 100 (6.0%, 2.8 to 12.5) differ, so one scoring is wrong with a chance of 3.1%.',
+  'least-uniform': 'Comb, 59 of 62 (95.2%, 86.7 to 98.3), before skin, 61 of 62 (98.4%, 91.4 to 99.7).',
+  steps: 'F2 is a cross, one generation inter se; BC1 is one backcross, no generations inter se; BC3F2 is three backcrosses, one generation inter se.',
+  // Allard 1960: 1 − (1/2)^(n+1)
+  'strain-share': '50.0%, 75.0%, 87.5%, 93.8%.',
+  parents: 'Each is the sire with a chance of 50.0%.',
+  breeders: 'Two males and three females, five birds in all.',
+  requirements: 'met, not yet, cannot be told.',
+}
+
+describe('methods', () => {
+  const view = methodsPage().view as MethodsView
+
+  it.each(METHODS.map(method => [method.id, method] as const))('%s: the worked example gives what its source gives', (id, method) => {
+    expect(method.example.gives()).toBe(EXPECTED[id])
+  })
+
+  it('have a place of their own each, and a question, edges and a source', () => {
+    expect(new Set(METHODS.map(method => method.id)).size).toBe(METHODS.length)
+    for (const method of METHODS) {
+      expect(method.question.endsWith('?')).toBe(true)
+      expect(method.definition.length).toBeGreaterThan(40)
+      expect(method.edges.startsWith('- ')).toBe(true)
+      expect(method.source.endsWith('.')).toBe(true)
+    }
+  })
+
+  it('are all on the page', () => {
+    expect(view.methods.map(method => method.id)).toEqual(METHODS.map(method => method.id))
+  })
+})
