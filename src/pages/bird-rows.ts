@@ -1,0 +1,68 @@
+/** Birds as compact rows: band, sex, step, the looks of the traits that matter most, and what each does now. */
+import {countedValue} from '../findings/counted-value.ts'
+import type {Bird, Logbook, Trait} from '../logbook/book.ts'
+import {yearOf} from '../records/dates.ts'
+import {amount, shownIn} from './amounts.ts'
+import {markOf, markedTrait} from './bird.ts'
+import {leftWords} from './life-words.ts'
+import {birdPath} from './links.ts'
+import {NOTHING} from './numbers.ts'
+import {birdWord, sexSymbol} from './sex-words.ts'
+import {stepWords} from './step-words.ts'
+
+export interface BirdRow {
+  readonly band: string
+  readonly link: string
+  readonly symbol: string
+  /** `hen`, `cockerel` */
+  readonly word: string
+  readonly step: string
+  readonly hatched: string
+  readonly looks: readonly string[]
+  readonly now: string
+}
+
+export interface BirdTable {
+  /** names the scrolled region */
+  readonly label: string
+  readonly traits: readonly string[]
+  readonly rows: readonly BirdRow[]
+}
+
+/** The traits a row has room for: the marked one and one measure. */
+export function rowTraits(traits: readonly Trait[]): readonly Trait[] {
+  const marked = markedTrait(traits), measured = traits.find(trait => trait.kind === 'measured' && trait.wanted.female !== null)
+  return [marked, measured].filter(trait => trait !== null && trait !== undefined)
+}
+
+function lookWords(bird: Bird, trait: Trait, book: Logbook): string {
+  const value = countedValue(bird, trait)
+  if (value === null) return NOTHING
+  return typeof value === 'number' ? amount(value, shownIn(trait, book.project.units)) : value
+}
+
+function hatchedWords(bird: Bird): string {
+  if (!bird.hatched) return NOTHING
+  const year = yearOf(bird.hatched.first)
+  return year === yearOf(bird.hatched.last) ? String(year) : bird.hatched.text
+}
+
+const nowWords = (bird: Bird, breeders: ReadonlySet<Bird>): string => (bird.left ? leftWords(bird.left) : breeders.has(bird) ? 'breeding' : 'living')
+
+export function birdTable(birds: readonly Bird[], book: Logbook, breeders: ReadonlySet<Bird>, label: string): BirdTable {
+  const traits = rowTraits(book.traits), mark = markOf(markedTrait(book.traits))
+  return {
+    label, traits: traits.map(trait => trait.name),
+    rows: birds.map(bird => ({
+      band: bird.band, link: birdPath(bird), symbol: sexSymbol(bird.sex, mark(bird).fill), word: birdWord(bird, book.project.species, bird.left?.on?.last ?? book.asOf),
+      step: stepWords(bird), hatched: hatchedWords(bird), looks: traits.map(trait => lookWords(bird, trait, book)), now: nowWords(bird, breeders),
+    })),
+  }
+}
+
+/** What the symbols of such a table mean. */
+export function symbolNote(traits: readonly Trait[]): string {
+  const marked = markedTrait(traits)
+  const shapes = 'Square male, circle female, diamond unknown.'
+  return marked === null ? shapes : `${shapes} Solid: scored with the wanted ${marked.name.toLowerCase()}. Open: scored otherwise. Speckled: not scored.`
+}

@@ -1,0 +1,94 @@
+/** All birds: those living first, breeders before the rest, by step; a large flock's others by step on pages of their own. */
+import type {Bird, Logbook} from '../logbook/book.ts'
+import {birdTable, symbolNote} from './bird-rows.ts'
+import type {BirdTable} from './bird-rows.ts'
+import {BIRDS, birdsByStepPath, fileName} from './links.ts'
+import {counted, figured, sentence} from './numbers.ts'
+import type {Page} from './page.ts'
+import {stepWords} from './step-words.ts'
+
+/** More birds than this and the index names the living only. */
+const ON_ONE_PAGE = 600
+
+interface Group {
+  readonly title: string
+  readonly id: string
+  readonly table: BirdTable
+}
+
+export interface BirdsView {
+  readonly lead: string
+  readonly note: string
+  readonly groups: readonly Group[]
+  readonly empty: string
+  /** pages by step, when there are any */
+  readonly steps: readonly {readonly label: string; readonly link: string; readonly count: string}[]
+}
+
+export interface BirdsByStepView {
+  readonly title: string
+  readonly lead: string
+  readonly note: string
+  readonly table: BirdTable
+  readonly parts: readonly {readonly label: string; readonly link: string | null; readonly current: boolean}[]
+}
+
+/** Newest hatch first, then by band, so that the bird in hand stands near the top. */
+const newestFirst = (a: Bird, b: Bird): number => (b.hatched?.first ?? -1e9) - (a.hatched?.first ?? -1e9) || (a.id < b.id ? -1 : 1)
+
+/** Birds by their step in words, steps in the order given, those not on the ladder after them. */
+function byStep(birds: readonly Bird[], order: readonly string[]): readonly (readonly [string, readonly Bird[]])[] {
+  const groups = new Map<string, Bird[]>()
+  for (const bird of birds) {
+    const label = stepWords(bird), group = groups.get(label)
+    if (group) group.push(bird)
+    else groups.set(label, [bird])
+  }
+  const place = (label: string): number => {
+    const at = order.indexOf(label)
+    return at === -1 ? order.length : at
+  }
+  return [...groups].sort(([a], [b]) => place(a) - place(b) || (a < b ? -1 : 1)).map(([label, group]) => [label, group.sort(newestFirst)] as const)
+}
+
+function lead(book: Logbook, living: readonly Bird[], breeders: ReadonlySet<Bird>): string {
+  if (book.birds.length === 0) return 'No bird is in the book yet.'
+  const breeding = living.filter(bird => breeders.has(bird)).length
+  return `${sentence(counted(living.length, 'bird'))} living, ${breeding === 0 ? 'none in a breeding pen' : `${counted(breeding, 'of them a breeder', 'of them breeders')}`}; ${figured(book.birds.length, 'bird')} on record.`
+}
+
+/** @param order  labels of the steps reached, in the ladder's order */
+export function birdsPages(book: Logbook, order: readonly string[], breeders: ReadonlySet<Bird>): readonly Page[] {
+  const living = book.birds.filter(bird => bird.left === null), gone = book.birds.filter(bird => bird.left !== null)
+  const latestFirst = [...order].reverse()
+  const large = book.birds.length > ON_ONE_PAGE
+  const group = (title: string, birds: readonly Bird[]): readonly Group[] =>
+    (birds.length === 0 ? [] : [{title, id: fileName(title.toLowerCase()), table: birdTable(birds, book, breeders, title)}])
+  const others = living.filter(bird => !breeders.has(bird))
+  const steps = byStep(book.birds, order)
+  const view: BirdsView = {
+    lead: lead(book, living, breeders), note: symbolNote(book.traits),
+    groups: [
+      ...group('Breeding', byStep(living.filter(bird => breeders.has(bird)), latestFirst).flatMap(([, birds]) => birds)),
+      ...byStep(others, latestFirst).flatMap(([label, birds]) => group(`Living, ${label}`, birds)),
+      ...(large ? [] : byStep(gone, latestFirst).flatMap(([label, birds]) => group(`No longer here, ${label}`, birds))),
+    ],
+    empty: book.birds.length === 0 ? 'The first birds to write down are the founders: band, sex and strain are enough to begin with.' : '',
+    steps: large ? steps.map(([label, birds]) => ({label, link: birdsByStepPath(label), count: figured(birds.length, 'bird')})) : [],
+  }
+  const index: Page = {path: BIRDS, template: 'birds', title: 'Birds', section: 'birds', view, search: {kind: 'index', words: 'birds living breeding all bands'}}
+  return [index, ...(large ? steps.flatMap(([label, birds]) => stepPages(label, birds, book, breeders)) : [])]
+}
+
+function stepPages(label: string, birds: readonly Bird[], book: Logbook, breeders: ReadonlySet<Bird>): readonly Page[] {
+  const count = Math.ceil(birds.length / ON_ONE_PAGE)
+  return Array.from({length: count}, (_, index): Page => {
+    const part = birds.slice(index * ON_ONE_PAGE, (index + 1) * ON_ONE_PAGE)
+    const view: BirdsByStepView = {
+      title: `Birds of ${label}`, lead: `${sentence(figured(birds.length, 'bird'))}, newest first${count > 1 ? `; part ${index + 1} of ${count}` : ''}.`, note: symbolNote(book.traits),
+      table: birdTable(part, book, breeders, `Birds of ${label}`),
+      parts: count === 1 ? [] : Array.from({length: count}, (__, other) => ({label: `Part ${other + 1}`, link: birdsByStepPath(label, other + 1), current: other === index})),
+    }
+    return {path: birdsByStepPath(label, index + 1), template: 'birds-by-step', title: `Birds of ${label}`, section: 'birds', view}
+  })
+}

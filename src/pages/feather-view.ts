@@ -1,0 +1,84 @@
+/** The flock as one feather: a row a step, its barbs and the same in words, with the table that says it all in numbers. */
+import {feather, plannedBarbs} from '../charts/feather.ts'
+import type {Barb, Barbs} from '../charts/feather.ts'
+import {countedValue} from '../findings/counted-value.ts'
+import type {LadderStep, ReachedStep} from '../findings/ladder.ts'
+import type {Findings} from '../findings/study.ts'
+import type {Bird, Trait} from '../logbook/book.ts'
+import {cannotSay} from './estimate-words.ts'
+import {stepPath} from './links.ts'
+import {listWords, NOTHING, ofWords, percent} from './numbers.ts'
+import type {Cell, Table} from './page.ts'
+import {mainMeasure} from './step.ts'
+import {stepMeaning} from './step-words.ts'
+
+export interface FeatherRow {
+  readonly label: string
+  readonly link: string
+  readonly when: string
+  readonly barbs: Barbs
+  readonly words: string
+  readonly soft: string
+}
+
+export interface FeatherView {
+  readonly title: string
+  readonly note: string
+  readonly words: string
+  readonly rows: readonly FeatherRow[]
+  readonly table: Table
+}
+
+/** The weight that makes a barb's length: it must be aimed at, or there is no standard to draw by. */
+function lengthOf(trait: Trait | null): (bird: Bird) => number | null {
+  return bird => {
+    if (trait === null || bird.sex === 'unknown') return null
+    const wanted = trait.wanted[bird.sex], value = countedValue(bird, trait)
+    const mark = wanted?.kind === 'about' ? wanted.value : wanted?.kind === 'between' ? (wanted.low + wanted.high) / 2 : wanted?.kind === 'at-least' ? wanted.value : null
+    return mark !== null && mark > 0 && typeof value === 'number' && value > 0 ? value / mark : null
+  }
+}
+
+function barbsOf(step: ReachedStep, findings: Findings, length: (bird: Bird) => number | null): Barbs {
+  const barbs = step.birds.flatMap((bird): readonly Barb[] => {
+    const verdict = findings.trueBred.verdicts.get(bird)?.is
+    if (verdict === undefined || verdict === 'lost') return []
+    return [{sex: bird.sex, weight: length(bird), verdict: verdict === 'right' ? 'right' : verdict === 'off' ? 'off' : 'unknown'}]
+  })
+  const order = {off: 0, unknown: 1, right: 2}
+  return feather([...barbs].sort((a, b) => order[a.verdict] - order[b.verdict]))
+}
+
+function row(step: LadderStep, findings: Findings, length: (bird: Bird) => number | null): FeatherRow {
+  if (step.kind === 'planned') return {label: step.label, link: stepPath(step.label), when: 'in the pin', barbs: plannedBarbs, words: 'Planned, not reached yet.', soft: ''}
+  const rate = findings.trueBred.steps.find(each => each.step === step.label)?.rate
+  const words = rate?.kind === 'share' ? `${ofWords(rate.count, rate.total)} show every required trait.`
+    : `${step.chicks.hatched} hatched; ${rate ? cannotSay(rate) : 'none scored'} for every required trait.`
+  return {label: step.label, link: stepPath(step.label), when: listWords(step.seasons.map(String)), barbs: barbsOf(step, findings, length), words, soft: stepMeaning(step.step)}
+}
+
+function featherTable({ladder, trueBred, spread}: Findings, trait: Trait | null): Table {
+  const rows = ladder.map((step): readonly Cell[] => {
+    if (step.kind === 'planned') return [{text: step.label, link: stepPath(step.label)}, 'planned', NOTHING, NOTHING, NOTHING]
+    const rate = trueBred.steps.find(each => each.step === step.label)?.rate
+    const cv = spread.rows.find(each => each.step === step.label && each.trait === trait && each.sex === 'female')?.spread
+    return [{text: step.label, link: stepPath(step.label)}, String(step.chicks.male), String(step.chicks.female), rate?.kind === 'share' ? ofWords(rate.count, rate.total) : rate ? cannotSay(rate) : NOTHING,
+      cv?.kind === 'spread' ? percent(cv.cv) : cv ? cannotSay(cv) : NOTHING]
+  })
+  return {columns: [{head: 'Step'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'All traits', number: true}, {head: 'Females’ CV, %', number: true}], rows}
+}
+
+/** Null while nothing has hatched on the ladder and nothing is planned. */
+export function featherView(findings: Findings): FeatherView | null {
+  const {ladder, book} = findings
+  if (ladder.length === 0) return null
+  const trait = mainMeasure(book.traits), reached = ladder.filter(step => step.kind === 'reached')
+  const birds = reached.reduce((sum, step) => sum + step.birds.length, 0)
+  const long = trait === null ? '.' : `, as long as the bird was heavy at the age ${trait.name.toLowerCase()} is taken; a bird not weighed is drawn short.`
+  return {
+    title: birds === 0 ? 'A feather still in the pin' : birds === 1 ? 'One bird, one feather' : `${birds} birds, one feather`,
+    note: birds === 0 ? '' : 'The dotted lines mark the standard weight. A ragged edge is an uneven flock; a clean edge is a breed.',
+    words: birds === 0 ? 'Nothing has hatched yet. The steps planned are drawn folded in their sheath.' : `Every barb is one banded bird, males to the left of the shaft and females to the right${long}`,
+    rows: ladder.map(step => row(step, findings, lengthOf(trait))), table: featherTable(findings, trait),
+  }
+}

@@ -1,0 +1,60 @@
+/** The ladder: every step reached and planned, how true and how even each was, and what blood descent leads one to expect. */
+import {hasRows} from '../charts/chart-spec.ts'
+import {strainShareByStep} from '../charts/strain-share-by-step.ts'
+import type {Findings} from '../findings/study.ts'
+import {featherView} from './feather-view.ts'
+import type {FeatherView} from './feather-view.ts'
+import {LADDER} from './links.ts'
+import {counted, figured, listWords, percent, percentSign, sentence} from './numbers.ts'
+import type {Cell, Figure, Page} from './page.ts'
+import {mainMeasure} from './step.ts'
+import {spreadFigure} from './step-figures.ts'
+
+export interface LadderView {
+  readonly lead: string
+  readonly feather: FeatherView | null
+  readonly empty: string
+  readonly figures: readonly Figure[]
+}
+
+function lead({ladder}: Findings): string {
+  const reached = ladder.filter(step => step.kind === 'reached'), planned = ladder.length - reached.length
+  if (reached.length === 0) return planned === 0 ? 'No step is planned or reached yet.' : `${sentence(counted(planned, 'step'))} planned, none reached yet.`
+  const last = reached.at(-1)
+  return `${sentence(counted(reached.length, 'step'))} reached${last && last.label !== 'mixed' ? `, the last of them ${last.label}` : ''}${planned === 0 ? '' : `; ${counted(planned, 'more', 'more')} planned`}.`
+}
+
+/** Expected blood of every step; null while nothing has hatched or only one strain is there. */
+function strainFigure({strainShares, book}: Findings, head: string): Figure | null {
+  const {recurrent} = book.project
+  const strains = [...(recurrent ? [recurrent] : []), ...book.strains.filter(strain => strain !== recurrent)]
+    .filter(strain => strainShares.steps.some(step => (step.shares.get(strain) ?? 0) > 0))
+  const names = strains.map(strain => strain.name)
+  const rows = strainShares.steps.map(step => ({
+    label: step.step, shares: Object.fromEntries(strains.map(strain => [strain.name, step.shares.get(strain) ?? 0])), words: percentSign(strains[0] ? step.shares.get(strains[0]) ?? 0 : 0),
+  }))
+  const [first] = strains
+  if (!hasRows(rows) || !hasRows(names) || !first) return null
+  return {
+    kind: 'figure', id: 'blood', name: 'strain-shares-by-step', head, title: 'Expected blood by step',
+    caption: `Share of each strain that descent leads one to expect, on average over a step’s chicks; at the right that of ${first.name}. Single birds differ.`,
+    description: `Expected share of ${first.name}: ${listWords(rows.map(row => `${row.words} in ${row.label}`))}.`, spec: strainShareByStep(rows, names),
+    table: {
+      columns: [{head: 'Step'}, {head: 'Chicks', number: true}, ...strains.map(strain => ({head: `${strain.name}, %`, number: true}))],
+      rows: strainShares.steps.map((step): readonly Cell[] => [step.step, String(step.chicks), ...strains.map(strain => percent(step.shares.get(strain) ?? 0))]),
+    },
+  }
+}
+
+/** @param trueBredFigure  the chart that step pages share, `Figure 1.` */
+export function ladderPage(findings: Findings, trueBredFigure: Figure | null): Page {
+  const trait = mainMeasure(findings.book.traits)
+  const first = trueBredFigure ? 2 : 1
+  const even = trait === null ? null : spreadFigure(trait, findings.spread.rows, 'female', findings.book.project.units, null, `Figure ${first}.`)
+  const blood = strainFigure(findings, `Figure ${even ? first + 1 : first}.`)
+  const view: LadderView = {
+    lead: lead(findings), feather: featherView(findings), figures: [trueBredFigure, even, blood].filter(figure => figure !== null),
+    empty: findings.ladder.length === 0 ? 'Once the first cross has hatched, or steps are planned in the project’s record, they stand here one below the other.' : '',
+  }
+  return {path: LADDER, template: 'ladder', title: 'Ladder', section: 'ladder', view, search: {kind: 'index', words: `ladder steps ${figured(findings.ladder.length, 'step')}`}}
+}

@@ -1,0 +1,49 @@
+/** How even the birds of a step are, and how they stand to what is wanted: one row a measure and sex, every count beside its figure. */
+import type {AgainstStandard} from '../findings/against-standard.ts'
+import type {SpreadRow} from '../findings/spread.ts'
+import type {Project, Trait} from '../logbook/book.ts'
+import {amount, amountPlain, shownIn, wantedWords} from './amounts.ts'
+import {cannotSay, leftOutSentence, shareCells} from './estimate-words.ts'
+import {traitPath} from './links.ts'
+import {limits, NOTHING, ofWords, percent, rounded} from './numbers.ts'
+import type {Cell, Table} from './page.ts'
+import {SEX_ROWS} from './sex-words.ts'
+
+const traitCell = (trait: Trait): Cell => ({text: trait.name, link: traitPath(trait)})
+
+export function spreadTable(rows: readonly SpreadRow[], units: Project['units']): Table | null {
+  const own = rows.filter(row => row.sex !== 'all')
+  if (own.length === 0) return null
+  return {
+    columns: [{head: 'Measure'}, {head: 'Sex'}, {head: 'Birds', number: true}, {head: 'Mean', number: true}, {head: 'SD', number: true}, {head: 'CV, %', number: true},
+      {head: 'Interval of the CV', number: true}, {head: 'Within a tenth of the mean', number: true}],
+    rows: own.map(({trait, sex, spread, values}): readonly Cell[] => {
+      const shown = shownIn(trait, units)
+      if (spread.kind === 'cannot-say') return [traitCell(trait), SEX_ROWS[sex], String(values.length), cannotSay(spread), NOTHING, NOTHING, NOTHING, NOTHING]
+      return [traitCell(trait), SEX_ROWS[sex], ofWords(spread.n, values.length), amount(spread.mean, shown), amountPlain(spread.sd, shown), percent(spread.cv),
+        spread.cvInterval ? limits(spread.cvInterval) : NOTHING, ofWords(spread.within10.count, spread.within10.total)]
+    }),
+  }
+}
+
+/** What the spreads leave out, a sentence a measure and sex. */
+export function spreadLeftOut(rows: readonly SpreadRow[]): readonly string[] {
+  return rows.filter(row => row.sex !== 'all').flatMap(({trait, sex, spread}) => {
+    const words = leftOutSentence(spread.leftOut)
+    return words === '' ? [] : [`${trait.name}, ${SEX_ROWS[sex]}: ${words.charAt(0).toLowerCase()}${words.slice(1)}`]
+  })
+}
+
+export function standardTable(rows: readonly AgainstStandard[], units: Project['units']): Table | null {
+  if (rows.length === 0) return null
+  return {
+    columns: [{head: 'Measure'}, {head: 'Sex'}, {head: 'Wanted'}, {head: 'Inside', number: true}, {head: '%', number: true}, {head: 'Interval', number: true},
+      {head: 'Mean off the mark', number: true}, {head: 'In SD', number: true}],
+    rows: rows.map((row): readonly Cell[] => {
+      const shown = shownIn(row.trait, units)
+      const signed = (text: string, value: number): string => (value > 0 ? `+${text}` : text.replace('-', '−'))
+      return [traitCell(row.trait), SEX_ROWS[row.sex], wantedWords(row.wanted, shown), ...shareCells(row.inside),
+        row.off === null ? NOTHING : signed(amount(row.off, shown), row.off), row.offInSd === null ? NOTHING : signed(rounded(row.offInSd, 1), row.offInSd)]
+    }),
+  }
+}
