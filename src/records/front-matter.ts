@@ -72,6 +72,10 @@ export function readFrontMatter(file: string, text: string, note: Note): Cut | n
     noteAll(references)
     return references.length === 0 ? read : null
   } catch (error) {
+    if (error instanceof RangeError) {
+      noteAll([{code: 'unreadable-front-matter', offset: 0, length: 1, reason: 'brackets stand in one another too deep to be read', remedy: 'write the record with fewer brackets'}])
+      return null
+    }
     if (!(error instanceof YAMLException)) throw error
     const faults = findYamlFaults(front, error.mark?.position ?? 0)
     noteAll(faults)

@@ -9,7 +9,7 @@ export const READING_CODES = [
 
 /** Found when the files are read together. */
 export const LINKING_CODES = [
-  'no-project', 'same-name', 'unknown-strain', 'unknown-trait', 'unknown-keeper', 'unknown-band', 'unknown-pen', 'unknown-hatch', 'unknown-tally', 'unknown-photo',
+  'no-project', 'same-name', 'unknown-strain', 'unknown-trait', 'unknown-keeper', 'unknown-band', 'unknown-pen', 'unknown-hatch', 'unknown-tally', 'unknown-judge', 'unknown-photo', 'no-target', 'unknown-locus',
   'band-twice', 'band-in-doubt', 'no-origin', 'two-origins', 'records-disagree',
   'parent-too-young', 'parent-dead', 'wrong-parent-sex', 'hatch-before-pen', 'hatch-counts', 'too-many-chicks', 'tally-overdrawn',
   'after-as-of', 'loop-in-descent', 'unknown-state', 'unit-mixed', 'step-contradicted', 'chances-do-not-sum',

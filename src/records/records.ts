@@ -24,7 +24,7 @@ export type RecordOf<K extends KindId> = FileRecord<ValueOf<(typeof KINDS)[K]['s
 export interface WeighRow {
   readonly of: {readonly band: Ref} | {readonly hatch: Ref; readonly sex: SexWord}
   readonly on: PartialDate
-  readonly values: readonly {readonly measure: string; readonly quantity: Quantity; readonly at: Spot}[]
+  readonly values: readonly {readonly measure: string; readonly quantity: Quantity; readonly at: Spot; readonly keyAt: Spot}[]
   readonly at: Spot
 }
 

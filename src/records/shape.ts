@@ -131,7 +131,7 @@ export interface Entry<T> {
   readonly keyAt: Spot
 }
 
-/** Keys that the keeper chooses (bands, states, symbols), each with a value. */
+/** Keys that the keeper chooses (bands, states, symbols), each with a value. Their order means nothing: keys such as 31 come first, as JavaScript has it. */
 export function mapOf<T>(says: string, value: Shape<T>): Shape<readonly Entry<T>[]> {
   return {
     says,

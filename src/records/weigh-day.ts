@@ -29,12 +29,12 @@ export function readWeighDay(file: string, table: Table, note: Note): WeighRow[]
     const whose = byHatch ? needCell(hatchOf(row), 'hatch', hatch, note) : needCell(bandOf(row), 'band', band, note)
     const on = needCell(onOf(row), 'day', date, note)
     const sex = byHatch ? readCell(sexOf(row), sexWord, note) : null
-    const values: {measure: string; quantity: Quantity; at: Cell['at']}[] = []
+    const values: {measure: string; quantity: Quantity; at: Cell['at']; keyAt: Cell['at']}[] = []
     for (const {column, index} of measures) {
       const cell = row.cells[index]
       if (cell === undefined || cell.text === '' || unread.has(index)) continue
       const quantity = readAmount(cell, column.unit, note)
-      if (quantity !== null) values.push({measure: column.name, quantity, at: cell.at})
+      if (quantity !== null) values.push({measure: column.name, quantity, at: cell.at, keyAt: column.at})
     }
     if (whose === undefined || on === undefined || sex === undefined) continue
     rows.push({of: byHatch ? {hatch: whose, sex: sex ?? 'unknown'} : {band: whose}, on, values, at: row.at})

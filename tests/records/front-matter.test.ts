@@ -103,6 +103,10 @@ describe('YAML that cannot be read', () => {
     expect(new Set(problems.map(problem => problem.code))).toEqual(new Set(['unreadable-front-matter']))
   })
 
+  it('nor do brackets in brackets without end', () => {
+    expect(readFiles({'birds/1.md': front(`band: 1\nprivate: ${'['.repeat(100_000)}`)}).problems.map(problem => problem.code)).toEqual(['unreadable-front-matter'])
+  })
+
   it('an ampersand in a text is no reference', () => {
     expect(problemsOf({'birds/1.md': front('band: 24-031\nnote: Thorn & Fell, 3 * 4, "&x"\nkeeper: "&kelpgarth"')})).toEqual([])
   })
