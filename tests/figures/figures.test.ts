@@ -22,9 +22,9 @@ const BOOKS = [
 
 type Cells = Readonly<Record<string, string>>
 
-async function asked(question: string, folder: string): Promise<Cells[]> {
+function asked(question: string, folder: string): Cells[] {
   const world = listeningWorld()
-  const code = await figures({question, folder, format: 'csv', asOf: undefined, quiet: true}, world)
+  const code = figures({question, folder, format: 'csv', asOf: undefined, quiet: true}, world)
   expect(code, `${world.said.out}${world.said.err}`).toBe(0)
   return parse<Cells>(world.said.out, {columns: true, skip_empty_lines: true})
 }
@@ -57,14 +57,14 @@ describe.each(BOOKS)('the book of seed $seed, $size.birds birds', ({seed, size})
   layDown(folder, files)
   const twin = plainFigures(files)
 
-  it('gives the twin’s birds', async () => {
-    expect(differences(await asked('birds', folder), twin.birds(), ['band'])).toEqual([])
+  it('gives the twin’s birds', () => {
+    expect(differences(asked('birds', folder), twin.birds(), ['band'])).toEqual([])
   })
 
-  it('gives the twin’s parents and their chances', async () => {
+  it('gives the twin’s parents and their chances', () => {
     const read = (cell: string) => new Map(cell === '' ? [] : cell.split(' ').map(one => [one.split(':')[0] ?? '', Number(one.split(':')[1] ?? 1)] as const))
     const faults: string[] = []
-    for (const row of await asked('birds', folder)) {
+    for (const row of asked('birds', folder)) {
       const pairs = twin.pairs().get(row.band ?? '') ?? []
       for (const side of ['sire', 'dam'] as const) {
         const chances = new Map<string, number>()
@@ -80,21 +80,21 @@ describe.each(BOOKS)('the book of seed $seed, $size.birds birds', ({seed, size})
     expect(faults).toEqual([])
   })
 
-  it('gives the twin’s shares', async () => {
-    expect(differences(await asked('shares', folder), twin.shares(), ['step', 'trait', 'state', 'sex'])).toEqual([])
+  it('gives the twin’s shares', () => {
+    expect(differences(asked('shares', folder), twin.shares(), ['step', 'trait', 'state', 'sex'])).toEqual([])
   })
 
-  it('gives the twin’s spread', async () => {
+  it('gives the twin’s spread', () => {
     expect(twin.spread().length).toBeGreaterThan(0)
-    expect(differences(await asked('spread', folder), twin.spread(), ['step', 'trait', 'sex'])).toEqual([])
+    expect(differences(asked('spread', folder), twin.spread(), ['step', 'trait', 'sex'])).toEqual([])
   })
 
-  it('gives the twin’s hatches', async () => {
-    expect(differences(await asked('hatches', folder), twin.hatches(), ['hatch'])).toEqual([])
+  it('gives the twin’s hatches', () => {
+    expect(differences(asked('hatches', folder), twin.hatches(), ['hatch'])).toEqual([])
   })
 
-  it('gives the twin’s shares of the strains', async () => {
+  it('gives the twin’s shares of the strains', () => {
     const rows = twin.strains().map(({band, shares}): Row => ({band, 'holm-white': shares.get('holm-white') ?? 0, 'fell-buff': shares.get('fell-buff') ?? 0}))
-    expect(differences(await asked('strains', folder), rows, ['band'])).toEqual([])
+    expect(differences(asked('strains', folder), rows, ['band'])).toEqual([])
   })
 })
