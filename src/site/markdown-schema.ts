@@ -6,17 +6,16 @@ import type {Schema} from 'hast-util-sanitize'
 
 export const markdownSchema: Schema = {
   tagNames: [
-    'a', 'b', 'blockquote', 'br', 'code', 'del', 'div', 'em', 'h2', 'h3', 'h4', 'h5', 'h6', 'hr', 'img', 'li', 'ol', 'p', 'pre', 'section', 'small',
+    'a', 'b', 'blockquote', 'br', 'code', 'del', 'em', 'h2', 'h3', 'h4', 'h5', 'h6', 'hr', 'img', 'li', 'ol', 'p', 'pre', 'section', 'small',
     'span', 'strong', 'sup', 'table', 'tbody', 'td', 'th', 'thead', 'tr', 'ul',
   ],
   attributes: {
     a: ['href', 'id', 'ariaLabel', 'ariaDescribedBy', 'dataFootnoteRef', 'dataFootnoteBackref', ['className', 'data-footnote-backref']],
-    div: [['className', 'scroll'], 'tabIndex', ['role', 'region'], 'ariaLabel'],
     h2: ['id', ['className', 'sr-only']],
-    img: ['src', 'alt', 'width', 'height', ['loading', 'lazy']],
+    img: ['src', 'alt', 'width', 'height'],
     li: ['id'],
     ol: ['start'],
-    section: ['dataFootnotes', ['className', 'footnotes']],
+    section: ['dataFootnotes', ['className', 'footnotes', 'scroll'], 'tabIndex', 'ariaLabel'],
     span: [['className', 'soft']],
     td: [['className', 'n']],
     th: [['className', 'n'], ['scope', 'col']],

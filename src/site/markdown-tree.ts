@@ -94,7 +94,7 @@ function pictureNode(image: Image, place: BodyPlace): PhrasingContent {
   const picture = file === null ? undefined : place.pictures.get(file)
   if (picture) {
     const {path, width, height} = picture
-    return {...image, data: {hProperties: {src: rootOf(place.pagePath) + encodeURI(path), alt, width: String(width), height: String(height), loading: 'lazy'}}}
+    return {...image, data: {hProperties: {src: rootOf(place.pagePath) + encodeURI(path), alt, width: String(width), height: String(height)}}}
   }
   if (/^https?:/i.test(image.url)) return {type: 'link', url: image.url, children: [{type: 'text', value: alt === '' ? 'a picture elsewhere' : alt}]}
   const words = alt === '' ? 'A picture that is not in the photos folder.' : `${alt} (picture not in the photos folder)`
@@ -130,6 +130,6 @@ function tableNode(table: Table): RootContent {
   const heads = table.children[0]?.children ?? []
   if (heads.length < 5) return table
   const ariaLabel = `Table: ${heads.map(head => toString(head)).filter(text => text !== '').join(', ')}`
-  const region = {type: 'blockquote', data: {hName: 'div', hProperties: {className: ['scroll'], tabIndex: 0, role: 'region', ariaLabel}}, children: [table]}
+  const region = {type: 'blockquote', data: {hName: 'section', hProperties: {className: ['scroll'], tabIndex: 0, ariaLabel}}, children: [table]}
   return region as RootContent
 }

@@ -123,7 +123,7 @@ export function openTemplates(files: ReadonlyMap<string, string>, parts: Templat
       return put(LAYOUT, {
         title, breed: frame.breed, language: frame.language, look: page.look ?? null, style: page.selfContained ? parts.inlineStyle() : null,
         feed: parts.feed, home, nav: navOf(frame, page.section, page.path), contents: frame.contents, asOf: frame.asOf, matter,
-      }, site).html
+      }, site).html.replace(/[ \t]+$/gm, '')
     },
   }
 }

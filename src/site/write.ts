@@ -1,0 +1,132 @@
+/**
+ * The only place that touches the output folder. The new site is written whole into a folder beside the old one and then put in its place by renames,
+ * so there is always the old site or the new one, never half of either. A folder that is not ours is never replaced.
+ */
+import {existsSync, mkdirSync, readdirSync, realpathSync, renameSync, rmSync, statSync, writeFileSync} from 'node:fs'
+import {homedir} from 'node:os'
+import {basename, dirname, join, parse, relative, resolve, sep} from 'node:path'
+
+/** The file by which we know a folder as our own. */
+export const MARKER = '.pinfeather-site'
+const MARKER_TEXT = 'This folder was made by pinfeather publish, which replaces it whole. Do not keep anything of your own in it.\n'
+
+/** Why a folder is not replaced. */
+export type Refusal =
+  | {readonly kind: 'foreign-folder'; readonly target: string}
+  | {readonly kind: 'not-a-folder'; readonly target: string}
+  | {readonly kind: 'holds-records'; readonly target: string; readonly content: string}
+  | {readonly kind: 'home-or-root'; readonly target: string}
+
+export interface Written {
+  readonly kind: 'written'
+  readonly target: string
+  /** files, the marker not counted */
+  readonly files: number
+  readonly bytes: number
+}
+
+type Files = ReadonlyMap<string, string | Uint8Array>
+
+/**
+ * May this folder be replaced? Asked before anything is worked out, so that nobody waits for a refusal.
+ *
+ * @param content  the records folder, which must never be written into
+ */
+export function refusalOf(target: string, content: string): Refusal | null {
+  const there = real(target), records = real(content)
+  if (there === parse(there).root || there === real(homedir()) || isWithin(real(homedir()), there)) return {kind: 'home-or-root', target}
+  if (isWithin(records, there) || isWithin(there, records)) return {kind: 'holds-records', target, content}
+  if (!existsSync(there)) return null
+  if (!statSync(there).isDirectory()) return {kind: 'not-a-folder', target}
+  const entries = readdirSync(there)
+  return entries.length === 0 || entries.includes(MARKER) ? null : {kind: 'foreign-folder', target}
+}
+
+/** The refusal in words, with what to do. */
+export function refusalWords(refusal: Refusal): string {
+  switch (refusal.kind) {
+    case 'foreign-folder': return `${refusal.target} has files in it that pinfeather did not make, and was left as it is; name another folder, or an empty one`
+    case 'not-a-folder': return `${refusal.target} is a file; name a folder`
+    case 'holds-records': return `${refusal.target} and the records in ${refusal.content} may not lie one inside the other, or publishing would write over records; name a folder beside them`
+    case 'home-or-root': return `${refusal.target} is a home or root folder; name a folder inside it`
+  }
+}
+
+/**
+ * Puts the files in the target's place.
+ *
+ * @param files  path → content; paths are relative, with `/`
+ * @throws the system's error when a file cannot be written: the old site is then as it was
+ */
+export function replaceFolder(target: string, files: Files, {content}: {readonly content: string}): Written | Refusal {
+  const refusal = refusalOf(target, content)
+  if (refusal) return refusal
+  const there = real(target)
+  const parent = dirname(there)
+  mkdirSync(parent, {recursive: true})
+  clearLeftovers(there)
+  const fresh = besideName(there, 'new'), old = besideName(there, 'old')
+  try {
+    const bytes = writeAll(fresh, files)
+    const hadOne = existsSync(there)
+    if (hadOne) renameSync(there, old)
+    try {
+      renameSync(fresh, there)
+    } catch (fault) {
+      if (hadOne) renameSync(old, there)
+      throw fault
+    }
+    rmSync(old, {recursive: true, force: true})
+    return {kind: 'written', target, files: files.size, bytes}
+  } catch (fault) {
+    rmSync(fresh, {recursive: true, force: true})
+    throw fault
+  }
+}
+
+function writeAll(folder: string, files: Files): number {
+  let bytes = 0
+  const made = new Set<string>()
+  mkdirSync(folder)
+  for (const [path, content] of files) {
+    if (!isPlainPath(path)) throw new Error(`${path} is no path inside a site`)
+    const place = join(folder, path)
+    const inner = dirname(place)
+    if (!made.has(inner)) {
+      mkdirSync(inner, {recursive: true})
+      made.add(inner)
+    }
+    writeFileSync(place, content)
+    bytes += typeof content === 'string' ? Buffer.byteLength(content) : content.byteLength
+  }
+  writeFileSync(join(folder, MARKER), MARKER_TEXT)
+  return bytes
+}
+
+/**
+ * What a run that was cut off left beside the target. When the target itself is gone, it was cut off between the two renames:
+ * the old site is put back first.
+ */
+function clearLeftovers(there: string): void {
+  const old = besideName(there, 'old')
+  if (!existsSync(there) && existsSync(join(old, MARKER))) renameSync(old, there)
+  for (const name of [besideName(there, 'new'), old]) rmSync(name, {recursive: true, force: true})
+}
+
+const besideName = (there: string, which: 'new' | 'old'): string => join(dirname(there), `.${basename(there)}.pinfeather-${which}`)
+
+const isPlainPath = (path: string): boolean => path !== '' && !/^[/\\]|\\|\0|^[A-Za-z]:/.test(path) && path.split('/').every(part => part !== '' && part !== '.' && part !== '..')
+
+/** The folder links lead to, also when its last parts do not exist yet. */
+function real(path: string): string {
+  const full = resolve(path)
+  if (existsSync(full)) return realpathSync(full)
+  const parent = dirname(full)
+  return parent === full ? full : join(real(parent), basename(full))
+}
+
+/** Is `inner` the same as `outer` or inside it? */
+function isWithin(inner: string, outer: string): boolean {
+  const way = relative(outer, inner)
+  return way === '' || (way !== '..' && !way.startsWith(`..${sep}`) && parse(way).root === '')
+}
