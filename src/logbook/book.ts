@@ -165,6 +165,8 @@ export interface Parentage {
   /** the same seen from one side, likeliest first; what is wanting to 1 is a bird outside the book */
   readonly sires: readonly Parent[]
   readonly dams: readonly Parent[]
+  /** the strain of a parent outside the book, where the records state one: it enters the shares and the step */
+  readonly outside?: {readonly sire: Strain | null; readonly dam: Strain | null}
 }
 
 export interface Step {
@@ -359,6 +361,17 @@ export interface Show extends Written {
   /** the reason, when it was officially cancelled */
   readonly cancelled: string | null
   readonly entries: readonly ShowEntry[]
+  /** score sheets, heading by heading */
+  readonly scores?: readonly ShowScore[]
+}
+
+export interface ShowScore {
+  readonly bird: Bird
+  /** a keeper, or a judge as a show entry names one */
+  readonly by: Keeper | string | null
+  readonly draft: number | null
+  readonly headings: readonly {readonly name: string; readonly points: number; readonly of: number | null}[]
+  readonly at: Spot
 }
 
 export interface ShowEntry {

@@ -1,0 +1,66 @@
+/** Birds in order of descent, and what descent gives each: its step and its strain shares. */
+import {inside, type Spot} from '../records/problem.ts'
+import {parentsFirst} from '../pedigree/parents-first.ts'
+import type {Birds} from './birds.ts'
+import type {Bench} from './bench.ts'
+import type {Bird, Chicks, Hatch, Strain} from './book.ts'
+import {loopInDescent} from './inspect/loop-in-descent.ts'
+import type {Open} from './open.ts'
+import {UNKNOWN_PARENTS} from './parentage.ts'
+import {told, type Told} from './tellings.ts'
+import type {Steps} from './steps.ts'
+import {pureShares, strainShares, type Shares} from './strain-shares.ts'
+
+/** The birds, parents before their chicks. Birds on a loop are reported, and left without parents. */
+export function inOrderOfDescent({birds, tellings}: Birds, bench: Bench): {readonly birds: readonly Open<Bird>[]; readonly looped: ReadonlySet<Bird>} {
+  const byAge = [...birds].sort((a, b) => (a.hatched?.first ?? -Infinity) - (b.hatched?.first ?? -Infinity) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))
+  const place = new Map<Bird, number>(byAge.map((bird, index) => [bird, index]))
+  const parentsOf = (index: number): number[] => {
+    const parentage = byAge[index]?.parentage
+    if (!parentage) return []
+    return [...parentage.sires, ...parentage.dams].flatMap(({bird}) => place.get(bird) ?? [])
+  }
+  const {order, loops} = parentsFirst(byAge.length, parentsOf)
+  const looped = new Set<Bird>()
+  for (const loop of loops) {
+    const onIt = loop.flatMap(index => byAge[index] ?? [])
+    if (onIt.some(bird => looped.has(bird))) continue
+    bench.note(loopInDescent(onIt, bird => statedAt(tellings.get(bird) ?? [])))
+    for (const bird of onIt) looped.add(bird)
+  }
+  if (looped.size === 0) return {birds: order.flatMap(index => byAge[index] ?? []), looped}
+  for (const bird of byAge) if (loops.some(loop => loop.some(index => byAge[index] === bird))) bird.parentage = UNKNOWN_PARENTS
+  return {birds: parentsFirst(byAge.length, parentsOf).order.flatMap(index => byAge[index] ?? []), looped}
+}
+
+/** Steps and shares, parents first; chicks of the same parents share the same objects. */
+export function placeByDescent(birds: readonly Open<Bird>[], hatches: readonly Open<Hatch>[], steps: Steps): void {
+  const known = new WeakMap<Chicks['parentage'], Shares>()
+  const pure = new Map<Strain, Shares>()
+  const sharesOf = ({parentage}: Pick<Chicks, 'parentage'>): Shares => {
+    const shares = known.get(parentage) ?? strainShares(parentage)
+    known.set(parentage, shares)
+    return shares
+  }
+  const pureOf = (strain: Strain): Shares => {
+    const shares = pure.get(strain) ?? pureShares(strain)
+    pure.set(strain, shares)
+    return shares
+  }
+  const place = (chicks: Open<Pick<Chicks, 'parentage' | 'step' | 'shares'>>, strain: Strain | null): void => {
+    const founder = chicks.parentage.kind === 'founder' ? strain : null
+    chicks.step = founder ? steps.ofStrain(founder) : steps.of(chicks.parentage)
+    chicks.shares = founder ? pureOf(founder) : sharesOf(chicks)
+  }
+  for (const bird of birds) place(bird, bird.strain)
+  for (const hatch of hatches) {
+    place(hatch, hatch.strain)
+    for (const tally of hatch.tallies) place(tally, hatch.strain)
+  }
+}
+
+/** Where a bird's own sire or dam is written, if anywhere. */
+function statedAt(tellings: Told): Spot | null {
+  const sire = told(tellings, 'sire'), dam = told(tellings, 'dam')
+  return sire ? inside(sire.by.at, 'sire') : dam ? inside(dam.by.at, 'dam') : null
+}

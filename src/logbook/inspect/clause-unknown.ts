@@ -1,0 +1,18 @@
+import {near, orNear} from '../../records/near.ts'
+import type {Slip, Spot} from '../../records/problem.ts'
+import {slipOf, type ManualEntry} from './rule.ts'
+
+const draft = (clause: string) => `---\ndraft: 1\non: 2024-10-01\nreasons: {${clause}: As measured.}\n---\n## General characteristics, male\n\n**Tail.** Of medium length.\n`
+
+export const entry: ManualEntry = {
+  code: 'clause-unknown', severity: 'error', title: 'A clause that the draft does not have',
+  cause: 'clauses or reasons names a piece that neither this draft nor the one before has. A clause is named by its section and itself, in small letters: general-characteristics-male/tail.',
+  remedy: 'Write the clause as section/clause, or take the entry out.',
+  wrong: {'standard/1.md': draft('general-characteristics-male/tial')},
+  right: {'standard/1.md': draft('general-characteristics-male/tail')},
+}
+
+export function unknownClause(name: string, at: Spot, known: readonly string[]): Slip {
+  const ending = known.filter(each => each.endsWith(`/${name}`)).slice(0, 3)
+  return slipOf(entry, at, `the draft has no clause ${name}`, orNear(ending.length > 0 ? ending : near(name, known), 'write section/clause in small letters, such as general-characteristics-male/tail'))
+}

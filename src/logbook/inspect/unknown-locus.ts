@@ -1,0 +1,16 @@
+import {orNear} from '../../records/near.ts'
+import type {Slip, Spot} from '../../records/problem.ts'
+import {slipOf, type ManualEntry} from './rule.ts'
+
+const trait = (locus: string) => `---\nname: Crest\nstates: [none, small]\nloci:\n  Cr: {on: autosome, alleles: [Cr, cr+]}\nshows:\n  - {${locus}: Cr/_, is: small}\n  - {Cr: cr+/_, is: none}\n---\n`
+
+export const entry: ManualEntry = {
+  code: 'unknown-locus', severity: 'error', title: 'A locus that no trait describes',
+  cause: 'A rule of inheritance names a locus that is among the loci of no trait.',
+  remedy: 'Write the locus as it is called under loci, or add it there.',
+  wrong: {'traits/crest.md': trait('Cr+')},
+  right: {'traits/crest.md': trait('Cr')},
+}
+
+export const unknownLocus = (locus: string, at: Spot, near: readonly string[]): Slip =>
+  slipOf(entry, at, `the rule names the locus ${locus}, which no trait describes`, orNear(near, `add ${locus} to loci, or take it out of the rule`))

@@ -1,0 +1,16 @@
+import {orNear} from '../../records/near.ts'
+import type {Slip, Spot} from '../../records/problem.ts'
+import {slipOf, type ManualEntry} from './rule.ts'
+
+const bird = (file: string) => `---\nband: H-9\nsex: male\nstrain: holm-white\nphotos: [{file: ${file}, alt: A white cock seen from the left.}]\n---\n`
+
+export const entry: ManualEntry = {
+  code: 'unknown-photo', severity: 'error', title: 'A photograph that is not there',
+  cause: 'A record names a file that photos/ does not hold. Capital letters count.',
+  remedy: 'Put the file into photos/, or write its name as it stands there.',
+  wrong: {'photos/H-9.jpg': '', 'birds/H-9.md': bird('H-9.jpeg')},
+  right: {'photos/H-9.jpg': '', 'birds/H-9.md': bird('H-9.jpg')},
+}
+
+export const unknownPhoto = (file: string, at: Spot, near: readonly string[]): Slip =>
+  slipOf(entry, at, `photos/ holds no ${file}`, orNear(near, `put the photograph at photos/${file}, or mend its name`))

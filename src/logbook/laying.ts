@@ -1,0 +1,43 @@
+/** When the eggs of a chick were laid, and which birds of a pen can have been their parents then. */
+import type {Day, PartialDate} from '../records/dates.ts'
+import {spanOf, type Span} from './band-book.ts'
+import type {Bird, Pen, Stay} from './book.ts'
+
+/** Days that eggs are kept before they are set, at most, where no laying days are written. Common practice, no source. */
+export const MOST_DAYS_KEPT = 14
+
+/** The days the eggs may have been laid: as written; else up to the setting; else up to the hatch less the days of incubation. */
+export function layingOf(
+  {laid, set, on}: {readonly laid?: Span | null; readonly set?: PartialDate | null; readonly on?: PartialDate | null}, incubationDays: number,
+): Span | null {
+  if (laid) return laid
+  const last = spanOf(set) ?? (on ? {from: on.first - incubationDays, to: on.last - incubationDays} : null)
+  return last && {from: last.from - MOST_DAYS_KEPT, to: last.to}
+}
+
+/** Days on which a bird may have been in a pen: its own dates there, else the pen's; never after its death. */
+export function stayDays(pen: Pen, stay: Stay): Span {
+  const to = stay.to?.last ?? pen.to?.last ?? Infinity
+  return {from: stay.from?.first ?? pen.from?.first ?? -Infinity, to: Math.min(to, lastDayOf(stay.bird))}
+}
+
+/** The last day a bird can have been among the living here. A bird lent out is still somewhere. */
+export function lastDayOf({left}: Pick<Bird, 'left'>): Day {
+  return left === null || left.how === 'lent' ? Infinity : left.on?.last ?? Infinity
+}
+
+const meet = (a: Span, b: Span): boolean => a.from <= b.to && b.from <= a.to
+
+/** Males that can have fathered eggs laid then: in the pen, or taken out so lately that the hens may still keep their sperm. */
+export function malesAt(pen: Pen, laying: Span | null, spermStoreDays: number): readonly Stay[] {
+  if (laying === null) return pen.males
+  return pen.males.filter(stay => {
+    const {from, to} = stayDays(pen, stay)
+    return meet({from, to: to + spermStoreDays}, laying)
+  })
+}
+
+/** Hens that can have laid then. */
+export function femalesAt(pen: Pen, laying: Span | null): readonly Stay[] {
+  return laying === null ? pen.females : pen.females.filter(stay => meet(stayDays(pen, stay), laying))
+}

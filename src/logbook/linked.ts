@@ -1,0 +1,26 @@
+/** The linked book with what stands behind it, for the rules that look at the whole. */
+import type {Span} from './band-book.ts'
+import type {Bench} from './bench.ts'
+import type {Bird, Hatch, Logbook, Pen} from './book.ts'
+import type {DatedFact} from './dated-facts.ts'
+import type {Pens} from './pens.ts'
+import type {Steps} from './steps.ts'
+import type {Told} from './tellings.ts'
+import type {RecordOf} from '../records/records.ts'
+
+export interface Linked {
+  readonly bench: Bench
+  readonly book: Logbook
+  /** what is told of each bird, and where */
+  readonly tellings: ReadonlyMap<Bird, Told>
+  readonly records: {readonly hatch: ReadonlyMap<Hatch, RecordOf<'hatch'>>; readonly pen: ReadonlyMap<Pen, RecordOf<'pen'>>}
+  readonly staysOf: Pens['staysOf']
+  readonly steps: Steps
+  readonly facts: readonly DatedFact[]
+  /** birds whose records are at fault already, so that nothing more is said of their origin and age: a band given twice, a loop in descent */
+  readonly doubtful: ReadonlySet<Bird>
+  /** birds that records use as a male, as a female, or both */
+  readonly uses: ReadonlyMap<Bird, ReadonlySet<'male' | 'female'>>
+  /** when the eggs of a hatch were laid */
+  layingOf(hatch: Hatch): Span | null
+}

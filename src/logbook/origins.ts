@@ -1,0 +1,94 @@
+/** Where the chicks of one setting come from: their parentage, given what is stated of each. Chicks of one mating share one parentage. */
+import type {TallyRecord} from '../records/schema/hatch.ts'
+import {inside, type Spot} from '../records/problem.ts'
+import {spanOf, type Span} from './band-book.ts'
+import type {Bench} from './bench.ts'
+import type {Birds} from './birds.ts'
+import type {Bird, Hatch, Keeper, Parentage, Pen, Strain} from './book.ts'
+import type {Directory} from './directory.ts'
+import {layingOf} from './laying.ts'
+import {matingsOf, type Matings, type Setting} from './matings.ts'
+import {parentageOf, UNKNOWN_PARENTS} from './parentage.ts'
+import type {Pens} from './pens.ts'
+import {NOT_STATED, statedParent, type StatedParent} from './stated-parents.ts'
+
+export interface Rooms {
+  readonly birds: Birds
+  readonly pens: Pens
+  readonly strains: Directory<Strain>
+  readonly bench: Bench
+  readonly incubationDays: number
+  readonly spermStoreDays: number
+}
+
+/** What is said of one chick's, or one tally's, own parents. */
+export interface Stated {
+  readonly sire: StatedParent
+  readonly dam: StatedParent
+  readonly pen: Pen | null
+}
+
+export interface Origin {
+  readonly laying: Span | null
+  readonly keeper: Keeper | null
+  of(stated: Stated): Parentage
+}
+
+/** What a line says of its own parents, in whatever record it stands. */
+export type ParentLine = Pick<TallyRecord, 'sire' | 'dam' | 'pen'>
+
+/** @param at where each of the three is written: they may stand in different records */
+export function statedOf(line: ParentLine, at: {readonly sire: Spot; readonly dam: Spot}, origin: Origin, rooms: Rooms): Stated {
+  const {birds, strains, bench, pens} = rooms
+  const side = (key: 'sire' | 'dam') => statedParent(line[key], inside(at[key], key), birds, strains, origin.laying, origin.keeper, bench)
+  return {sire: side('sire'), dam: side('dam'), pen: line.pen ? pens.find(line.pen) : null}
+}
+
+export const NOTHING_STATED: Stated = {sire: NOT_STATED, dam: NOT_STATED, pen: null}
+
+/** The origin of a hatch's chicks. */
+export function hatchOrigin(hatch: Hatch, rooms: Rooms): Origin {
+  const laying = layingOf(hatch, rooms.incubationDays)
+  return originOf({pens: hatch.pens, laying, eggs: hatch.eggs, eggsByDam: hatch.eggsByDam}, hatch.keeper, rooms)
+}
+
+/** The origin of a bird that no hatch lists. */
+export function loneOrigin(bird: Bird, rooms: Rooms): Origin {
+  const laying = layingOf({on: bird.hatched}, rooms.incubationDays) ?? spanOf(bird.hatched)
+  return originOf({pens: [], laying, eggs: null, eggsByDam: []}, bird.keptAt[0]?.keeper ?? null, rooms)
+}
+
+function originOf(setting: Setting, keeper: Keeper | null, rooms: Rooms): Origin {
+  const known = new Map<string, Parentage>()
+  const byPen = new Map<Pen | null, Matings>()
+  const matings = (pen: Pen | null): Matings => {
+    const made = byPen.get(pen) ?? matingsOf(pen ? ofOnePen(setting, pen) : setting, rooms.pens.staysOf, rooms.spermStoreDays)
+    byPen.set(pen, made)
+    return made
+  }
+  return {
+    laying: setting.laying,
+    keeper,
+    of({sire, dam, pen}) {
+      const key = `${pen?.id ?? ''}\n${keyOf(sire)}\n${keyOf(dam)}`
+      const parentage = known.get(key) ?? parentageOf(pairsOf(matings(pen), sire, dam), {sire: sire.strain, dam: dam.strain})
+      known.set(key, parentage)
+      return parentage
+    },
+  }
+}
+
+function pairsOf(matings: Matings, sire: StatedParent, dam: StatedParent) {
+  const pairs = matings.pairs(sire, dam)
+  return pairs.length > 0 ? pairs : UNKNOWN_PARENTS.pairs
+}
+
+function ofOnePen(setting: Setting, pen: Pen): Setting {
+  const own = setting.pens.find(each => each.pen === pen)
+  const eggsByDam = setting.eggsByDam.filter(({dam}) => pen.females.some(stay => stay.bird === dam))
+  return {...setting, pens: [own ?? {pen, eggs: null}], eggs: own?.eggs ?? (setting.pens.length === 1 && own ? setting.eggs : null), eggsByDam}
+}
+
+const keyOf = ({candidates, strain}: StatedParent): string =>
+  `${strain?.id ?? ''}:${(candidates ?? []).map(({bird, chance}) => `${bird?.id ?? ''}=${chance}`).join(',')}`
+

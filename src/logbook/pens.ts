@@ -1,0 +1,53 @@
+/** Pens: who was mated to whom, and from when to when. */
+import {dayOf} from '../records/dates.ts'
+import type {RecordOf} from '../records/records.ts'
+import type {StayRead} from '../records/schema/parts.ts'
+import {spanOf, type Span} from './band-book.ts'
+import type {Bench} from './bench.ts'
+import type {Birds} from './birds.ts'
+import type {Bird, Keeper, Pen, Stay} from './book.ts'
+import {directory, type Directory} from './directory.ts'
+import {unknownPen} from './inspect/unknown-pen.ts'
+import type {Keepers} from './keepers.ts'
+import type {Open} from './open.ts'
+
+export interface Pens extends Directory<Open<Pen>> {
+  readonly all: readonly Open<Pen>[]
+  /** every stay of a bird, with the pen */
+  readonly staysOf: ReadonlyMap<Bird, readonly {readonly pen: Pen; readonly stay: Stay}[]>
+}
+
+export function linkPens(bench: Bench, birds: Birds, keepers: Keepers): Pens {
+  const staysOf = new Map<Bird, {pen: Pen; stay: Stay}[]>()
+  const all = bench.records.pen.map(record => {
+    const pen = penOf(record, birds, keepers)
+    for (const stay of [...pen.males, ...pen.females]) staysOf.set(stay.bird, [...(staysOf.get(stay.bird) ?? []), {pen, stay}])
+    return pen
+  })
+  const named = all.map(pen => ({name: pen.id, thing: pen, at: pen.at}))
+  return {...directory(named, unknownPen, name => bench.isFaulty(`pens/${name}.md`), bench.note), all, staysOf}
+}
+
+function penOf({id, data, body, at}: RecordOf<'pen'>, birds: Birds, keepers: Keepers): Open<Pen> {
+  const keeper = data.keeper ? keepers.find(data.keeper) : null
+  const when = seasonSpan(data)
+  const stays = (read: readonly StayRead[]): Stay[] => read.flatMap(stay => stayOf(stay, birds, when, keeper) ?? [])
+  return {
+    at, body, id, season: data.season, males: stays(data.males), females: stays(data.females), from: data.from ?? null, to: data.to ?? null,
+    keeper, intends: data.intends ?? null, hatches: [],
+  }
+}
+
+function stayOf(read: StayRead, birds: Birds, pen: Span, keeper: Keeper | null): Stay | null {
+  const when = {from: read.from?.first ?? pen.from, to: read.to?.last ?? pen.to}
+  const bird = birds.find(read.band, when, keeper)
+  return bird ? {bird, from: read.from ?? null, to: read.to ?? null, chance: read.chance ?? null, at: read.band.at} : null
+}
+
+/** From when to when a pen can have stood: its dates, else its year. */
+function seasonSpan(data: RecordOf<'pen'>['data']): Span {
+  return {
+    from: spanOf(data.from)?.from ?? dayOf(data.season, 1, 1) ?? -Infinity,
+    to: spanOf(data.to)?.to ?? dayOf(data.season, 12, 31) ?? Infinity,
+  }
+}

@@ -1,0 +1,72 @@
+/** Shows: entries with placings and remarks, score sheets, and judges as far as they may be named. */
+import {near} from '../records/near.ts'
+import {inside} from '../records/problem.ts'
+import type {RecordOf} from '../records/records.ts'
+import type {Ref} from '../records/scalars.ts'
+import {spanOf} from './band-book.ts'
+import type {Bench} from './bench.ts'
+import type {Birds} from './birds.ts'
+import type {Show, ShowEntry, ShowScore} from './book.ts'
+import {unknownJudge} from './inspect/unknown-judge.ts'
+import type {Keepers} from './keepers.ts'
+
+export function linkShows(bench: Bench, birds: Birds, keepers: Keepers): readonly Show[] {
+  const records = [...bench.records.show].sort((a, b) => a.data.on.first - b.data.on.first || (a.id < b.id ? -1 : 1))
+  const judgeNames = publicNames(records)
+  return records.map(record => showOf(record, judgeNames, birds, keepers, bench))
+}
+
+type ShowFile = RecordOf<'show'>
+
+/** Who a short name of one show is, the same person in every show; a short name that no list explains is a person of its own show. */
+function personOf({id, data}: ShowFile, short: string): string {
+  return data.judges?.find(judge => judge.key === short)?.value.name ?? `${short}\n${id}`
+}
+
+/** What a judge may be called: by name only where every show that has them says so, else judge 1, 2 … in order of the shows. */
+function publicNames(records: readonly ShowFile[]): ReadonlyMap<string, string> {
+  const consents = new Map<string, boolean>()
+  for (const record of records) {
+    for (const {value} of record.data.judges ?? []) consents.set(value.name, (value.consent ?? false) && (consents.get(value.name) ?? true))
+    for (const {judge} of record.data.entries ?? []) {
+      const person = judge ? personOf(record, judge.text) : null
+      if (person !== null && !consents.has(person)) consents.set(person, false)
+    }
+  }
+  let unnamed = 0
+  return new Map([...consents].map(([person, consent]) => [person, consent ? person : `judge ${++unnamed}`]))
+}
+
+function showOf(record: ShowFile, judgeNames: ReadonlyMap<string, string>, birds: Birds, keepers: Keepers, {note}: Bench): Show {
+  const {id, data, body, at} = record
+  const when = spanOf(data.on)
+  const judgeOf = (ref: Ref | undefined): string | null => {
+    if (!ref) return null
+    if (data.judges && !data.judges.some(judge => judge.key === ref.text)) note(unknownJudge(ref, near(ref.text, data.judges.map(judge => judge.key))))
+    return judgeNames.get(personOf(record, ref.text)) ?? null
+  }
+  const entries = (data.entries ?? []).flatMap((read): readonly ShowEntry[] => {
+    const bird = birds.find(read.bird, when)
+    const judge = judgeOf(read.judge)
+    return bird ? [{
+      bird, class: read.class ?? null, judge, place: read.result?.place ?? null, of: read.result?.of ?? null, award: read.award ?? null,
+      points: read.points ?? null, remark: read.remark ?? null, disqualified: read.disqualified ?? false, draft: read.draft ?? null, at: read.at,
+    }] : []
+  })
+  const scores = (data.scores ?? []).flatMap((read): readonly ShowScore[] => {
+    const bird = birds.find(read.bird, when)
+    const by = read.by ? (data.judges?.some(judge => judge.key === read.by?.text) ? judgeOf(read.by) : keepers.find(read.by)) : null
+    return bird ? [{bird, by: by ?? null, draft: read.draft ?? null, headings: headingsOf(read.others, note), at: read.at ?? inside(at, 'scores')}] : []
+  })
+  return {at, body, id, name: data.name, on: data.on, place: data.place ?? null, cancelled: data.cancelled ?? null, entries, scores}
+}
+
+/** `28 of 30` under a heading of the scale of points. */
+function headingsOf(others: NonNullable<ShowFile['data']['scores']>[number]['others'], note: Bench['note']): ShowScore['headings'] {
+  return others.flatMap(({key, value, at}) => {
+    const match = /^(\d+(?:[.,]\d+)?)(?:\s+of\s+(\d+))?$/.exec(value.trim())
+    if (match) return [{name: key, points: Number((match[1] ?? '').replace(',', '.')), of: match[2] === undefined ? null : Number(match[2])}]
+    note({code: 'unreadable-value', severity: 'error', at, reason: `“${value}” cannot be read as points`, remedy: 'write points such as 28 of 30'})
+    return []
+  })
+}

@@ -1,0 +1,41 @@
+/** The founding strains. */
+import type {RecordOf} from '../records/records.ts'
+import type {Bench} from './bench.ts'
+import type {Strain, Trait} from './book.ts'
+import {directory, type Directory} from './directory.ts'
+import {unknownState} from './inspect/unknown-state.ts'
+import {unknownStrain} from './inspect/unknown-strain.ts'
+
+/** Strains by their ids, with a way to tell what each breeds true for once the traits are known (a trait knows no strain, a strain names traits). */
+export interface Strains extends Directory<Strain> {
+  readonly all: readonly Strain[]
+  readTraits(traits: Directory<Trait>): void
+}
+
+export function linkStrains(bench: Bench): Strains {
+  const made = bench.records.strain.map(record => ({record, trueFor: new Map<Trait, string>()}))
+  const all = made.map(({record, trueFor}) => strainOf(record, trueFor))
+  const named = all.map(strain => ({name: strain.id, thing: strain, at: strain.at}))
+  return {
+    ...directory(named, unknownStrain, name => bench.isFaulty(`strains/${name}.md`), bench.note),
+    all,
+    readTraits(traits) {
+      for (const {record, trueFor} of made) {
+        for (const {key, value: state, at, keyAt} of record.data['true-for'] ?? []) {
+          const trait = traits.find({text: key, at: keyAt})
+          if (!trait) continue
+          if (trait.states.includes(state)) trueFor.set(trait, state)
+          else bench.note(unknownState(trait, state, at))
+        }
+      }
+    },
+  }
+}
+
+function strainOf({id, data, body, at}: RecordOf<'strain'>, trueFor: ReadonlyMap<Trait, string>): Strain {
+  return {
+    at, body, id, name: data.name, role: data.role, trueFor,
+    alleles: new Map((data.alleles ?? []).map(locus => [locus.key, new Map(locus.value.map(allele => [allele.key, allele.value]))])),
+    inbreeding: data.inbreeding ?? 0, kinship: data.kinship ?? 0,
+  }
+}

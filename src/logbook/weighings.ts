@@ -1,0 +1,62 @@
+/** Weigh days: what each bird, or each hatch and sex, weighed and measured, in the unit of the traits that take their values from it. */
+import {inUnit, isUnit} from '../records/quantities.ts'
+import {near} from '../records/near.ts'
+import {spanOf} from './band-book.ts'
+import type {Bench} from './bench.ts'
+import type {Birds} from './birds.ts'
+import type {Bird, LooseWeighing, Score, Trait, Weighing} from './book.ts'
+import type {Hatches} from './hatch-shells.ts'
+import {unknownMeasure} from './inspect/unknown-trait.ts'
+import type {Open} from './open.ts'
+import {compareDates, daysOff, isOutside, otherUnit} from './scores.ts'
+import type {Traits} from './traits.ts'
+
+/** Fills in the birds' weighings, oldest first, and gives those that belong to no one bird. */
+export function linkWeighings(bench: Bench, birds: Birds, hatches: Hatches, traits: Traits): readonly LooseWeighing[] {
+  const ofBirds = new Map<Open<Bird>, Weighing[]>()
+  const loose: LooseWeighing[] = []
+  const strange = new Set<string>()
+  for (const row of bench.records.weighings) {
+    const bird = 'band' in row.of ? birds.find(row.of.band, spanOf(row.on)) : null
+    const hatch = 'hatch' in row.of ? hatches.find(row.of.hatch) : null
+    for (const {measure, quantity, at, keyAt} of row.values) {
+      const [trait] = traits.byMeasure.get(measure) ?? []
+      if (!trait?.unit || !isUnit(trait.unit)) {
+        const named = `${at.file}\n${measure}`
+        if (!strange.has(named) && !bench.hasFaultyIn('traits/')) bench.note(unknownMeasure(measure, keyAt, near(measure, traits.byMeasure.keys())))
+        strange.add(named)
+        continue
+      }
+      const value = inUnit(quantity, trait.unit)
+      if (value === null) {
+        bench.note(otherUnit(trait, quantity.text, at))
+        continue
+      }
+      const weighing: Weighing = {measure, value, on: row.on, at}
+      if (bird) {
+        const own = ofBirds.get(bird)
+        if (own) own.push(weighing)
+        else ofBirds.set(bird, [weighing])
+      }
+      if (hatch && 'hatch' in row.of) loose.push({...weighing, hatch, sex: row.of.sex})
+    }
+  }
+  for (const [bird, own] of ofBirds) bird.weighings = own.sort((a, b) => compareDates(a.on, b.on))
+  return loose
+}
+
+/**
+ * The weighings of a bird that speak of a trait: those within its days; where there is none, the nearest one (shown, never counted),
+ * unless it was taken for another trait of the same measure.
+ */
+export function weighingScores(trait: Trait, bird: Bird, sharing: readonly Trait[]): readonly Score[] {
+  const heading = trait.measure ?? trait.id
+  const own = bird.weighings.filter(weighing => weighing.measure === heading)
+  if (own.length === 0) return []
+  const scores = own.map(({value, on, at}): Score => ({trait, value, on, by: null, struck: null, outside: isOutside(trait, on, bird), at}))
+  const inside = scores.filter(score => !score.outside)
+  if (inside.length > 0 || trait.atAge === null) return inside
+  const off = (of: Trait, score: Score) => (score.on && of.atAge !== null ? daysOff(of.atAge, score.on, bird.hatched) : null) ?? Infinity
+  const nearest = scores.reduce((best, score) => (off(trait, score) < off(trait, best) ? score : best))
+  return sharing.some(other => other !== trait && off(other, nearest) < off(trait, nearest)) ? [] : [nearest]
+}
