@@ -1,0 +1,102 @@
+/** How far a trait has come: charts and tables step by step, by kind of trait. */
+import {hasRows} from '../charts/chart-spec.ts'
+import {statesByStep} from '../charts/states-by-step.ts'
+import {gradedMarks} from '../findings/graded-marks.ts'
+import {looksRight} from '../findings/wanted-look.ts'
+import type {Findings} from '../findings/study.ts'
+import type {Trait} from '../logbook/book.ts'
+import {amount, amountPlain, shownIn} from './amounts.ts'
+import {leftOutSentence} from './estimate-words.ts'
+import {fileName, stepPath} from './links.ts'
+import {figured, listWords, NOTHING, percent, rounded} from './numbers.ts'
+import type {Cell, Figure, Table} from './page.ts'
+import {SEX_ROWS} from './sex-words.ts'
+import {spreadFigure, traitFigure} from './step-figures.ts'
+import {shareCells} from './estimate-words.ts'
+
+export interface Course {
+  readonly figures: readonly Figure[]
+  readonly tables: readonly Table[]
+  readonly words: readonly string[]
+}
+
+const NONE: Course = {figures: [], tables: [], words: []}
+const numbered = (figures: readonly (Figure | null)[]): readonly Figure[] =>
+  figures.filter(figure => figure !== null).map((figure, index) => ({...figure, head: `Figure ${index + 1}.`}))
+
+/** Do the sexes have to be told apart? A Z locus makes hens and cocks breed differently; some traits only one sex shows. */
+const bySex = (trait: Trait): boolean => trait.loci.some(locus => locus.on === 'Z') || trait.seenIn !== null
+
+function statesCourse(trait: Trait, {shares}: Findings): Course {
+  const own = shares.filter(row => row.trait === trait)
+  if (own.length === 0) return {...NONE, words: ['None scored yet in any step of the ladder.']}
+  const sexes = trait.seenIn === 'male' || trait.seenIn === 'female' ? [trait.seenIn] as const : bySex(trait) ? ['all', 'male', 'female'] as const : ['all'] as const
+  const leftOut = own.filter(row => row.sex === 'all').map(row => ({step: row.step, words: leftOutSentence(row.leftOut)})).filter(({words}) => words !== '')
+  return {
+    figures: numbered(sexes.map(sex => traitFigure(trait, shares, sex, ''))), tables: [],
+    words: [...leftOut.map(({step, words}) => `${step}. ${words}`), ...(trait.loci.some(locus => locus.on === 'Z') ? ['The locus lies on the Z chromosome, so males and females stand apart as well as together.'] : [])],
+  }
+}
+
+function measuredCourse(trait: Trait, {spread, againstStandard, book}: Findings): Course {
+  const {units} = book.project, shown = shownIn(trait, units)
+  const rows = spread.rows.filter(row => row.trait === trait && row.sex !== 'all')
+  if (rows.length === 0) return {...NONE, words: ['Nobody has been measured at the age that counts.']}
+  const standard = againstStandard.filter(row => row.trait === trait)
+  const unsexed = spread.unsexed.filter(row => row.trait === trait).reduce((sum, {values}) => sum + values.length, 0)
+  const table: Table = {
+    caption: 'Against what is wanted, every bird measured at its age',
+    columns: [{head: 'Step'}, {head: 'Sex'}, {head: 'Birds', number: true}, {head: 'Mean', number: true}, {head: 'Off the mark', number: true}, {head: 'Inside', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
+    rows: standard.map((row): readonly Cell[] => [{text: row.step, link: stepPath(row.step)}, SEX_ROWS[row.sex], String(row.n), amount(row.mean, shown),
+      row.off === null ? NOTHING : `${row.off > 0 ? '+' : ''}${amountPlain(row.off, shown).replace('-', '−')}`, ...shareCells(row.inside)]),
+  }
+  return {
+    figures: numbered((['female', 'male'] as const).map(sex => spreadFigure(trait, spread.rows, sex, units, null, ''))), tables: standard.length === 0 ? [] : [table],
+    words: [
+      ...rows.flatMap(({step, sex, spread: found, values}) => (found.kind === 'cannot-say' ? [`${step}, ${SEX_ROWS[sex]}: ${figured(values.length, 'bird')} measured, too few reared alike to say how even they are.`] : [])),
+      ...(unsexed > 0 ? [`${figured(unsexed, 'bird')} measured of unknown sex, in none of these figures.`] : []),
+    ],
+  }
+}
+
+function gradedCourse(trait: Trait, findings: Findings): Course {
+  const steps = gradedMarks(trait, findings.ladder)
+  const marks = [...new Set(steps.flatMap(step => step.marks.map(({mark}) => mark)))].sort((a, b) => a - b)
+  if (steps.length === 0) return {...NONE, words: ['None scored yet in any step of the ladder.']}
+  const name = (mark: number): string => rounded(mark, 1).replace(/\.0$/, '')
+  const rows = steps.map(step => ({label: step.step, counts: Object.fromEntries(step.marks.map(({mark, count}) => [name(mark), count]))}))
+  const keys = marks.map(mark => ({name: name(mark), wanted: looksRight(trait, trait.seenIn ?? 'female', mark)}))
+  const drawn = new Set(keys.map(key => key.name)).size === keys.length && hasRows(rows) && hasRows(keys) && keys.length <= 6
+  const table: Table = {
+    columns: [{head: 'Step'}, {head: 'Scored', number: true}, ...marks.map(mark => ({head: name(mark), number: true}))],
+    rows: steps.map((step): readonly Cell[] => [step.step, String(step.scored), ...marks.map(mark => String(step.marks.find(each => each.mark === mark)?.count ?? 0))]),
+  }
+  const figure: Figure | null = drawn ? {
+    kind: 'figure', id: 'marks', name: `${fileName(trait.id)}-marks-by-step`, head: 'Figure 1.', title: `${trait.name}, marks by step`, caption: `Marks given for ${trait.name.toLowerCase()}, step by step.`,
+    description: `${steps.map(step => `${step.step}: ${listWords(step.marks.map(({mark, count}) => `${count} with ${name(mark)}`))}`).join('; ')}.`, spec: statesByStep(rows, keys), table,
+  } : null
+  const required = findings.trueBred.steps.flatMap(step => step.traits.filter(each => each.trait === trait).map(({share}): readonly Cell[] => [step.step, ...shareCells(share)]))
+  return {
+    figures: figure ? [figure] : [],
+    tables: [...(figure ? [] : [{caption: 'Marks given, step by step', ...table}]), ...(required.length === 0 ? [] : [{
+      caption: 'Good enough for the standard', columns: [{head: 'Step'}, {head: 'Chicks', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}], rows: required,
+    }])],
+    words: ['Marks are an order and not a measure, so they are counted and not averaged.'],
+  }
+}
+
+export function courseOf(trait: Trait, findings: Findings): Course {
+  return trait.kind === 'measured' ? measuredCourse(trait, findings) : trait.kind === 'graded' ? gradedCourse(trait, findings) : statesCourse(trait, findings)
+}
+
+/** The latest step in which it was scored, in a sentence for the lead; null when none was. */
+export function latestWords(trait: Trait, findings: Findings): string | null {
+  if (trait.kind === 'measured') {
+    const row = [...findings.spread.rows].reverse().find(each => each.trait === trait && each.sex !== 'all' && each.spread.kind === 'spread')
+    return row?.spread.kind === 'spread' ? `Latest in ${row.step}, ${SEX_ROWS[row.sex]}: mean ${amount(row.spread.mean, shownIn(trait, findings.book.project.units))}, coefficient of variation ${percent(row.spread.cv)}%, ${row.spread.n} birds.` : null
+  }
+  const rate = [...findings.trueBred.steps].reverse().flatMap(step => step.traits.filter(each => each.trait === trait && each.share.kind === 'share').map(({share}) => ({step: step.step, share})))[0]
+  if (rate?.share.kind === 'share') return `Latest in ${rate.step}: ${rate.share.count} of ${rate.share.total} scored chicks as wanted, ${percent(rate.share.value)}%.`
+  const last = [...findings.shares].reverse().find(each => each.trait === trait && each.sex === 'all')
+  return last ? `Latest in ${last.step}: ${listWords(last.states.filter(({count}) => count > 0).map(({state, count}) => `${count} ${state}`))} of ${last.scored} scored.` : null
+}

@@ -1,0 +1,62 @@
+/** One trait: what is wanted, how it is inherited as recorded, how far it has come, how it is scored and how surely. */
+import type {Findings} from '../findings/study.ts'
+import type {Trait} from '../logbook/book.ts'
+import {wantedOfBoth} from './amounts.ts'
+import {fact} from './bird-lead.ts'
+import type {Fact} from './bird-lead.ts'
+import {ageWords} from './dates.ts'
+import {strainPath, traitPath} from './links.ts'
+import {figured, sentence} from './numbers.ts'
+import type {Cell, Page, Table} from './page.ts'
+import {courseOf, latestWords} from './trait-course.ts'
+import type {Course} from './trait-course.ts'
+import {inheritanceOf} from './trait-inheritance.ts'
+import type {Inheritance} from './trait-inheritance.ts'
+import {scoreDisputes} from './trait-scores.ts'
+import type {ScoreDisputes} from './trait-scores.ts'
+
+export interface TraitView {
+  readonly name: string
+  readonly facts: readonly Fact[]
+  readonly lead: string
+  readonly course: Course
+  readonly inheritance: Inheritance
+  readonly strains: Table | null
+  readonly disputes: ScoreDisputes
+  readonly body: string
+}
+
+const KINDS = {states: 'told apart by look', ordered: 'looks in an order', graded: 'marks on a scale', measured: 'a measure'} as const
+
+/** `six weeks`, `at 20 weeks, 10 days either side` */
+export function scoredFromWords(trait: Trait): string {
+  if (trait.kind === 'measured' && trait.atAge !== null) return `at ${ageWords(trait.atAge)}${trait.window === null ? '' : `, ${figured(trait.window, 'day')} either side`}`
+  return trait.fromFirstEgg ? 'the first egg' : trait.scoredFrom === 0 ? 'the day of hatch' : ageWords(trait.scoredFrom)
+}
+
+function facts(trait: Trait, {book}: Findings): readonly Fact[] {
+  return [
+    fact('Wanted', wantedOfBoth(trait, book.project.units) ?? 'nothing stated'), fact('Required', trait.required ? 'yes' : 'no'),
+    fact(trait.kind === 'measured' ? 'Measured' : 'Scored from', scoredFromWords(trait)), fact('Seen in', trait.seenIn === null ? 'both sexes' : `${trait.seenIn}s`), fact('Kind', KINDS[trait.kind]),
+    ...(trait.states.length > 0 ? [fact(trait.kind === 'ordered' ? 'From least to most' : 'Looks', trait.states.join(', '))] : []),
+    ...(trait.scale ? [fact('Scale', `${trait.scale.from} to ${trait.scale.to}`)] : []),
+  ]
+}
+
+function strainTable(trait: Trait, {book}: Findings): Table | null {
+  const rows = book.strains.flatMap((strain): readonly (readonly Cell[])[] => {
+    const state = strain.trueFor.get(trait)
+    return state === undefined ? [] : [[{text: strain.name, link: strainPath(strain)}, state]]
+  })
+  return rows.length === 0 ? null : {columns: [{head: 'Strain'}, {head: 'Breeds true for'}], rows}
+}
+
+export function traitPage(trait: Trait, findings: Findings): Page {
+  const misscored = findings.misscoring.find(each => each.trait === trait) ?? null
+  const view: TraitView = {
+    name: trait.name, facts: facts(trait, findings),
+    lead: `${trait.required ? 'Required by the standard' : sentence(KINDS[trait.kind])}. ${latestWords(trait, findings) ?? 'None scored yet.'}`,
+    course: courseOf(trait, findings), inheritance: inheritanceOf(trait), strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body,
+  }
+  return {path: traitPath(trait), template: 'trait', title: trait.name, section: 'traits', view, search: {kind: 'trait', words: `${trait.name} ${trait.states.join(' ')} ${trait.loci.map(({symbol}) => symbol).join(' ')}`}}
+}
