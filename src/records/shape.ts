@@ -142,7 +142,8 @@ export function mapOf<T>(says: string, value: Shape<T>): Shape<readonly Entry<T>
       const entries: Entry<T>[] = []
       for (const [key, inner] of Object.entries(raw)) {
         const spot = inside(at, key)
-        if (inner === null) {
+        if (key === BRACES_AS_KEY) noteBraces(spot, note)
+        else if (inner === null) {
           noteComma(key, at, note, `give “${key}” a value (${value.says}); a list of names goes in square brackets`)
         } else {
           const read = value.read(inner, spot, note)
@@ -235,7 +236,8 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
       for (const [key, inner] of Object.entries(raw)) {
         const field = Object.hasOwn(fields, key) ? fields[key] : undefined
         const spot = inside(at, key)
-        if (field) {
+        if (key === BRACES_AS_KEY) noteBraces(spot, note)
+        else if (field) {
           const read = field.shape.read(inner, spot, note)
           if (read !== undefined) value[key] = read
           else if (field.required) whole = false
@@ -266,6 +268,13 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
       return result
     },
   }
+}
+
+/** What the YAML parser makes of braces in the place of a key: `{{band: 24-031}}`. */
+const BRACES_AS_KEY = '[object Object]'
+
+function noteBraces(at: Spot, note: Note): void {
+  note({code: 'wrong-form', severity: 'error', at, reason: 'braces stand where a key belongs', remedy: 'take one pair of braces out, or put square brackets around a list'})
 }
 
 const isTop = (at: Spot) => 'path' in at && at.path.length === 0

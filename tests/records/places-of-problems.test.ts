@@ -21,6 +21,7 @@ describe('where a problem stands', () => {
     ['photos: {file: a.jpg, vew: left}', '3:23-3:26 unknown-key'],
     ['chicks: [{band: 24-031, photo: [{file: a.jpg}]}]', '3:25-3:30 unknown-key'],
     ['chicks: [{band: 24-031, comb: [pea]}]', '3:31-3:36 wrong-form'],
+    ['chicks: [{{band: 24-031}}]', '3:10-3:26 wrong-form'],
     ['chicks: [{band: [24-031]}]', '3:17-3:25 wrong-form'],
   ])('%s', (lines, problem) => {
     const [first, ...echoes] = problemsOf({'hatches/2024-03.md': front(`machine: I3\n${lines}`)}).filter(found => !found.endsWith('missing-key') || problem.endsWith('missing-key'))
