@@ -1,6 +1,9 @@
 /** A table of figures as text: rounded for reading, or whole as CSV and JSON. Nothing here prints. */
 import type {FigureColumn, FiguresTable} from '../findings/figures.ts'
+import {csvOf, jsonOf} from '../pages/figures-file.ts'
 import {NOTHING, percentSign, rounded} from '../pages/numbers.ts'
+
+export {csvOf}
 
 export const FIGURE_FORMATS = ['table', 'csv', 'json'] as const
 export type FigureFormat = (typeof FIGURE_FORMATS)[number]
@@ -23,22 +26,6 @@ function alignedTable({columns, rows}: FiguresTable): string {
   }).join('  ').trimEnd())
   if (rows.length === 0) text.push('(no rows: nothing of this kind is on record)')
   return `${text.join('\n')}\n`
-}
-
-/** RFC 4180 quoting: a cell with a comma, a quotation mark or a line break is quoted, a quotation mark doubled. */
-function csvCell(cell: Cell): string {
-  const text = cell === null ? '' : String(cell)
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text
-}
-
-/** Comma-separated, a head line first, lines ending in `\n`; numbers whole and unrounded, empty where nothing can be said. */
-export function csvOf({columns, rows}: FiguresTable): string {
-  return [columns.map(column => column.name), ...rows].map(row => `${row.map(csvCell).join(',')}\n`).join('')
-}
-
-function jsonOf({columns, rows}: FiguresTable): string {
-  const objects = rows.map(row => Object.fromEntries(columns.map(({name}, index) => [name, row[index] ?? null])))
-  return `${JSON.stringify(objects, null, 2)}\n`
 }
 
 const WRITERS: Readonly<Record<FigureFormat, (table: FiguresTable) => string>> = {table: alignedTable, csv: csvOf, json: jsonOf}

@@ -32,7 +32,3 @@ export function byClass(show: Show): readonly {readonly name: string | null; rea
     .sort((a, b) => rank(a.name) - rank(b.name) || a.index - b.index)
     .map(({name, entries}) => ({name, entries: [...entries].sort((a, b) => order(a) - order(b) || (a.bird.id < b.bird.id ? -1 : 1))}))
 }
-
-/** Who judged, each once, in the order of the entries. */
-export const judgesOf = (show: Show): readonly string[] =>
-  [...new Set(show.entries.map(entry => entry.judge).filter(judge => judge !== null))]

@@ -1,10 +1,11 @@
 /** One show: placings class by class, with what the judges said. */
+import type {Findings} from '../findings/study.ts'
 import type {Bird, Logbook, Show, ShowEntry} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
 import {birdPath, fileName, showPath} from './links.ts'
 import {counted, listWords, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
-import {byClass, judgesOf, placing, pointsWords} from './show-words.ts'
+import {byClass, placing, pointsWords} from './show-words.ts'
 import {draftLink} from './standard-view.ts'
 
 interface PlacedBird {
@@ -46,9 +47,9 @@ function showLead(show: Show): string {
   return `${sentence(counted(show.entries.length, 'bird'))} shown${classes === 0 ? '' : ` in ${counted(classes, 'class', 'classes')}`}.`
 }
 
-export function showPages(book: Logbook): readonly Page[] {
+export function showPages({book, shows}: Findings): readonly Page[] {
   return book.shows.map(show => {
-    const judges = judgesOf(show)
+    const judges = shows.shows.find(held => held.show === show)?.judges ?? []
     const facts = [
       {term: 'On', words: dateWords(show.on)},
       ...(show.place === null ? [] : [{term: 'At', words: show.place}]),

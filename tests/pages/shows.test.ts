@@ -1,11 +1,12 @@
 import {describe, expect, it} from 'vitest'
+import {study} from '../../src/findings/study.ts'
 import {showPages, type ShowView} from '../../src/pages/show.ts'
 import {showsPage, type ShowsView} from '../../src/pages/shows.ts'
 import {shownBook} from './shown-logbook.ts'
 import {weekOld} from './small-logbook.ts'
 
 describe('shows', () => {
-  const view = showsPage(shownBook()).view as ShowsView
+  const view = showsPage(study(shownBook())).view as ShowsView
 
   it('counts the shows held and those officially cancelled apart', () => {
     expect(view.lead).toBe('One show, 2024 to 2025; one more was officially cancelled.')
@@ -26,12 +27,12 @@ describe('shows', () => {
   })
 
   it('says in words that there is none yet', () => {
-    expect(showsPage(weekOld()).view).toMatchObject({lead: 'No show is on record yet.', shows: [], results: null, remarks: []})
+    expect(showsPage(study(weekOld())).view).toMatchObject({lead: 'No show is on record yet.', shows: [], results: null, remarks: []})
   })
 })
 
 describe('a show', () => {
-  const [autumn, winter] = showPages(shownBook()).map(page => page.view as ShowView)
+  const [autumn, winter] = showPages(study(shownBook())).map(page => page.view as ShowView)
 
   it('lists its classes cock to pullet, the best placed first', () => {
     expect(autumn?.lead).toBe('Three birds shown in two classes.')

@@ -1,0 +1,72 @@
+/** Papers, distinctness, pictures and signatures for the dossier. The papers themselves are never published, only that they are there and until when they hold. */
+import type {Bird, Logbook, Paper, Photo} from '../logbook/book.ts'
+import {dateWords} from './dates.ts'
+import {counted, figured, NOTHING, sentence} from './numbers.ts'
+import type {Cell, Table} from './page.ts'
+import {plates, type Plate} from './plates.ts'
+import {birdWord} from './sex-words.ts'
+
+/** Pictures of birds in one dossier at most, so that the file stays small enough to be sent. */
+const MOST_PICTURES = 6
+
+function holds({on, until}: Paper, asOf: number): string {
+  if (on.first > asOf) return 'not yet'
+  return until === null || until.last >= asOf ? 'yes' : 'no, ended'
+}
+
+export function papersTable(book: Logbook): Table | null {
+  const papers = [...(book.requirements?.papers ?? [])].sort((a, b) => a.on.first - b.on.first)
+  if (papers.length === 0) return null
+  const proves = (paper: Paper): string => book.requirements?.items.find(({kind}) => kind === paper.proves)?.title ?? paper.proves.replaceAll('-', ' ')
+  return {
+    columns: [{head: 'Paper'}, {head: 'For'}, {head: 'Dated'}, {head: 'Until'}, {head: 'Holds now'}],
+    rows: papers.map((paper): readonly Cell[] =>
+      [paper.title, proves(paper), dateWords(paper.on), paper.until ? dateWords(paper.until) : NOTHING, holds(paper, book.asOf)]),
+  }
+}
+
+export function distinctTable({requirements}: Logbook): Table | null {
+  const table = requirements?.distinctness
+  if (!table || table.breeds.length < 2 || table.rows.length === 0) return null
+  return {
+    columns: [{head: 'Character'}, ...table.breeds.map(head => ({head}))],
+    rows: table.rows.map(({character, values}): readonly Cell[] => [character, ...table.breeds.map((_, index) => values[index] || NOTHING)]),
+  }
+}
+
+const pictured = (book: Logbook): readonly {bird: Bird; photo: Photo}[] =>
+  [...book.birds].reverse().filter(bird => bird.step.kind !== 'strain').flatMap(bird => bird.photos.map(photo => ({bird, photo})))
+
+export function birdPlates(book: Logbook): readonly Plate[] {
+  const shown = pictured(book).slice(0, MOST_PICTURES).map(({bird, photo}) => {
+    const who = `${bird.band}, ${birdWord(bird, book.project.species, photo.on?.first ?? book.asOf)}`
+    return {...photo, alt: photo.alt ?? who, caption: photo.caption === null ? who : `${who}: ${photo.caption}`}
+  })
+  return plates(shown, book.project.name, false)
+}
+
+export function picturesWords(book: Logbook): string {
+  const all = pictured(book).length
+  if (all === 0) return 'No photograph of a bird of the breed is on record.'
+  return all <= MOST_PICTURES ? `${figured(all, 'photograph')} of birds of the breed.` : `${MOST_PICTURES} of ${figured(all, 'photograph')} of birds of the breed; the others stand on the birds’ pages.`
+}
+
+export interface Signing {
+  readonly keepers: string
+  readonly statement: string
+  readonly names: readonly string[]
+}
+
+function consentWords(unnamed: number): string {
+  if (unnamed === 0) return 'Consent to be named is on record from all.'
+  return `${sentence(counted(unnamed, 'keeper'))} without consent to be named ${unnamed === 1 ? 'stands' : 'stand'} as a letter.`
+}
+
+export function signers({keepers}: Logbook): Signing {
+  const unnamed = keepers.filter(({consents}) => !consents).length
+  return {
+    names: keepers.map(({name, consents, region}) => (consents && region !== null ? `${name}, ${region}` : name)),
+    keepers: keepers.length === 0 ? 'No keeper is on record yet.' : `${sentence(counted(keepers.length, 'keeper'))} on record. ${consentWords(unnamed)}`,
+    statement: `${keepers.length < 2 ? 'I have' : 'We have'} bred the birds described here, kept the records from which these figures are worked, and will show any of them on request.`,
+  }
+}

@@ -1,0 +1,106 @@
+/**
+ * The dossier: requirement by requirement what is asked and what the records show, then history, figures, shows, papers, pictures, keepers, statement
+ * and the standard. One self-contained file, made to be printed and sent. Every number comes from a finding and names the page it stands on.
+ */
+import type {EvidenceOfAll} from '../findings/evidence.ts'
+import type {Findings} from '../findings/study.ts'
+import {dayWords} from './dates.ts'
+import {evenFigures} from './dossier-even.ts'
+import {classSentence, healthSentences, hatchTable, showsTable} from './dossier-flock.ts'
+import {gapSentences} from './dossier-gaps.ts'
+import {draftWords, historyView, type HistoryView} from './dossier-history.ts'
+import {birdPlates, distinctTable, papersTable, picturesWords, signers, type Signing} from './dossier-papers.ts'
+import {shownWords, whereShown} from './evidence-words.ts'
+import {DOSSIER} from './links.ts'
+import {counted, countWord, listWords, sentence} from './numbers.ts'
+import type {Figure, Page, Table} from './page.ts'
+import type {Plate} from './plates.ts'
+import {standardView, type StandardView} from './standard-view.ts'
+
+interface EvidenceView {
+  readonly state: 'met' | 'not' | 'unk' | 'wai'
+  readonly egg: string
+  readonly mark: string
+  readonly title: string
+  readonly asked: string
+  readonly shown: string
+  readonly where: {readonly text: string; readonly link: string} | null
+  readonly waived: string | null
+}
+
+export interface DossierView {
+  readonly breed: string
+  readonly facts: readonly {readonly term: string; readonly words: string}[]
+  readonly lead: string
+  readonly evidence: readonly EvidenceView[]
+  /** Markdown: what the keeper wrote on the requirements */
+  readonly requirementsBody: string
+  readonly history: HistoryView
+  readonly figures: readonly Figure[]
+  readonly figuresWords: string
+  readonly hatch: Table | null
+  readonly health: readonly string[]
+  readonly shows: Table | null
+  readonly classes: string | null
+  readonly distinct: Table | null
+  readonly papers: Table | null
+  readonly plates: readonly Plate[]
+  readonly picturesWords: string
+  readonly gaps: readonly string[]
+  readonly signing: Signing
+  readonly standard: StandardView | null
+}
+
+const MARKS = {
+  met: {state: 'met', egg: 'egg-met', mark: 'Met'}, 'not-yet': {state: 'not', egg: 'egg-open', mark: 'Not yet'},
+  'cannot-tell': {state: 'unk', egg: 'egg-unknown', mark: 'Cannot be told'}, waived: {state: 'wai', egg: 'egg-waived', mark: 'Waived'},
+} as const
+
+function evidenceViews({evidence, book}: Findings): readonly EvidenceView[] {
+  return evidence.items.map(item => {
+    const {requirement, state, shown} = item
+    const {waived} = requirement
+    return {
+      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: shownWords(item, book), where: whereShown(shown),
+      waived: waived ? `Waived${waived.by === null ? '' : ` by ${waived.by}`}: ${waived.because.replace(/[.]$/, '')}.` : null,
+    }
+  })
+}
+
+const be = (count: number): string => (count === 1 ? 'is' : 'are')
+
+function leadOf({counts}: EvidenceOfAll): string {
+  const purpose = 'Dossier of evidence for the recognition of a new breed.'
+  if (counts.all === 0) return `${purpose} No requirements are on record yet.`
+  const parts = [
+    `${countWord(counts.met)} of ${counted(counts.all, 'requirement')} ${be(counts.met)} met`,
+    ...(counts.notYet > 0 ? [`${countWord(counts.notYet)} ${be(counts.notYet)} not yet`] : []),
+    ...(counts.cannotTell > 0 ? [`${countWord(counts.cannotTell)} cannot be told`] : []),
+    ...(counts.waived > 0 ? [`${countWord(counts.waived)} ${be(counts.waived)} waived, with the reason`] : []),
+  ]
+  return `${purpose} ${sentence(listWords(parts))}.`
+}
+
+export function dossierPage(findings: Findings): Page {
+  const {book} = findings
+  const {requirements, project} = book
+  const draft = book.drafts.at(-1)
+  const figures = evenFigures(findings)
+  const view: DossierView = {
+    breed: project.name, lead: leadOf(findings.evidence), evidence: evidenceViews(findings), requirementsBody: requirements?.body ?? '',
+    facts: [
+      ...(requirements?.association ? [{term: 'For', words: requirements.association}] : []), {term: 'Records to', words: dayWords(book.asOf)},
+      {term: 'With', words: draftWords(draft)},
+    ],
+    history: historyView(findings), figures,
+    figuresWords: figures.length === 0 ? 'No chick has been scored for what the standard requires, and none weighed at the age that counts, so there is nothing to draw yet.'
+      : 'Backcross steps cannot breed true; they stand for completeness. Birds are held against those reared alike only.',
+    hatch: hatchTable(findings), health: healthSentences(findings), shows: showsTable(findings), classes: classSentence(findings), distinct: distinctTable(book),
+    papers: papersTable(book), plates: birdPlates(book), picturesWords: picturesWords(book), gaps: gapSentences(findings), signing: signers(book),
+    standard: draft ? standardView(book, draft) : null,
+  }
+  return {
+    path: DOSSIER, template: 'dossier', title: `Dossier of evidence, ${dayWords(book.asOf)}`, section: 'dossier', look: 'dossier', selfContained: true, view,
+    search: {kind: 'dossier', words: `dossier evidence requirements ${findings.evidence.items.map(({requirement}) => requirement.title).join(' ')}`},
+  }
+}

@@ -1,0 +1,41 @@
+/** Everything there is to download, with a line on what it holds. */
+import {FIGURE_QUESTIONS, type FigureQuestion} from '../findings/figures.ts'
+import {BOOK_FILE, figuresPath} from './downloads.ts'
+import {DOWNLOADS, METHODS, PROBLEM_MANUAL, RECORD_FORMATS} from './links.ts'
+import type {Figure, Page} from './page.ts'
+
+interface FileLine {
+  readonly title: string
+  readonly words: string
+  readonly files: readonly {readonly text: string; readonly link: string}[]
+}
+
+export interface RecordsView {
+  readonly tables: readonly FileLine[]
+  readonly book: string
+  readonly charts: readonly {readonly text: string; readonly link: string}[]
+  readonly pages: readonly {readonly text: string; readonly link: string}[]
+}
+
+const TABLES = {
+  birds: {title: 'Birds', words: 'One row a bird: sex, step, hatch day, sire, dam, what became of it. Of an uncertain parent every candidate stands with its chance.'},
+  shares: {title: 'Looks', words: 'How often each look was seen, by step, trait and sex, with limits.'},
+  spread: {title: 'Spread', words: 'Mean, standard deviation, coefficient of variation and the share within a tenth, by step, trait and sex.'},
+  hatches: {title: 'Hatches', words: 'Eggs, fertile and hatched, and the three rates with their limits.'},
+  strains: {title: 'Strains', words: 'The expected share of every founding strain in every bird.'},
+  'true-bred': {title: 'True-bred rate', words: 'Chicks passing and failing by step, and those counted apart.'},
+} as const satisfies Record<FigureQuestion, {title: string; words: string}>
+
+/** @param figures  every chart of the site; its specification is a download of its own */
+export function recordsPage(figures: readonly Figure[]): Page {
+  const charts = new Map(figures.map(figure => [figure.name, figure.title]))
+  const view: RecordsView = {
+    tables: FIGURE_QUESTIONS.map(question => ({
+      ...TABLES[question], files: (['csv', 'json'] as const).map(format => ({text: format.toUpperCase(), link: figuresPath(question, format)})),
+    })),
+    book: BOOK_FILE,
+    charts: [...charts].sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, title]) => ({text: `${title} (${name})`, link: `charts/${name}.vl.json`})),
+    pages: [{text: 'how each figure is worked', link: METHODS}, {text: 'how records are written', link: RECORD_FORMATS}, {text: 'what each problem means', link: PROBLEM_MANUAL}],
+  }
+  return {path: DOWNLOADS, template: 'records', title: 'Downloads', section: 'records', view, search: {kind: 'records', words: 'downloads records CSV JSON Vega-Lite tables data'}}
+}
