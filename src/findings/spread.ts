@@ -1,6 +1,5 @@
-import {coefficientOfVariationInterval} from '../statistics/coefficient-of-variation.ts'
+import {pooledVariationInterval} from '../statistics/coefficient-of-variation.ts'
 import {countWithin} from '../statistics/count-within.ts'
-import {meanAndDeviation} from '../statistics/mean-and-deviation.ts'
 import {pooledVariation} from '../statistics/pooled-variation.ts'
 import type {Bird, Hatch, Logbook, LooseWeighing, Sex, Trait} from '../logbook/book.ts'
 import {countedValue, nearestWeighing} from './counted-value.ts'
@@ -153,20 +152,19 @@ function spreadOf(entries: readonly Entry[], aside: LeftAside): {readonly spread
     const have = Math.max(0, ...all.map(({values}) => values.length))
     return {spread: {kind: 'cannot-say', have, need: LEAST_IN_CLASS, why: 'too-few', leftOut}, counted}
   }
-  const pooled = pooledVariation(large.map(({values}) => values))
+  const {n, mean, sd, cv, own} = pooledVariation(large.map(({values}) => values))
   let inside = 0
-  const classes = large.map(({sex, rearing, values}) => {
-    const {n, mean, sd} = meanAndDeviation(values)
-    inside += countWithin(values, mean, WITHIN)
-    return {sex, rearing, n, mean, sd: sd ?? 0, cv: (sd ?? 0) / mean}
+  const classes = large.flatMap(({sex, rearing, values}, index) => {
+    const figures = own[index]
+    if (!figures) return []
+    inside += countWithin(values, figures.mean, WITHIN)
+    return [{sex, rearing, n: figures.n, mean: figures.mean, sd: figures.sd, cv: figures.cv}]
   })
-  const within10 = shareOf(inside, pooled.n, leftOut)
+  const within10 = shareOf(inside, n, leftOut)
   if (within10.kind === 'cannot-say') throw new RangeError('a spread of nobody measured')
-  const {n, mean, sd, cv, freedom, weight} = pooled
   return {
     spread: {
-      kind: 'spread', n, mean, sd, cv, cvInterval: coefficientOfVariationInterval(cv, freedom, weight), level: 0.95,
-      method: 'modified McKay interval, classes pooled', within10, classes, leftOut,
+      kind: 'spread', n, mean, sd, cv, cvInterval: pooledVariationInterval(own), level: 0.95, method: 'modified McKay interval, classes pooled', within10, classes, leftOut,
     },
     counted,
   }
@@ -180,7 +178,7 @@ function spreadOf(entries: readonly Entry[], aside: LeftAside): {readonly spread
  * share within a tenth. A bird's value is the weighing nearest to the trait's age inside its window. Birds weighed without
  * bands count with their hatch. The mean is that of all birds counted, so with uneven classes SD / mean is not exactly CV.
  *
- * @see Vangel 1996, Am. Stat. 50:21–26 (interval of the CV; from memory)
+ * @see Vangel 1996, Am. Stat. 50:21–26 (interval of the CV)
  */
 export function spreadOfMeasures(book: Logbook, ladder: readonly LadderStep[]): SpreadOfMeasures {
   const rows: SpreadRow[] = [], unsexed: SpreadOfMeasures['unsexed'][number][] = []

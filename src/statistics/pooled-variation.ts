@@ -13,8 +13,8 @@ export interface PooledVariation {
   readonly cv: number
   /** degrees of freedom, n less the number of classes */
   readonly freedom: number
-  /** Σ ν_c²/n_c over Σ ν_c: what the means' own uncertainty weighs in the interval; (n − 1)/n for one class */
-  readonly weight: number
+  /** the classes' own figures, in the order given */
+  readonly own: readonly {readonly n: number; readonly mean: number; readonly sd: number; readonly cv: number; readonly freedom: number}[]
 }
 
 /**
@@ -31,20 +31,19 @@ export interface PooledVariation {
  */
 export function pooledVariation(classes: readonly (readonly number[])[]): PooledVariation {
   if (classes.length === 0) throw new RangeError('a pooled spread needs 1 class or more, not 0')
-  let n = 0, freedom = 0, squares = 0, relative = 0, weight = 0
-  for (const values of classes) {
+  const own = classes.map(values => {
     if (values.length < 2) throw new RangeError(`a class has 2 values or more, not ${values.length}`)
-    const own = meanAndDeviation(values)
-    if (!(own.mean > 0)) throw new RangeError(`a class has a mean above 0, not ${own.mean}`)
-    const ownFreedom = own.n - 1
-    n += own.n
-    freedom += ownFreedom
-    squares += ownFreedom * (own.sd ?? 0) ** 2
-    relative += ownFreedom * ((own.sd ?? 0) / own.mean) ** 2
-    weight += ownFreedom ** 2 / own.n
+    const {n, mean, sd} = meanAndDeviation(values)
+    if (!(mean > 0)) throw new RangeError(`a class has a mean above 0, not ${mean}`)
+    return {n, mean, sd: sd ?? 0, cv: (sd ?? 0) / mean, freedom: n - 1}
+  })
+  let n = 0, freedom = 0, squares = 0, relative = 0
+  for (const each of own) {
+    n += each.n
+    freedom += each.freedom
+    squares += each.freedom * each.sd ** 2
+    relative += each.freedom * each.cv ** 2
   }
-  return {
-    n, classes: classes.length, mean: meanAndDeviation(classes.flat()).mean, sd: Math.sqrt(squares / freedom),
-    cv: Math.sqrt(relative / freedom), freedom, weight: weight / freedom,
-  }
+  const {mean} = meanAndDeviation(classes.flat())
+  return {n, classes: classes.length, mean, sd: Math.sqrt(squares / freedom), cv: Math.sqrt(relative / freedom), freedom, own}
 }
