@@ -1,15 +1,31 @@
 /** The dossier's drawings: how many chicks show everything required, and how even the latest birds are. */
 import type {Findings} from '../findings/study.ts'
-import type {Figure} from './page.ts'
+import {NOTHING} from './numbers.ts'
+import type {Cell, Figure} from './page.ts'
 import {trueBredFigure} from './step-figures.ts'
 import {weightsFigure} from './weights-figure.ts'
+
+const textOf = (cell: Cell | undefined): string => (cell === undefined ? NOTHING : typeof cell === 'string' ? cell : cell.text)
+
+/** The table with the columns that a narrow page has room for: who, how many, mean, and CV with its interval. */
+function narrow(figure: Figure): Figure {
+  const [who, birds, mean, , cv] = figure.table.columns
+  if (!who || !birds || !mean || !cv) return figure
+  const rows = figure.table.rows.map((row): readonly Cell[] => {
+    const interval = textOf(row[5])
+    return [textOf(row[0]), textOf(row[1]), textOf(row[2]), interval === NOTHING ? textOf(row[4]) : `${textOf(row[4])} (${interval})`]
+  })
+  return {...figure, table: {...figure.table, columns: [who, birds, mean, cv], rows}}
+}
 
 /** The latest step with a measured trait that the standard names a weight for, the first such trait. */
 function latestWeights({ladder, spread, trueBred, book}: Findings, head: string): Figure | null {
   for (const {label} of [...ladder].reverse()) {
     const rows = spread.rows.filter(row => row.step === label && row.sex !== 'all')
     const trait = rows.find(row => row.trait.wanted.male !== null || row.trait.wanted.female !== null)?.trait ?? rows[0]?.trait
-    if (label !== 'mixed' && trait) return weightsFigure(label, trait, rows.filter(row => row.trait === trait), trueBred.verdicts, book.project, head)
+    if (label === 'mixed' || !trait) continue
+    const figure = weightsFigure(label, trait, rows.filter(row => row.trait === trait), trueBred.verdicts, book.project, head)
+    return figure && narrow(figure)
   }
   return null
 }
