@@ -62,8 +62,13 @@ function pairsOf(chick: {[key: string]: Plain}, hatch: {[key: string]: Plain} | 
       : Object.entries(plain.map(hatch.pen)).map(([pen, eggs], _, all) => ({
           pen, chance: parseInt(String(eggs), 10) / all.reduce((sum, [, other]) => sum + parseInt(String(other), 10), 0),
         }))
-  const byPen = sources.length > 0
-    ? sources.map(({pen, chance}) => {
+  // a hen that is known tells the pen
+  const holding = sources.filter(({pen}) => plain.list(pens.get(pen)?.females).some(female => female === chick.dam))
+  const possible = holding.length > 0 ? holding : sources
+  const sum = possible.reduce((all, {chance}) => all + chance, 0)
+  const byPen = possible.length > 0
+    ? possible.map(({pen, chance: weight}) => {
+        const chance = weight / sum
         const record = pens.get(pen) ?? {}
         const females = plain.list(record.females).map(plain.text)
         return {chance, sires: possibleMales(record, plain.text(hatch?.laid)), dams: females.map(who => ({who, chance: 1 / females.length}))}

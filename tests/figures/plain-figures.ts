@@ -109,10 +109,12 @@ export function plainFigures(files: ReadonlyMap<string, string>) {
         weighed.push({step: from.hatchStep(row.hatch ?? ''), sex: row.sex ?? '', rearing, grams: Number(row.weight)})
       }
       for (const step of new Set(weighed.map(one => one.step))) {
-        for (const sex of ['male', 'female']) {
+        for (const sex of ['male', 'female', 'all']) {
           const classes = new Map<string, number[]>()
           for (const one of weighed) {
-            if (one.step === step && one.sex === sex) classes.set(one.rearing, [...(classes.get(one.rearing) ?? []), one.grams])
+            if (one.step !== step || one.sex === 'unknown' || (sex !== 'all' && one.sex !== sex)) continue
+            const name = `${one.sex} ${one.rearing}`
+            classes.set(name, [...(classes.get(name) ?? []), one.grams])
           }
           const big = [...classes.values()].filter(values => values.length >= 5)
           if (big.length === 0) continue
