@@ -1,0 +1,134 @@
+/** Home: the breed in one sentence, where it stands today, the whole flock as one feather, what comes next. */
+import {candle} from '../charts/candle.ts'
+import type {ReachedStep} from '../findings/ladder.ts'
+import type {Findings} from '../findings/study.ts'
+import type {Photo, RequirementKind} from '../logbook/book.ts'
+import {fact} from './bird-lead.ts'
+import type {Fact} from './bird-lead.ts'
+import {dateWords} from './dates.ts'
+import {cannotSay, scaleOf, shareCandle, shareWords} from './estimate-words.ts'
+import {excerpt} from './excerpt.ts'
+import {featherView} from './feather-view.ts'
+import type {FeatherView} from './feather-view.ts'
+import type {Stat} from './hatch.ts'
+import {BIRDS, DIARY, DOSSIER, diaryPath, HOME, KEEPERS, STANDARD, stepPath, traitPath} from './links.ts'
+import {counted, figured, limits, NOTHING, ofWords, percent, sentence} from './numbers.ts'
+import type {Page} from './page.ts'
+import {plates} from './plates.ts'
+import type {Plate} from './plates.ts'
+import {flockWord} from './sex-words.ts'
+import {mainMeasure} from './step.ts'
+import {comingWords} from './upcoming-words.ts'
+import type {Coming} from './upcoming-words.ts'
+
+type HomeStat = Stat & {readonly link: {readonly text: string; readonly link: string} | null}
+
+export interface HomeView {
+  readonly name: string
+  readonly facts: readonly Fact[]
+  readonly lead: string
+  readonly plates: readonly Plate[]
+  readonly words: readonly string[]
+  readonly stats: readonly HomeStat[]
+  readonly feather: FeatherView | null
+  readonly coming: readonly Coming[]
+  readonly comingMore: string
+  readonly diary: readonly {readonly when: string; readonly title: string; readonly link: string; readonly text: string}[]
+  readonly diaryLink: string
+  readonly body: string
+}
+
+/** Entries of what comes next at most. */
+const COMING = 8
+
+export const latestStep = ({ladder}: Findings): ReachedStep | null => ladder.filter(step => step.kind === 'reached').filter(step => step.label !== 'mixed').at(-1) ?? null
+
+function facts(findings: Findings): readonly Fact[] {
+  const {book, census} = findings, step = latestStep(findings), draft = book.drafts.at(-1)
+  const season = step?.seasons.at(-1) ?? null
+  const living = census.aliveCount.all, breeding = census.breederCount.all
+  return [
+    step ? fact('Now at', `${step.label}${season === null ? '' : `, season ${season}`}`, stepPath(step.label)) : fact('Now at', 'the founders'),
+    fact('Living', living === 0 ? 'no bird on record' : `${figured(living, 'bird')}, ${breeding === 0 ? 'none penned to breed' : `${breeding} breeding`}`, BIRDS),
+    ...(book.keepers.length === 0 ? [] : [fact('Kept by', counted(book.keepers.length, 'keeper'), KEEPERS)]),
+    fact('Standard', draft ? `draft ${draft.number}` : 'not drafted yet', draft ? STANDARD : null),
+  ]
+}
+
+const finished = (text: string): string => (/[.!?…]$/.test(text) ? text : `${text}.`)
+
+/** The number a requirement names, as the mark for a candle. */
+function markOf(findings: Findings, kind: RequirementKind, end: 'atLeast' | 'atMost'): number | null {
+  const asked = findings.book.requirements?.items.find(item => item.kind === kind)?.[end] ?? null
+  return asked !== null && asked > 0 && asked <= 1 ? asked : null
+}
+
+function trueBredStat(findings: Findings): HomeStat {
+  const rate = findings.trueBred.steps.filter(step => step.interSe && step.step !== 'mixed').at(-1)
+  if (!rate) return {title: 'True-bred rate', value: NOTHING, unit: '', candle: null, words: 'No matings inside the line yet; crosses and backcrosses cannot breed true', link: null}
+  const title = `True-bred rate, ${rate.step}`, link = {text: rate.step, link: stepPath(rate.step)}
+  if (rate.rate.kind === 'cannot-say') return {title, value: NOTHING, unit: '', candle: null, words: `${sentence(cannotSay(rate.rate))}.`, link}
+  const mark = markOf(findings, 'true-to-type', 'atLeast')
+  return {title, value: percent(rate.rate.value), unit: '%', candle: shareCandle(rate.rate, {from: 0, to: 1}, mark), words: `${shareWords(rate.rate, 'chick')}.`, link}
+}
+
+function leastStat({leastUniform}: Findings): HomeStat {
+  if (leastUniform === null) return {title: 'Least uniform trait', value: NOTHING, unit: '', candle: null, words: 'Nothing that the standard requires has been scored yet', link: null}
+  const {trait, share, step} = leastUniform
+  return {
+    title: `Least uniform: ${trait.name}, ${step}`, value: percent(share.value), unit: '%', candle: shareCandle(share, scaleOf([share])), words: `${shareWords(share, 'chick')} as wanted.`,
+    link: {text: trait.name, link: traitPath(trait)},
+  }
+}
+
+function spreadStat(findings: Findings): HomeStat {
+  const {spread, book} = findings, trait = mainMeasure(book.traits)
+  const title = trait === null ? 'Spread of weights, CV' : `Spread of ${trait.name.toLowerCase()}, CV`
+  const row = [...spread.rows].reverse().find(each => each.trait === trait && each.sex !== 'all' && each.step !== 'mixed' && each.spread.kind === 'spread')
+  if (trait === null || row?.spread.kind !== 'spread' || row.sex === 'all') return {title, value: NOTHING, unit: '', candle: null, words: trait === null ? 'No measure is written down yet' : 'Too few weighed at their age and reared alike', link: trait ? {text: trait.name, link: traitPath(trait)} : null}
+  const {cv, cvInterval, n} = row.spread, most = Math.max(0.2, cvInterval?.high ?? 0, cv), mark = markOf(findings, 'even-weight', 'atMost')
+  const words = `${cvInterval ? `${limits(cvInterval)}, ` : ''}${n} ${flockWord(row.sex, book.project.species, trait.atAge)} of ${row.step}.`
+  return {title, value: percent(cv), unit: '%', candle: {...candle(cv, cvInterval, {from: 0, to: most}, mark, mark !== null && cv > mark), label: `${percent(cv)} per cent${cvInterval ? `, ${limits(cvInterval)}` : ''}${mark === null ? '' : `, mark ${percent(mark)} at most`}`}, words, link: {text: trait.name, link: traitPath(trait)}}
+}
+
+function evidenceStat({evidence}: Findings): HomeStat {
+  const {met, notYet, cannotTell, waived, all} = evidence.counts, link = {text: 'The dossier', link: DOSSIER}
+  if (all === 0) return {title: 'Evidence for admission', value: NOTHING, unit: '', candle: null, words: 'No requirements are written down yet.', link}
+  const rest = [...(notYet > 0 ? [`${counted(notYet, 'not yet', 'not yet')}`] : []), ...(cannotTell > 0 ? [`${counted(cannotTell, 'cannot be told', 'cannot be told')}`] : []), ...(waived > 0 ? [`${counted(waived, 'waived', 'waived')}`] : [])]
+  return {title: 'Evidence for admission', value: String(met), unit: ` of ${all}`, candle: null, words: `met${rest.length === 0 ? '' : `; ${rest.join(', ')}`}.`, link}
+}
+
+/** Where the breed stands, said before it is drawn. */
+function words(findings: Findings): readonly string[] {
+  const {trueBred, leastUniform, census, book} = findings, step = latestStep(findings)
+  if (step === null) {
+    return [book.birds.length === 0 ? 'The book is open and nothing is written in it yet.'
+      : `${sentence(counted(census.aliveCount.all, 'founder'))} and no hatch so far: the breed begins with the first cross. What stands below fills up as chicks are hatched, banded and scored.`]
+  }
+  const rate = trueBred.steps.find(each => each.step === step.label)
+  const scored = rate?.rate.kind === 'share' ? `Of the ${counted(rate.rate.total, 'chick')} of ${step.label} scored for what the standard requires, ${rate.rate.count === rate.rate.total ? 'all' : rate.rate.count} showed all of it.`
+    : `${sentence(counted(step.chicks.hatched, 'chick'))} of ${step.label} hatched; none fully scored yet.`
+  const least = leastUniform && leastUniform.share.value < 1 && leastUniform.step === step.label ? ` The weakest point is ${leastUniform.trait.name.toLowerCase()}: ${ofWords(leastUniform.share.count, leastUniform.share.total)} as wanted.` : ''
+  const few = rate?.rate.kind === 'share' && rate.sires < 5 ? ` They come from ${counted(rate.sires, 'sire')}, so read it as these chicks and no more.` : ''
+  return [`${scored}${least}${few}`, `${sentence(counted(census.aliveCount.all, 'bird'))} living, ${counted(census.breederCount.male, 'male')} and ${counted(census.breederCount.female, 'female')} breeding.`]
+}
+
+/** Newest photograph of a male and of a female; else those of the latest draft. */
+function homePlates({book}: Findings): readonly Plate[] {
+  const newest = (sex: 'male' | 'female'): readonly Photo[] => book.birds.filter(bird => bird.sex === sex && bird.left === null && bird.step.kind !== 'strain').flatMap(bird => bird.photos)
+    .sort((a, b) => (b.on?.first ?? -1e9) - (a.on?.first ?? -1e9) || (a.file < b.file ? -1 : 1)).slice(0, 1)
+  const pair = [...newest('male'), ...newest('female')]
+  return plates(pair.length > 0 ? pair : book.drafts.at(-1)?.photos.slice(0, 2) ?? [], book.project.name, false)
+}
+
+export function homePage(findings: Findings): Page {
+  const {book, upcoming} = findings, {project} = book
+  const diary = [...book.diary].sort((a, b) => b.on.first - a.on.first || (a.id < b.id ? 1 : -1)).slice(0, 3)
+  const view: HomeView = {
+    name: project.name, facts: facts(findings), lead: `${finished(project.aim)}${project.begun ? ` Begun in ${dateWords(project.begun)}.` : ''}`, plates: homePlates(findings),
+    words: words(findings), stats: [trueBredStat(findings), leastStat(findings), spreadStat(findings), evidenceStat(findings)], feather: featherView(findings),
+    coming: upcoming.slice(0, COMING).map(entry => comingWords(entry, book.asOf)), comingMore: upcoming.length > COMING ? `${sentence(counted(upcoming.length - COMING, 'more thing is', 'more things are'))} due later.` : '',
+    diary: diary.map(entry => ({when: dateWords(entry.on), title: finished(entry.title), link: diaryPath(entry), text: excerpt(entry.body)})), diaryLink: DIARY, body: project.body,
+  }
+  return {path: HOME, template: 'home', title: `${project.name}: where the breed stands`, section: 'home', view, search: {kind: 'index', words: `${project.name} home where the breed stands`}}
+}

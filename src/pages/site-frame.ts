@@ -1,0 +1,50 @@
+/** What every page shares: the breed's name, the list of all pages with a word on each, the day the figures are true on. */
+import type {Findings} from '../findings/study.ts'
+import {dateWords, dayWords} from './dates.ts'
+import {
+  BIRDS, CARE, DIARY, DOSSIER, DOWNLOADS, DRAFT_HISTORY, HATCHES, HOME, KEEPERS, LADDER, METHODS, PENS, PROBLEM_MANUAL, RECORD_FORMATS, SHOWS, STANDARD, STRAINS, TRAITS,
+} from './links.ts'
+import {counted, countWord} from './numbers.ts'
+import type {Page, Section} from './page.ts'
+
+export interface SiteFrame {
+  readonly breed: string
+  readonly language: string
+  readonly home: string
+  readonly contents: readonly {readonly section: Section | null; readonly title: string; readonly path: string; readonly note: string}[]
+  readonly asOf: string
+  readonly url: string | null
+}
+
+function ladderNote({ladder}: Findings): string {
+  const reached = ladder.filter(step => step.kind === 'reached')
+  const [first] = reached, last = reached.at(-1)
+  if (!first || !last) return 'no step reached yet'
+  return reached.length === 1 ? `one step, ${first.label}` : `${countWord(reached.length)} steps from ${first.label} to ${last.label}`
+}
+
+const noteOr = (count: number, one: string, many: string, none: string): string => (count === 0 ? none : counted(count, one, many))
+
+/** @param pages  what there is: a page that is not composed is not listed */
+export function siteFrame(findings: Findings, pages: readonly Page[]): SiteFrame {
+  const {book, census} = findings, {project} = book
+  const draft = book.drafts.at(-1), oldest = [...book.diary].sort((a, b) => a.on.first - b.on.first)[0]
+  const all = [
+    {section: 'home', title: 'Home', path: HOME, note: 'where the breed stands'}, {section: 'ladder', title: 'Ladder', path: LADDER, note: ladderNote(findings)},
+    {section: 'birds', title: 'Birds', path: BIRDS, note: `${book.birds.length} on record, ${census.aliveCount.all} living`}, {section: 'pens', title: 'Pens', path: PENS, note: 'who was mated to whom'},
+    {section: 'hatches', title: 'Hatches', path: HATCHES, note: 'eggs set and chicks out'}, {section: 'traits', title: 'Traits', path: TRAITS, note: noteOr(book.traits.length, 'trait', 'traits', 'none written down yet')},
+    {section: 'shows', title: 'Shows', path: SHOWS, note: book.shows.length === 0 ? 'none yet' : `${countWord(book.shows.length)}, with judges’ remarks`},
+    {section: 'standard', title: 'Standard', path: STANDARD, note: draft ? `draft ${draft.number}` : 'not drafted yet'}, {section: null, title: 'Changes of the standard', path: DRAFT_HISTORY, note: 'draft by draft'},
+    {section: 'dossier', title: 'Dossier', path: DOSSIER, note: 'the evidence, made to print'}, {section: 'diary', title: 'Diary', path: DIARY, note: oldest ? `kept since ${dateWords(oldest.on)}` : 'nothing written yet'},
+    {section: null, title: 'Strains', path: STRAINS, note: 'what the breed is made of'}, {section: null, title: 'Keepers', path: KEEPERS, note: 'who keeps the birds'},
+    {section: null, title: 'Care', path: CARE, note: 'feed, housing and health'}, {section: 'methods', title: 'Methods', path: METHODS, note: 'how each figure is worked'},
+    {section: 'records', title: 'Downloads', path: DOWNLOADS, note: 'every record as CSV and JSON'}, {section: null, title: 'How records are written', path: RECORD_FORMATS, note: 'every kind and key'},
+    {section: null, title: 'Problems in records', path: PROBLEM_MANUAL, note: 'cause and remedy'},
+  ] as const
+  const there = new Set(pages.map(page => page.path))
+  const later = book.later === 0 ? '' : ` ${counted(book.later, 'fact')} after that day ${book.later === 1 ? 'is' : 'are'} left aside.`
+  return {
+    breed: project.name, language: project.site.language, home: HOME, contents: all.filter(entry => there.has(entry.path)), url: project.site.url,
+    asOf: `Worked from the records as they stood on ${dayWords(book.asOf)}.${later.replace(/^ ./, start => start.toUpperCase())} Each figure carries its count; where the records cannot tell, the page says so.`,
+  }
+}
