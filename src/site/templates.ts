@@ -7,7 +7,7 @@ import Handlebars from 'handlebars'
 import type {Figure, Page} from '../pages/page.ts'
 import type {Frame} from './frame.ts'
 import {navOf} from './frame.ts'
-import {addressOf} from './links.ts'
+import {addressOf, rootOf} from './links.ts'
 import type {Markdown} from './markdown.ts'
 import type {Picture, Pictures} from './picture.ts'
 import {SafeHtml} from './safe-html.ts'
@@ -113,19 +113,46 @@ export function openTemplates(files: ReadonlyMap<string, string>, parts: Templat
       throw new Error(`template ${path}, page ${site.page.path}: ${messageOf(fault)}`, {cause: fault})
     }
   }
-  const {frame} = parts
-  const home = frame.contents.find(entry => entry.section === 'home')?.path ?? 'index.html'
+  const layout = cachedLayout(parts, put)
   return {
     render(page) {
       const site: PageData = {page, bodies: 0}
       const matter = put(`${PAGES}${page.template}${ENDING}`, page.view, site)
-      const title = page.title === frame.breed || page.title.startsWith(`${frame.breed}:`) ? page.title : `${page.title} · ${frame.breed}`
-      return put(LAYOUT, {
-        title, breed: frame.breed, language: frame.language, look: page.look ?? null, style: page.selfContained ? parts.inlineStyle() : null,
-        feed: parts.feed, home, nav: navOf(frame, page.section, page.path), contents: frame.contents, asOf: frame.asOf, matter,
-      }, site).html.replace(/[ \t]+$/gm, '')
+      return layout(page, matter.html)
     },
   }
 }
+
+const TITLE = '\u0001title\u0001', MATTER = '\u0001matter\u0001'
+
+/**
+ * Pages of one section and depth differ in the layout by title and matter alone, so the layout is put out once for each such kind
+ * with two gaps, and the gaps are filled a page.
+ */
+function cachedLayout(parts: TemplateParts, put: (path: string, view: object, site: PageData) => SafeHtml): (page: Page, matter: string) => string {
+  const {frame, feed} = parts
+  const home = frame.contents.find(entry => entry.section === 'home')?.path ?? 'index.html'
+  const main = new Set(frame.contents.map(entry => entry.path))
+  const known = new Map<string, readonly string[]>()
+  return (page, matter) => {
+    const look = page.look ?? null, selfContained = page.selfContained === true
+    const key = JSON.stringify([rootOf(page.path), page.section, look, selfContained, main.has(page.path) ? page.path : ''])
+    let pieces = known.get(key)
+    if (!pieces) {
+      const html = put(LAYOUT, {
+        title: TITLE, breed: frame.breed, language: frame.language, look, style: selfContained ? parts.inlineStyle() : null, feed, home,
+        nav: navOf(frame, page.section, page.path), contents: frame.contents, asOf: frame.asOf, matter: new SafeHtml(MATTER),
+      }, {page, bodies: 0}).html
+      pieces = withoutTrailingSpace(html).split(/(\u0001\w+\u0001)/) // eslint-disable-line no-control-regex
+      known.set(key, pieces)
+    }
+    const title = Handlebars.escapeExpression(titleOf(page, frame))
+    return pieces.map(piece => (piece === TITLE ? title : piece === MATTER ? withoutTrailingSpace(matter) : piece)).join('')
+  }
+}
+
+const titleOf = (page: Page, {breed}: Frame): string => (page.title === breed || page.title.startsWith(`${breed}:`) ? page.title : `${page.title} · ${breed}`)
+
+const withoutTrailingSpace = (html: string): string => html.replace(/[ \t]+$/gm, '')
 
 const messageOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault))
