@@ -1,0 +1,118 @@
+/** Weigh days, egg and feed records as tables: three keepers, three habits (grams, kilograms with a comma, pounds and ounces). */
+import {daysBetween, plusDays} from './calendar.ts'
+import {marksOf} from './choosing.ts'
+import {AS_OF} from './fates.ts'
+import type {DrawnBird, DrawnHatch, Flock} from './flock.ts'
+import type {Choices} from './seasons.ts'
+
+/** The day a hatch was weighed: about twenty weeks, on a free day. */
+export function weighDay(flock: Flock, hatch: DrawnHatch): string {
+  return plusDays(hatch.on, 140 + flock.chance(`weigh ${hatch.plan.id}`).whole(-4, 5))
+}
+
+export const thereOn = (bird: DrawnBird, day: string) => bird.hatched < day && (bird.left === null || bird.left.on > day)
+
+const tens = (grams: number) => Math.round(grams / 10) * 10
+
+function poundsAndOunces(grams: number): string {
+  const ounces = Math.round(grams / 28.349523125)
+  return ounces % 16 === 0 ? `${ounces / 16} lb` : `${Math.floor(ounces / 16)} lb ${ounces % 16} oz`
+}
+
+/** How each keeper writes a weight. In 2022 the scales at Ternhouse read pounds; the 2023 sheet of Kelpgarth came out of a spreadsheet with commas. */
+function habit(year: number, keeper: string): {heading: string; separator: string; cell: (grams: number) => string} {
+  if (year === 2022 && keeper === 'ternhouse') return {heading: 'weight', separator: ',', cell: poundsAndOunces}
+  if (year === 2023 && keeper === 'kelpgarth') return {heading: 'weight (kg)', separator: ';', cell: grams => (tens(grams) / 1000).toFixed(2).replace('.', ',')}
+  return {heading: 'weight (g)', separator: ',', cell: grams => String(tens(grams))}
+}
+
+function table(rows: readonly (readonly string[])[], separator = ','): string {
+  return rows.map(row => row.join(separator)).join('\n') + '\n'
+}
+
+/** Twenty-week weights, one sheet a year and keeper. */
+export function weighSheets(flock: Flock): Map<string, string> {
+  const sheets = new Map<string, (readonly string[])[]>()
+  for (const hatch of flock.hatches.values()) {
+    const {keeper, id} = hatch.plan
+    const year = Number(hatch.on.slice(0, 4))
+    const day = weighDay(flock, hatch)
+    if (day > AS_OF || id === '2024-06' || id === '2025-01') continue
+    const {heading, separator, cell} = habit(year, keeper)
+    const name = `measures/${year}-weights-${keeper}.csv`
+    const rows = sheets.get(name) ?? [['band', 'on', heading]]
+    for (const {id: band} of hatch.banded) {
+      const bird = flock.bird(band)
+      const chance = flock.chance(`scale ${band}`)
+      if (!thereOn(bird, day) || chance.happens(0.03)) continue
+      rows.push([band, day, cell(bird.grams20)])
+    }
+    sheets.set(name, rows)
+    void separator
+  }
+  return new Map([...sheets].map(([name, rows]) => [name, table(rows, rows[0]?.[2] === 'weight (kg)' ? ';' : ',')]))
+}
+
+/** Breeders weighed in March, at about a year. */
+export function grownSheets(flock: Flock, choices: Choices): Map<string, string> {
+  const sheets = new Map<string, string>()
+  for (const year of [2022, 2023, 2024, 2025]) {
+    const day = `${year}-${year === 2024 ? '04-06' : '03-29'}`
+    const rows = [...choices.kept].flatMap(([band, season]): string[][] => {
+      const bird = flock.bird(band)
+      if (season !== year || !thereOn(bird, day) || bird.id.startsWith('H') || daysBetween(bird.hatched, day) < 310) return []
+      return [[band, day, String(tens(marksOf(flock, bird).gramsGrown))]]
+    })
+    sheets.set(`measures/${year}-weights-grown.csv`, table([['band', 'on', 'weight (g)'], ...rows.sort((a, b) => ((a[0] ?? '') < (b[0] ?? '') ? -1 : 1))]))
+  }
+  return sheets
+}
+
+/** Chicks weighed by the box at eight weeks: no bands were read that day. */
+export function boxWeighing(flock: Flock): Map<string, string> {
+  const rows: string[][] = []
+  for (const id of ['2023-02', '2023-04']) {
+    const hatch = flock.hatches.get(id)
+    if (!hatch) continue
+    const day = plusDays(hatch.on, 56)
+    const chance = flock.chance(`box ${id}`)
+    for (const {id: band} of hatch.banded) {
+      const bird = flock.bird(band)
+      if (thereOn(bird, day)) rows.push([id, day, chance.happens(0.8) ? bird.sex : 'unknown', String(tens(bird.grams20 * 0.36 * (1 + 0.05 * chance.normal())))])
+    }
+  }
+  return new Map([['measures/2023-chicks-eight-weeks.csv', table([['hatch', 'on', 'sex', 'weight (g)'], ...rows])]])
+}
+
+/** Eggs of pen 2024-A day by day in March, and of the hens on trial in January 2025 one by one. */
+export function eggSheets(flock: Flock): Map<string, string> {
+  const penA = flock.pens.get('2024-A')
+  const ofPen = Array.from({length: 31}, (_, index) => {
+    const day = plusDays('2024-03-01', index)
+    const chance = flock.chance(`eggs ${day}`)
+    const hens = penA?.females.length ?? 0
+    const eggs = Array.from({length: hens}, () => chance.happens(0.7)).filter(Boolean).length
+    return ['2024-A', day, String(eggs), String(hens)]
+  })
+  const trial = flock.hatches.get('2025-01')?.plan.from['2025-T'] ?? {}
+  const ofHens = Object.entries(typeof trial === 'number' ? {} : trial).flatMap(([hen, set]) => {
+    const chance = flock.chance(`nest ${hen}`)
+    const days = Array.from({length: 15}, (_, index) => plusDays('2025-01-18', index))
+    const laidOn = new Set(chance.some(days, set + chance.whole(0, 3)))
+    return days.map(day => [hen, day, laidOn.has(day) ? '1' : '0'])
+  })
+  return new Map([
+    ['measures/2024-eggs-pen-A.csv', table([['pen', 'on', 'eggs', 'hens'], ...ofPen])],
+    ['measures/2025-eggs-trial-hens.csv', table([['band', 'on', 'eggs'], ...ofHens])],
+  ])
+}
+
+/** Feed put into the hoppers, by pen and week. */
+export function feedSheet(flock: Flock): Map<string, string> {
+  const rows = ['2024-A', '2024-B'].flatMap(pen => Array.from({length: 6}, (_, week) => {
+    const day = plusDays('2024-03-02', week * 7)
+    const birds = (flock.pens.get(pen)?.females.length ?? 0) + 1
+    return [pen, day, (birds * 7 * 0.128 * (1 + 0.06 * flock.chance(`feed ${pen} ${day}`).normal())).toFixed(1)]
+  }))
+  return new Map([['measures/2024-feed.csv', table([['pen', 'on', 'feed (kg)'], ...rows])]])
+}
