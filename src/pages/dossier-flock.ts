@@ -5,7 +5,7 @@ import type {CareKind} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
 import {cannotSay} from './estimate-words.ts'
 import {showPath} from './links.ts'
-import {counted, limits, listWords, NOTHING, ofWords, percentSign, sentence} from './numbers.ts'
+import {counted, countWord, limits, listWords, NOTHING, ofWords, percentSign, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 
 const rateCell = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? sentence(cannotSay(share)) : `${percentSign(share.value)} (${limits(share.interval)})`)
@@ -26,12 +26,14 @@ export function hatchTable({hatchResults}: Findings): Table | null {
   }
 }
 
+const noneOr = (count: number): string => (count === 0 ? 'none' : countWord(count))
+
 /** Chicks that died or were lost, of those hatched, and what the care book holds. */
 export function healthSentences({ladder, book}: Findings): readonly string[] {
   const gone = ladder.flatMap(step => {
     if (step.kind === 'planned') return []
     const died = step.chicks.left.get('died') ?? 0, culled = step.chicks.left.get('culled') ?? 0
-    return died + culled === 0 ? [] : [`${step.label} ${died} died and ${culled} culled of ${step.chicks.hatched} hatched`]
+    return died + culled === 0 ? [] : [`of ${step.chicks.hatched} hatched in ${step.label} ${noneOr(died)} died and ${noneOr(culled)} ${culled === 1 ? 'was' : 'were'} culled`]
   })
   const kinds: readonly (readonly [CareKind, string, string])[] = [
     ['vaccination', 'vaccination', 'vaccinations'], ['treatment', 'treatment', 'treatments'], ['illness', 'illness', 'illnesses'], ['loss', 'loss', 'losses'],
@@ -41,7 +43,7 @@ export function healthSentences({ladder, book}: Findings): readonly string[] {
     return count === 0 ? [] : [counted(count, one, many)]
   })
   return [
-    gone.length === 0 ? 'No death and no cull is on record.' : `By step: ${gone.join('; ')}.`,
+    gone.length === 0 ? 'No death and no cull is on record.' : `${sentence(gone.join('; '))}.`,
     care.length === 0 ? 'The care book holds no vaccination, treatment, illness or loss.' : `The care book holds ${listWords(care)}.`,
   ]
 }
