@@ -80,7 +80,8 @@ class Group {
     aside.add('not-listed', this.unlisted)
     const apart: readonly LeftOut[] = aside.list()
     aside.add('unscored', partScored)
-    const all = passes + fails + partScored
+    // where nothing is required nothing can fail: no share is given
+    const all = required.length === 0 ? 0 : passes + fails + partScored
     return {
       passes, fails, partScored, lost, tooYoung, unlisted: this.unlisted, sires: this.sires.size,
       rate: shareOf(passes, passes + fails, aside.list()), ifAllFail: shareOf(passes, all, apart), ifAllPass: shareOf(passes + partScored, all, apart),

@@ -8,8 +8,8 @@ import {looksRight, wantedOf} from './wanted-look.ts'
 export interface Verdict {
   /**
    * right: something required was scored, all that its sex and age can show was, and all is right · off: something required is
-   * not · part-scored: neither, something is still missing · too-young, lost: nothing scored yet, and the bird is, or was when
-   * it left, younger than the last required trait asks for
+   * not · part-scored: neither, something is still missing · too-young, lost: nothing scored, and the bird is, or was when it
+   * left, younger than the first required trait asks for that cannot be seen at hatch
    */
   readonly is: 'right' | 'off' | 'part-scored' | 'too-young' | 'lost'
   /** required traits it fails */
@@ -33,7 +33,7 @@ export function requiredTraits(book: Logbook): readonly Trait[] {
  */
 export function verdictOn(chick: Chick, required: readonly Trait[], book: Logbook): Verdict {
   const off: Trait[] = [], right: Trait[] = [], missing: Trait[] = []
-  let lastAge = 0, scored = 0
+  let firstAge = Infinity, scored = 0
   for (const trait of required) {
     if (wantedOf(trait, chick.sex) === null && !(chick.sex === 'unknown' && trait.seenIn === null)) continue
     const value = countedValue(chick, trait)
@@ -46,12 +46,12 @@ export function verdictOn(chick: Chick, required: readonly Trait[], book: Logboo
       continue
     }
     if (!sexShows(trait, chick)) continue
-    lastAge = Math.max(lastAge, askedFrom(trait))
+    if (askedFrom(trait) > 0) firstAge = Math.min(firstAge, askedFrom(trait))
     if (oldEnough(trait, chick, book.asOf)) missing.push(trait)
   }
   if (off.length > 0) return {is: 'off', off, right, missing}
   if (right.length > 0 && missing.length === 0) return {is: 'right', off, right, missing}
   const age = greatestAge(chick, book.asOf)
-  if (scored === 0 && age !== null && age < lastAge) return {is: chick.left ? 'lost' : 'too-young', off, right, missing}
+  if (scored === 0 && age !== null && firstAge < Infinity && age < firstAge) return {is: chick.left ? 'lost' : 'too-young', off, right, missing}
   return {is: 'part-scored', off, right, missing}
 }
