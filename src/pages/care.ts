@@ -3,7 +3,7 @@ import type {CareEntry, CareKind, Logbook} from '../logbook/book.ts'
 import type {Day} from '../records/dates.ts'
 import {careWords} from './care-words.ts'
 import {dateWords} from './dates.ts'
-import {birdPath, CARE, fileName, hatchPath, penPath} from './links.ts'
+import {birdPath, CARE, careAnchor, hatchPath, penPath} from './links.ts'
 import type {Page} from './page.ts'
 import {counted, sentence} from './numbers.ts'
 
@@ -40,7 +40,7 @@ function runningWords(entry: CareEntry, asOf: Day): readonly string[] {
 
 function entryViews(book: Logbook, entry: CareEntry): readonly CareEntryView[] {
   return careWords([entry], book.asOf).map(({when, title, text}) => ({
-    id: fileName(entry.id), when, title, text: sentence(text), body: entry.body,
+    id: careAnchor(entry), when, title, text: sentence(text), body: entry.body,
     touched: [
       ...entry.pens.map(pen => ({text: `pen ${pen.id}`, link: penPath(pen), band: false})),
       ...entry.hatches.map(hatch => ({text: `hatch ${hatch.id}`, link: hatchPath(hatch), band: false})),

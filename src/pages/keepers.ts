@@ -1,7 +1,7 @@
 /** Who keeps the birds. Only keepers who have agreed to it are named; the others stand as keeper A, keeper B. */
 import type {Keeper, Logbook} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
-import {fileName, KEEPERS, penPath} from './links.ts'
+import {keeperAnchor, KEEPERS, penPath} from './links.ts'
 import {counted, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 
@@ -26,7 +26,7 @@ function keeperView(book: Logbook, keeper: Keeper): KeeperView {
     ...(keeper.since === null || !keeper.consents ? [] : [`Keeps birds of the project since ${dateWords(keeper.since)}.`]),
   ]
   return {
-    id: fileName(keeper.id), name: sentence(keeper.name), words, body: keeper.consents ? keeper.body : '',
+    id: keeperAnchor(keeper), name: sentence(keeper.name), words, body: keeper.consents ? keeper.body : '',
     pens: book.pens.filter(pen => pen.keeper === keeper).map(pen => ({text: pen.id, link: penPath(pen)})),
   }
 }

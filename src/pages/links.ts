@@ -33,8 +33,11 @@ export const penPath = (pen: Pen): string => `pens/${fileName(pen.id)}.html`
 export const hatchPath = (hatch: Hatch): string => `hatches/${fileName(hatch.id)}.html`
 export const traitPath = (trait: Trait): string => `traits/${fileName(trait.id)}.html`
 export const strainPath = (strain: Strain): string => `strains/${fileName(strain.id)}.html`
-export const keeperPath = (keeper: Keeper): string => `keepers.html#${fileName(keeper.id)}`
+/** Places on a page begin with a letter. */
+export const keeperAnchor = (keeper: Keeper): string => `is-${fileName(keeper.id)}`
+export const careAnchor = (entry: CareEntry): string => `on-${fileName(entry.id)}`
+export const keeperPath = (keeper: Keeper): string => `${KEEPERS}#${keeperAnchor(keeper)}`
 export const showPath = (show: Show): string => `shows/${fileName(show.id)}.html`
 export const draftPath = (draft: Draft): string => `standard/${draft.number}.html`
 export const diaryPath = (entry: DiaryEntry): string => `diary/${fileName(entry.id)}.html`
-export const carePath = (entry: CareEntry): string => `care.html#${fileName(entry.id)}`
+export const carePath = (entry: CareEntry): string => `${CARE}#${careAnchor(entry)}`
