@@ -1,10 +1,12 @@
 /** What every room of linking is handed: the records as read, and a hand to take what is wrong with them. */
-import type {Note} from '../records/problem.ts'
+import type {Note, Spot} from '../records/problem.ts'
 import type {Reading, Records} from '../records/records.ts'
 
 export interface Bench {
   readonly records: Records
   readonly note: Note
+  /** takes what is wrong with uses of a thing; nothing, when the thing's own file could not be read whole */
+  noteAbout(thing: {readonly at: Spot}): Note
   /** could something of this file not be read? Then what it lacks is no second fault */
   isFaulty(file: string): boolean
   /** could something of any file below this folder (`traits/`) not be read? */
@@ -18,6 +20,7 @@ export function benchOf(reading: Reading, note: Note): Bench {
   return {
     records: reading.records,
     note,
+    noteAbout: ({at}) => (reading.faulty.has(at.file) ? () => undefined : note),
     isFaulty: file => reading.faulty.has(file),
     hasFaultyIn: folder => [...reading.faulty].some(file => file.startsWith(folder)),
     mayStandInFaulty(band) {

@@ -1,5 +1,5 @@
 /** Every day that the records speak of as past: what the latest date is taken from, and what may not lie after the project's as-of. */
-import type {Day, PartialDate} from '../records/dates.ts'
+import {isoDay, type Day, type PartialDate} from '../records/dates.ts'
 import {inside, type Spot} from '../records/problem.ts'
 import type {Records} from '../records/records.ts'
 
@@ -11,37 +11,51 @@ export interface DatedFact {
 }
 
 /** Ends that may be planned, days that something holds until, and what is the project's own clock. */
-const NOT_PAST: readonly string[] = ['to', 'until', 'eggs-withheld-until', 'meat-withheld-until', 'as-of', 'consent', 'private', 'at']
+const NOT_PAST: ReadonlySet<string> = new Set(['to', 'until', 'eggs-withheld-until', 'meat-withheld-until', 'as-of', 'consent', 'private', 'at', 'keyAt', 'band', 'others'])
 
 const FILES = ['project', 'keeper', 'bird', 'pen', 'hatch', 'show', 'draft', 'requirements', 'care', 'diary'] as const
 const TABLES = ['weighings', 'eggCounts', 'feedings', 'scorings'] as const
 
-export function datedFacts(records: Records): readonly DatedFact[] {
+/** Takes the first day a date may mean, its text, and where it stands: a file and the way down it, or a row of a table. */
+type See = (day: Day, text: string, file: Spot, way: readonly (string | number)[]) => void
+
+/** The latest day that the records speak of; a date that is not known to the day counts by its first. Null when they speak of none. */
+export function latestDay(records: Records): Day | null {
+  let latest: Day | null = null
+  everyDate(records, day => {
+    if (latest === null || day > latest) latest = day
+  })
+  return latest
+}
+
+/** What the records date after a day. */
+export function factsAfter(records: Records, last: Day): readonly DatedFact[] {
   const facts: DatedFact[] = []
-  for (const kind of FILES) for (const {data, at} of records[kind]) walk(data, at, facts)
-  for (const {data, at} of records.hatch) {
-    if (data.laid) facts.push({day: data.laid.to, text: 'laid', at: inside(at, 'laid')})
-  }
-  for (const table of TABLES) {
-    for (const {on, at} of records[table]) if (on) facts.push({day: on.first, text: on.text, at})
-  }
+  everyDate(records, (day, text, at, way) => {
+    if (day > last) facts.push({day, text, at: inside(at, ...way)})
+  })
   return facts
 }
 
-/** Front matter is plain data: whatever has a first and a last day in it is a date. */
-function walk(value: unknown, at: Spot, facts: DatedFact[]): void {
-  if (typeof value !== 'object' || value === null) return
+function everyDate(records: Records, see: See): void {
+  for (const kind of FILES) for (const {data, at} of records[kind]) walk(data, at, [], see)
+  for (const {data, at} of records.hatch) if (data.laid) see(data.laid.to, isoDay(data.laid.to), at, ['laid'])
+  for (const table of TABLES) for (const {on, at} of records[table]) if (on) see(on.first, on.text, at, [])
+}
+
+/** Front matter is plain data: whatever has a first and a last day in it is a date. `way` grows and shrinks on the way down. */
+function walk(value: object, at: Spot, way: (string | number)[], see: See): void {
   if (isDate(value)) {
-    facts.push({day: value.first, text: value.text, at})
+    see(value.first, value.text, at, way)
     return
   }
-  if (Array.isArray(value)) value.forEach((entry, index) => walk(entry, inside(at, index), facts))
-  else for (const [key, inner] of Object.entries(value)) if (typeof inner === 'object' && !NOT_PAST.includes(key)) walk(inner, inside(at, key), facts)
+  for (const key in value) {
+    const inner: unknown = value[key as keyof typeof value]
+    if (typeof inner !== 'object' || inner === null || NOT_PAST.has(key)) continue
+    way.push(Array.isArray(value) ? Number(key) : key)
+    walk(inner, at, way, see)
+    way.pop()
+  }
 }
 
 const isDate = (value: object): value is PartialDate => 'first' in value && 'last' in value && 'text' in value
-
-/** The latest day that the records speak of; a date that is not known to the day counts by its first. */
-export function latestDay(facts: readonly DatedFact[]): Day | null {
-  return facts.reduce<Day | null>((latest, {day}) => (latest === null || day > latest ? day : latest), null)
-}

@@ -15,17 +15,20 @@ import {pureShares, strainShares, type Shares} from './strain-shares.ts'
 export function inOrderOfDescent({birds, tellings}: Birds, bench: Bench): {readonly birds: readonly Open<Bird>[]; readonly looped: ReadonlySet<Bird>} {
   const byAge = [...birds].sort((a, b) => (a.hatched?.first ?? -Infinity) - (b.hatched?.first ?? -Infinity) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))
   const place = new Map<Bird, number>(byAge.map((bird, index) => [bird, index]))
-  const parentsOf = (index: number): number[] => {
+  const known = new Map<Bird['parentage'], readonly number[]>()
+  const parentsOf = (index: number): readonly number[] => {
     const parentage = byAge[index]?.parentage
     if (!parentage) return []
-    return [...parentage.sires, ...parentage.dams].flatMap(({bird}) => place.get(bird) ?? [])
+    const parents = known.get(parentage) ?? [...parentage.sires, ...parentage.dams].flatMap(({bird}) => place.get(bird) ?? [])
+    known.set(parentage, parents)
+    return parents
   }
   const {order, loops} = parentsFirst(byAge.length, parentsOf)
   const looped = new Set<Bird>()
   for (const loop of loops) {
     const onIt = loop.flatMap(index => byAge[index] ?? [])
     if (onIt.some(bird => looped.has(bird))) continue
-    bench.note(loopInDescent(onIt, bird => statedAt(tellings.get(bird) ?? [])))
+    bench.note(loopInDescent(onIt, (chick, parent) => writtenAt(chick, parent, tellings.get(chick) ?? [])))
     for (const bird of onIt) looped.add(bird)
   }
   if (looped.size === 0) return {birds: order.flatMap(index => byAge[index] ?? []), looped}
@@ -59,8 +62,9 @@ export function placeByDescent(birds: readonly Open<Bird>[], hatches: readonly O
   }
 }
 
-/** Where a bird's own sire or dam is written, if anywhere. */
-function statedAt(tellings: Told): Spot | null {
-  const sire = told(tellings, 'sire'), dam = told(tellings, 'dam')
-  return sire ? inside(sire.by.at, 'sire') : dam ? inside(dam.by.at, 'dam') : null
+/** Where a bird is written to be the chick of another, if it is: as its sire or as its dam. */
+function writtenAt(chick: Bird, parent: Bird, tellings: Told): Spot | null {
+  const side = chick.parentage.sires.some(sire => sire.bird === parent) ? 'sire' : 'dam'
+  const written = told(tellings, side)
+  return written && inside(written.by.at, side)
 }

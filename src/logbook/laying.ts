@@ -30,14 +30,16 @@ const meet = (a: Span, b: Span): boolean => a.from <= b.to && b.from <= a.to
 
 /** Males that can have fathered eggs laid then: in the pen, or taken out so lately that the hens may still keep their sperm. */
 export function malesAt(pen: Pen, laying: Span | null, spermStoreDays: number): readonly Stay[] {
-  if (laying === null) return pen.males
-  return pen.males.filter(stay => {
+  const males = pen.males.filter(stay => stay.bird.sex !== 'female')
+  if (laying === null) return males
+  return males.filter(stay => {
     const {from, to} = stayDays(pen, stay)
     return meet({from, to: to + spermStoreDays}, laying)
   })
 }
 
-/** Hens that can have laid then. */
+/** Hens that can have laid then. A bird recorded as a male is none, whatever the pen says; the records are at fault there, and so the other way round. */
 export function femalesAt(pen: Pen, laying: Span | null): readonly Stay[] {
-  return laying === null ? pen.females : pen.females.filter(stay => meet(stayDays(pen, stay), laying))
+  const females = pen.females.filter(stay => stay.bird.sex !== 'male')
+  return laying === null ? females : females.filter(stay => meet(stayDays(pen, stay), laying))
 }

@@ -14,7 +14,7 @@ import {benchOf, type Bench} from './bench.ts'
 import {linkBirds} from './birds.ts'
 import type {Logbook, Project} from './book.ts'
 import {linkCare} from './care.ts'
-import {datedFacts, latestDay} from './dated-facts.ts'
+import {latestDay} from './dated-facts.ts'
 import {inOrderOfDescent, placeByDescent} from './descent.ts'
 import {linkDiary} from './diary.ts'
 import {linkDrafts} from './draft.ts'
@@ -27,11 +27,12 @@ import {linkKeepers} from './keepers.ts'
 import {layingOf} from './laying.ts'
 import type {Linked} from './linked.ts'
 import {linkLooks} from './looks.ts'
+import {parentUses} from './parent-uses.ts'
 import {linkPens} from './pens.ts'
 import {linkPhotographs} from './photographs.ts'
 import {linkProject} from './project.ts'
 import {linkRequirements} from './requirements.ts'
-import {inferSexes, usesAsParent} from './sexes.ts'
+import {inferSexes} from './sexes.ts'
 import {linkShows} from './shows.ts'
 import {linkStepNotes} from './step-notes.ts'
 import {stepsOf} from './steps.ts'
@@ -78,23 +79,21 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
   const pens = linkPens(bench, birds, keepers)
   fillHatches(hatches, {birds, pens, strains, bench, incubationDays: project.incubationDays, spermStoreDays: project.spermStoreDays})
 
-  const uses = usesAsParent(pens.all, birds.birds)
-  inferSexes(birds.birds, uses)
+  inferSexes(birds.birds, pens.all)
   const {birds: inOrder, looped} = inOrderOfDescent(birds, bench)
   const steps = stepsOf(project, strains.all, records.step)
   placeByDescent(inOrder, hatches.all, steps)
 
   const looseWeighings = linkWeighings(bench, birds, hatches, traits)
   linkLooks(bench, birds, hatches, traits, keepers)
-  const facts = datedFacts(records)
   const book: Logbook = {
-    project, asOf: ownAsOf ?? latestDay(facts) ?? 0, strains: strains.all, traits: traits.all, birds: inOrder, pens: pens.all, hatches: hatches.all,
+    project, asOf: ownAsOf ?? latestDay(records) ?? 0, strains: strains.all, traits: traits.all, birds: inOrder, pens: pens.all, hatches: hatches.all,
     looseWeighings, eggCounts: linkEggCounts(bench, birds, pens), feedings: linkFeedings(bench, hatches, pens), shows: linkShows(bench, birds, keepers),
     drafts: linkDrafts(bench, traits, photographs), requirements: linkRequirements(bench, traits), care: linkCare(bench, birds, pens, hatches),
     diary: linkDiary(bench, photographs), stepNotes: linkStepNotes(records), later: 0, keepers: keepers.finish(),
   }
   return {
-    bench, book, tellings: birds.tellings, staysOf: pens.staysOf, steps, facts, uses, doubtful: new Set([...birds.twice, ...looped]),
+    bench, book, tellings: birds.tellings, staysOf: pens.staysOf, steps, uses: parentUses(book, birds.tellings), ownAsOf: ownAsOf ?? null, doubtful: new Set([...birds.twice, ...looped]),
     records: {
       hatch: new Map(hatches.all.flatMap((hatch, index) => (records.hatch[index] ? [[hatch, records.hatch[index]] as const] : []))),
       pen: new Map(pens.all.flatMap((pen, index) => (records.pen[index] ? [[pen, records.pen[index]] as const] : []))),

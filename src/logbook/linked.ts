@@ -2,10 +2,11 @@
 import type {Span} from './band-book.ts'
 import type {Bench} from './bench.ts'
 import type {Bird, Hatch, Logbook, Pen} from './book.ts'
-import type {DatedFact} from './dated-facts.ts'
+import type {ParentUse} from './parent-uses.ts'
 import type {Pens} from './pens.ts'
 import type {Steps} from './steps.ts'
 import type {Told} from './tellings.ts'
+import type {Day} from '../records/dates.ts'
 import type {RecordOf} from '../records/records.ts'
 
 export interface Linked {
@@ -16,11 +17,12 @@ export interface Linked {
   readonly records: {readonly hatch: ReadonlyMap<Hatch, RecordOf<'hatch'>>; readonly pen: ReadonlyMap<Pen, RecordOf<'pen'>>}
   readonly staysOf: Pens['staysOf']
   readonly steps: Steps
-  readonly facts: readonly DatedFact[]
+  /** the project's own as-of, when it names one that holds */
+  readonly ownAsOf: Day | null
   /** birds whose records are at fault already, so that nothing more is said of their origin and age: a band given twice, a loop in descent */
   readonly doubtful: ReadonlySet<Bird>
-  /** birds that records use as a male, as a female, or both */
-  readonly uses: ReadonlyMap<Bird, ReadonlySet<'male' | 'female'>>
+  /** every place where a bird is used as a parent, pens first */
+  readonly uses: readonly ParentUse[]
   /** when the eggs of a hatch were laid */
   layingOf(hatch: Hatch): Span | null
 }

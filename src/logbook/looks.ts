@@ -17,13 +17,19 @@ import type {Traits} from './traits.ts'
 import {weighingScores} from './weighings.ts'
 
 type Scores = Map<Trait, Score[]>
+const UNDATED = {on: null, by: null}
 
 export function linkLooks(bench: Bench, birds: Birds, hatches: Hatches, traits: Traits, keepers: Keepers): void {
   const keys = keyReader(bench, traits)
-  const ofBirds = new Map<Bird, Scores>(birds.birds.map(bird => [bird, new Map()]))
+  const ofBirds = new Map<Bird, Scores>()
+  const scoresOf = (bird: Bird): Scores => {
+    const known = ofBirds.get(bird) ?? new Map<Trait, Score[]>()
+    ofBirds.set(bird, known)
+    return known
+  }
   for (const [bird, tellings] of birds.tellings) {
-    const scores = ofBirds.get(bird) ?? new Map<Trait, Score[]>()
-    for (const telling of tellings) keys.read(telling.others, {on: null, by: null}, bird, scores)
+    const scores = scoresOf(bird)
+    for (const telling of tellings) keys.read(telling.others, UNDATED, bird, scores)
     for (const {told: {observations}} of tellings) {
       for (const {on, by, others} of observations ?? []) {
         const scored = others.filter(({key}) => traits.get(key) !== undefined)
@@ -31,18 +37,19 @@ export function linkLooks(bench: Bench, birds: Birds, hatches: Hatches, traits: 
       }
     }
   }
-  readScoringDays(bench, birds, traits, keepers, ofBirds)
+  readScoringDays(bench, birds, traits, keepers, scoresOf)
   const sharing = (trait: Trait) => traits.byMeasure.get(trait.measure ?? trait.id) ?? []
   bench.records.hatch.forEach(({data}, index) => {
     hatches.all[index]?.tallies.forEach((tally, number) => {
       const scores: Scores = new Map()
-      keys.read(data.tallies?.[number]?.others ?? [], {on: null, by: null}, {...tally, firstEgg: null}, scores)
+      keys.read(data.tallies?.[number]?.others ?? [], UNDATED, {...tally, firstEgg: null}, scores)
       ;(tally as Open<Tally>).looks = looksOf(scores, traits, {...tally, firstEgg: null})
     })
   })
+  const measured = traits.all.filter(trait => trait.kind === 'measured')
   for (const bird of birds.birds) {
-    const scores = ofBirds.get(bird) ?? new Map<Trait, Score[]>()
-    for (const trait of traits.all) if (trait.kind === 'measured' && bird.weighings.length > 0) addAll(scores, trait, weighingScores(trait, bird, sharing(trait)))
+    const scores = scoresOf(bird)
+    for (const trait of measured) if (bird.weighings.length > 0) addAll(scores, trait, weighingScores(trait, bird, sharing(trait)))
     const looks = looksOf(scores, traits, bird)
     for (const [trait, look] of bird.outOf?.looks ?? []) if (!looks.has(trait)) looks.set(trait, look)
     bird.looks = looks
@@ -78,20 +85,20 @@ function keyReader(bench: Bench, traits: Traits) {
           if (!bench.isFaulty(`traits/${key}.md`)) bench.note(unknownKeyOfBird(key, keyAt, [...nearPlaces(key, places), ...near(key, known)].slice(0, 3)))
           continue
         }
-        const score = readScore({trait, text: value, ...when, struck: null, at}, scored, bench.note)
+        const score = readScore({trait, text: value, ...when, struck: null, at}, scored, bench.noteAbout(trait))
         if (score) addAll(scores, trait, [score])
       }
     },
   }
 }
 
-function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Keepers, ofBirds: ReadonlyMap<Bird, Scores>): void {
+function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Keepers, scoresOf: (bird: Bird) => Scores): void {
   const places = new Map<string, Spot>(traits.all.map(trait => [trait.id, trait.at]))
   const strange = new Set<string>()
   for (const {band, on, by, looks, struck} of bench.records.scorings) {
     const keeper = by ? keepers.find(by) : null
     const bird = birds.find(band, spanOf(on))
-    const scores = bird ? ofBirds.get(bird) : undefined
+    const scores = bird ? scoresOf(bird) : undefined
     for (const {key, value, at, keyAt} of looks) {
       const trait = traits.get(key)
       if (!trait) {
@@ -100,7 +107,7 @@ function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Ke
         strange.add(named)
         continue
       }
-      const score = bird && scores ? readScore({trait, text: value, on, by: keeper, struck, at}, bird, bench.note) : null
+      const score = bird && scores ? readScore({trait, text: value, on, by: keeper, struck, at}, bird, bench.noteAbout(trait)) : null
       if (score && scores) addAll(scores, trait, [score])
     }
   }

@@ -65,6 +65,8 @@ export function daysOff(atAge: number, on: PartialDate, hatched: PartialDate | n
 
 /** The score that counts: for a trait measured at an age the nearest to it (of two as near the earlier), for any other the latest. */
 export function lookOf(trait: Trait, scores: readonly Score[], bird: Scored): Look {
+  const [only, second] = scores
+  if (only && !second) return {counted: only.struck === null && !only.outside ? only : null, scores}
   const inTurn = scores.map((score, index) => ({score, index})).sort((a, b) => compareDates(a.score.on, b.score.on) || a.index - b.index).map(({score}) => score)
   let counted: Score | null = null
   for (const score of inTurn) {

@@ -4,7 +4,7 @@ import type {Open} from './open.ts'
 
 
 /** Every bird that the records use as a male or a female: in pens, and as a stated sire or dam. */
-export function usesAsParent(pens: readonly Pen[], birds: readonly Bird[]): ReadonlyMap<Bird, ReadonlySet<'male' | 'female'>> {
+function usesAsParent(pens: readonly Pen[], birds: readonly Bird[]): ReadonlyMap<Bird, ReadonlySet<'male' | 'female'>> {
   const uses = new Map<Bird, Set<'male' | 'female'>>()
   const use = (bird: Bird, as: 'male' | 'female') => {
     const known = uses.get(bird)
@@ -26,7 +26,8 @@ export function usesAsParent(pens: readonly Pen[], birds: readonly Bird[]): Read
 }
 
 /** A bird of unknown sex that is used on one side only is of that sex. */
-export function inferSexes(birds: readonly Open<Bird>[], uses: ReturnType<typeof usesAsParent>): void {
+export function inferSexes(birds: readonly Open<Bird>[], pens: readonly Pen[]): void {
+  const uses = usesAsParent(pens, birds)
   for (const bird of birds) {
     const [only, other] = uses.get(bird) ?? []
     if (bird.sex === 'unknown' && only && !other) bird.sex = only

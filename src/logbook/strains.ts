@@ -25,7 +25,7 @@ export function linkStrains(bench: Bench): Strains {
           const trait = traits.find({text: key, at: keyAt})
           if (!trait) continue
           if (trait.states.includes(state)) trueFor.set(trait, state)
-          else bench.note(unknownState(trait, state, at))
+          else bench.noteAbout(trait)(unknownState(trait, state, at))
         }
       }
     },

@@ -28,7 +28,7 @@ export function linkTraits(bench: Bench): Traits {
   const symbols = all.flatMap(trait => trait.loci.map(locus => locus.symbol))
   bench.records.trait.forEach(({data}, index) => {
     const trait = all[index]
-    if (trait) noteRules(data, trait, symbols, bench.note)
+    if (trait) noteRules(data, trait, symbols, bench.noteAbout(trait))
   })
   const byMeasure = new Map<string, Trait[]>()
   for (const trait of all) {
@@ -37,13 +37,14 @@ export function linkTraits(bench: Bench): Traits {
     const [first] = byMeasure.get(heading) ?? []
     if (!first) byMeasure.set(heading, [trait])
     else if (first.unit === trait.unit) byMeasure.get(heading)?.push(trait)
-    else bench.note(unitMixed(trait, inside(trait.at, 'unit'), first))
+    else bench.noteAbout(first)(unitMixed(trait, inside(trait.at, 'unit'), first))
   }
   const named = all.map(trait => ({name: trait.id, thing: trait, at: trait.at}))
   return {...directory(named, unknownTrait, name => bench.isFaulty(`traits/${name}.md`), bench.note), all, byMeasure}
 }
 
-function traitOf({id, data, body, at}: RecordOf<'trait'>, {note}: Bench): Trait {
+function traitOf({id, data, body, at}: RecordOf<'trait'>, bench: Bench): Trait {
+  const note = bench.noteAbout({at})
   const kind: TraitKind = data.unit !== undefined ? 'measured' : data.scale ? 'graded' : data.order ? 'ordered' : 'states'
   const trait: Open<Trait> = {
     at, body, id, name: data.name, kind, states: data.states ?? data.order ?? [], scale: data.scale ?? null, unit: data.unit ?? null,

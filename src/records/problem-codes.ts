@@ -9,12 +9,14 @@ export const READING_CODES = [
 
 /** Found when the files are read together. */
 export const LINKING_CODES = [
-  'no-project', 'same-name', 'unknown-strain', 'unknown-trait', 'unknown-keeper', 'unknown-band', 'unknown-pen', 'unknown-hatch', 'unknown-tally', 'unknown-judge', 'unknown-photo', 'no-target', 'unknown-locus',
+  'no-project', 'same-name',
+  'unknown-strain', 'unknown-trait', 'unknown-keeper', 'unknown-band', 'unknown-pen', 'unknown-hatch', 'unknown-tally', 'unknown-judge', 'unknown-photo',
+  'unknown-step', 'unknown-state', 'unknown-locus', 'no-target', 'unit-mixed', 'clause-unknown',
   'band-twice', 'band-in-doubt', 'no-origin', 'two-origins', 'records-disagree',
-  'parent-too-young', 'parent-dead', 'wrong-parent-sex', 'hatch-before-pen', 'hatch-counts', 'too-many-chicks', 'tally-overdrawn',
-  'after-as-of', 'loop-in-descent', 'unknown-state', 'unit-mixed', 'step-contradicted', 'chances-do-not-sum',
-  'left-before-hatched', 'scored-after-leaving', 'male-laid', 'incubation-odd', 'unlikely-weight', 'in-two-pens', 'too-many-eggs',
-  'unknown-step', 'clause-unknown', 'photo-without-words',
+  'loop-in-descent', 'parent-too-young', 'parent-dead', 'wrong-parent-sex', 'not-in-pen', 'chances-do-not-sum', 'step-contradicted',
+  'hatch-before-pen', 'incubation-odd', 'hatch-counts', 'too-many-chicks', 'tally-overdrawn',
+  'left-before-hatched', 'scored-after-leaving', 'male-laid', 'in-two-pens', 'too-many-eggs', 'unlikely-weight',
+  'after-as-of', 'photo-without-words',
 ] as const
 
 export type ReadingCode = (typeof READING_CODES)[number]

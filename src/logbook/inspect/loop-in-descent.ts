@@ -14,13 +14,19 @@ export const entry: ManualEntry = {
 
 /**
  * @param loop each bird the chick of the one before it, and the first the chick of the last
- * @param statedAt where a bird's own sire or dam is written: the slip points at the first such place
+ * @param writtenAt where a bird is written to be the chick of another, if it is. The slip points at such a place: the one where the parent
+ *   is the younger of the two, if the days tell
  */
-export function loopInDescent(loop: readonly Bird[], statedAt: (bird: Bird) => Spot | null): Slip {
-  const start = Math.max(0, loop.findIndex(bird => statedAt(bird) !== null))
-  const [first, ...others] = [...loop.slice(start), ...loop.slice(0, start)]
-  const at = (first && (statedAt(first) ?? first.at)) ?? {file: '', path: []}
-  const names = [first, ...others].map(bird => bird?.band ?? '')
-  const reason = others.length === 0 ? `${names[0] ?? ''} is written as its own parent` : `${[...names, names[0]].join(' is a parent of ')}, which cannot be`
-  return slipOf(entry, at, reason, 'mend the parent that cannot be right', ...others.map(bird => ({at: statedAt(bird) ?? bird.at, note: `${bird.band} stands here`})))
+export function loopInDescent(loop: readonly Bird[], writtenAt: (chick: Bird, parent: Bird) => Spot | null): Slip {
+  const links = loop.flatMap((chick, index) => {
+    const parent = loop.at(index - 1)
+    return parent ? [{chick, index, at: writtenAt(chick, parent), younger: (parent.hatched?.first ?? 0) > (chick.hatched?.last ?? Infinity)}] : []
+  })
+  const start = links.find(link => link.younger && link.at) ?? links.find(link => link.at) ?? links[0]
+  const from = start?.index ?? 0
+  const inTurn = [...links.slice(from), ...links.slice(0, from)]
+  const names = inTurn.map(({chick}) => chick.band)
+  const reason = names.length === 1 ? `${names[0] ?? ''} is written as its own parent` : `${[...names, names[0]].join(' is a parent of ')}, which cannot be`
+  return slipOf(entry, start?.at ?? start?.chick.at ?? {file: '', path: []}, reason, 'mend the parent that cannot be right',
+    ...inTurn.slice(1).map(({chick, at}) => ({at: at ?? chick.at, note: `${chick.band} stands here`})))
 }

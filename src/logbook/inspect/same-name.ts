@@ -1,0 +1,31 @@
+import type {Spot} from '../../records/problem.ts'
+import type {Linked} from '../linked.ts'
+import {slipOf, type ManualEntry} from './rule.ts'
+
+const draft = (number: number) => `---\ndraft: ${number}\non: 2024-10-01\n---\n**Tail.** Of medium length.\n`
+
+export const entry: ManualEntry = {
+  code: 'same-name', severity: 'error', title: 'Two records with one name',
+  cause: 'Two drafts have the same number, two steps the same name, or two files of one kind differ only in capital letters and would be one file on many disks.',
+  remedy: 'Give one of them another number or name.',
+  wrong: {'standard/1.md': draft(1), 'standard/2.md': draft(1)},
+  right: {'standard/1.md': draft(1), 'standard/2.md': draft(2)},
+}
+
+export function check({bench}: Linked): void {
+  const {records} = bench
+  for (const kind of ['strain', 'trait', 'keeper', 'pen', 'hatch', 'show', 'care', 'diary'] as const) {
+    once(records[kind].map(({id, at}) => ({name: id.toLowerCase(), says: `${kind} ${id}`, at})))
+  }
+  once(records.draft.map(({data, at}) => ({name: String(data.draft), says: `draft ${data.draft}`, at: {...at, path: ['draft']} as Spot})))
+  once(records.step.map(({id, data, at}) => ({name: data.name ?? id, says: `a step called ${data.name ?? id}`, at})))
+
+  function once(named: readonly {readonly name: string; readonly says: string; readonly at: Spot}[]): void {
+    const first = new Map<string, Spot>()
+    for (const {name, says, at} of named) {
+      const before = first.get(name)
+      if (before) bench.note(slipOf(entry, at, `there is ${says} already`, 'give one of the two another name', {at: before, note: 'the first stands here'}))
+      else first.set(name, at)
+    }
+  }
+}

@@ -1,0 +1,64 @@
+import type {Bird, Weighing} from '../book.ts'
+import type {Linked} from '../linked.ts'
+import {slipOf, type ManualEntry} from './rule.ts'
+
+const HATCH = '---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nchicks:\n  - {band: 24-901, sex: male}\n  - {band: 24-902, sex: male}\n  - {band: 24-903, sex: male}\n  - {band: 24-904, sex: male}\n---\n'
+const weights = (odd: string) => `band,on,weight\n24-901,2024-08-10,2310\n24-902,2024-08-10,2405\n24-903,2024-08-10,${odd}\n24-904,2024-08-10,2280\n`
+
+export const entry: ManualEntry = {
+  code: 'unlikely-weight', severity: 'warning', title: 'An amount far from the others’',
+  cause: 'A weight or measure is under a quarter or over four times the middle of the birds measured with it: kilograms written as grams, a figure left out or doubled.',
+  remedy: 'Mend the amount, or write its unit: 2.4 kg.',
+  wrong: {'hatches/2024-09.md': HATCH, 'measures/2024-08-10.csv': weights('2.4')},
+  right: {'hatches/2024-09.md': HATCH, 'measures/2024-08-10.csv': weights('2.4 kg')},
+}
+
+/** So many times the middle, or so many times less. */
+const FACTOR = 4
+/** Fewer than this tell no middle. */
+const LEAST = 3
+/** Birds that were not measured on one day with hatch mates are compared with all of about their age. */
+const AGE_DAYS = 28
+
+interface Measured {
+  readonly bird: Bird
+  readonly weighing: Weighing
+}
+
+export function check({bench, book}: Linked): void {
+  const mates = new Map<string, Measured[]>(), ages = new Map<string, Measured[]>()
+  for (const bird of book.birds) {
+    for (const weighing of bird.weighings) {
+      put(mates, matesKey(bird, weighing), {bird, weighing})
+      put(ages, ageKey(bird, weighing), {bird, weighing})
+    }
+  }
+  for (const [key, own] of ages) {
+    const wider = key === '' || own.length < LEAST ? null : middle(own)
+    for (const each of own) {
+      const among = mates.get(matesKey(each.bird, each.weighing)) ?? []
+      const typical = among.length >= LEAST ? middle(among) : wider
+      if (typical === null || typical === 0) continue
+      const times = each.weighing.value / typical
+      if (times >= 1 / FACTOR && times <= FACTOR) continue
+      bench.note(slipOf(entry, each.weighing.at, `${each.bird.band}: ${each.weighing.measure} ${rounded(each.weighing.value)}, while the middle of the birds measured with it is ${rounded(typical)}`,
+        'mend the amount, or write its unit, such as 2.4 kg'))
+    }
+  }
+}
+
+const matesKey = ({hatch, strain}: Bird, {measure, on}: Weighing): string => `${measure}\n${on.text}\n${hatch?.id ?? strain?.id ?? ''}`
+const ageKey = ({hatched}: Bird, {measure, on}: Weighing): string => (hatched ? `${measure}\n${Math.floor((on.first - hatched.first) / AGE_DAYS)}` : '')
+
+function put(groups: Map<string, Measured[]>, key: string, one: Measured): void {
+  const own = groups.get(key)
+  if (own) own.push(one)
+  else groups.set(key, [one])
+}
+
+function middle(group: readonly Measured[]): number {
+  const values = group.map(({weighing}) => weighing.value).sort((a, b) => a - b)
+  return values[values.length >> 1] ?? 0
+}
+
+const rounded = (value: number): string => String(Math.round(value * 10) / 10)
