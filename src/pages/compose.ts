@@ -71,7 +71,7 @@ function pagesOfPapers(findings: Findings): readonly Page[] {
   const {book} = findings, history = draftHistoryPage(book)
   return [
     showsPage(findings), ...showPages(findings), standardPage(book), ...draftPages(book), ...(history ? [history] : []), dossierPage(findings), diaryPage(book), ...diaryEntryPages(book),
-    strainsPage(book), ...strainPages(book), keepersPage(book), carePage(book), methodsPage(), recordFormatsPage(), problemManualPage([]),
+    strainsPage(book), ...strainPages(book), keepersPage(book), carePage(book), methodsPage(), recordFormatsPage(), problemManualPage(),
   ]
 }
 

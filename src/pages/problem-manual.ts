@@ -1,4 +1,5 @@
 /** The manual of problems: for every code its cause, its remedy, and the wrong and the right example that the tests run. */
+import {RULES} from '../logbook/inspect/rules.ts'
 import {READING_MANUAL, type ExampleFiles, type ManualEntry} from '../records/manual.ts'
 import {PROBLEM_MANUAL} from './links.ts'
 import {counted, sentence} from './numbers.ts'
@@ -35,9 +36,9 @@ function entryView(entry: ManualEntry): EntryView {
   return {code, title, severity: SEVERITY[severity], cause, remedy, wrong: filesOf(wrong), right: filesOf(right)}
 }
 
-/** @param rules  the entries of the rules that hold between files, `logbook/inspect/` */
-export function problemManualPage(rules: readonly ManualEntry[]): Page {
-  const once = rules.filter(rule => !READING_MANUAL.some(entry => entry.code === rule.code))
+/** A code that both ways of looking can give has one entry. */
+export function problemManualPage(): Page {
+  const once = RULES.map(({entry}) => entry).filter(rule => !READING_MANUAL.some(entry => entry.code === rule.code))
   const groups = [
     {title: 'Found in a file by itself', words: 'Each file is read alone first. Reading goes on past a fault, so that one run shows everything there is to mend.', entries: READING_MANUAL.map(entryView)},
     {title: 'Found between files', words: 'Then all files are held against one another. A file that could not be read is not missed a second time.', entries: once.map(entryView)},

@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest'
 import {problemManualPage, type ProblemManual} from '../../src/pages/problem-manual.ts'
 import {recordFormatsPage, type RecordFormats} from '../../src/pages/record-formats.ts'
 import {KINDS} from '../../src/records/kinds.ts'
-import {READING_CODES} from '../../src/records/problem-codes.ts'
+import {LINKING_CODES, READING_CODES} from '../../src/records/problem-codes.ts'
 
 describe('the reference page of record formats', () => {
   const view = recordFormatsPage().view as RecordFormats
@@ -32,9 +32,9 @@ describe('the reference page of record formats', () => {
 })
 
 describe('the manual of problems', () => {
-  it('has an entry for every code that reading can give, under the code itself', () => {
-    const codes = (problemManualPage([]).view as ProblemManual).groups.flatMap(({entries}) => entries.map(({code}) => code))
-    expect(READING_CODES.filter(code => !codes.includes(code))).toEqual([])
+  it('has an entry for every code, under the code itself', () => {
+    const codes = (problemManualPage().view as ProblemManual).groups.flatMap(({entries}) => entries.map(({code}) => code))
+    expect([...READING_CODES, ...LINKING_CODES].filter(code => !codes.includes(code))).toEqual([])
     expect(new Set(codes).size).toBe(codes.length)
   })
 })
