@@ -9,10 +9,11 @@ import type {Looks} from './bird-looks.ts'
 import {measureRows, weighingsTable} from './bird-measures.ts'
 import type {MeasureRow} from './bird-measures.ts'
 import {livingChicks, matesOfHatch, offspringTable} from './bird-offspring.ts'
+import type {PartialDate} from '../records/dates.ts'
 import {careCaution, careWords} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, stayWords} from './dates.ts'
-import {bandHistory, homes, sexHistory, wasMissexed} from './life-words.ts'
+import {bandHistory, sexHistory, wasMissexed} from './life-words.ts'
 import type {Dated} from './life-words.ts'
 import {birdPath, penPath, showPath, strainPath} from './links.ts'
 import {percent} from './numbers.ts'
@@ -98,15 +99,16 @@ function notices(bird: Bird): BirdView['notices'] {
   ]
 }
 
-/** Kept, moved, left: in the order it happened as far as days are known. */
+/** Kept, moved, left: in the order it happened as far as days are known; what has no day stands last. */
 function life(bird: Bird, records: RecordsOfBird): readonly Dated[] {
-  return [
-    ...homes(bird).map(home => ({when: home.when, text: `Kept at ${home.text}.`})),
-    ...records.stays.map(({pen, stay}) => ({when: stayWords(stay.from ?? pen.from, stay.to ?? pen.to) ?? String(pen.season), text: `In pen ${pen.id}.`})),
-    ...(bird.firstEgg ? [{when: dateWords(bird.firstEgg), text: 'First egg seen.'}] : []),
-    ...(bird.kept ? [{when: bird.kept.on ? dateWords(bird.kept.on) : 'day not recorded', text: `Kept: ${bird.kept.why}.`}] : []),
-    ...(bird.left ? [{when: bird.left.on ? dateWords(bird.left.on) : 'day not recorded', text: `${leftHead(bird)}.`}] : []),
-  ]
+  const entry = (on: PartialDate | null, when: string | null, text: string): Dated & {on: number} => ({on: on?.first ?? Infinity, when: when ?? (on ? dateWords(on) : 'day not recorded'), text})
+  const entries = [
+    ...bird.keptAt.map(({keeper, from, to}) => ({...entry(from ?? bird.hatched, stayWords(from, to) ?? 'days not recorded', `Kept at ${keeper.name}.`)})),
+    ...records.stays.map(({pen, stay}) => entry(stay.from ?? pen.from, stayWords(stay.from ?? pen.from, stay.to ?? pen.to) ?? `season ${pen.season}`, `In pen ${pen.id}.`)),
+    ...(bird.firstEgg ? [entry(bird.firstEgg, null, 'First egg seen.')] : []),
+    ...(bird.kept ? [entry(bird.kept.on, null, `Kept: ${bird.kept.why}.`)] : []),
+  ].sort((a, b) => (a.on === b.on ? 0 : a.on - b.on))
+  return [...entries.map(({when, text}) => ({when, text})), ...(bird.left ? [{when: bird.left.on ? dateWords(bird.left.on) : 'day not recorded', text: `${leftHead(bird)}.`}] : [])]
 }
 
 const leftHead = (bird: Bird): string => (bird.left ? `Left: ${bird.left.how}${bird.left.why === null ? ', no reason written' : `, ${bird.left.why}`}` : '')

@@ -13,6 +13,9 @@ export function cannotSay({why, have, need}: CannotSay): string {
   return why === 'too-few' && have > 0 ? `too few: ${have} of the ${need} needed` : WHY_NOT[why]
 }
 
+/** The same in a word or two, for a table's cell. */
+export const cannotSayShort = ({why}: CannotSay): string => WHY_NOT[why]
+
 const LEFT_OUT: Readonly<Record<LeftOut['why'], string>> = {
   unscored: 'not scored', 'lost-before-scoring': 'gone before scoring age', 'not-listed': 'hatched but not listed', 'too-young': 'too young yet', struck: 'scores struck out',
   'outside-window': 'scored or weighed outside the days that count', 'small-class': 'in a class of fewer than 5', 'sex-unknown': 'of unknown sex', 'not-candled': 'not candled',
@@ -39,7 +42,7 @@ export function shareInText(share: Share | CannotSay): string {
 
 /** Cells for tables: count of total, per cent, limits. */
 export function shareCells(share: Share | CannotSay): readonly [string, string, string] {
-  if (share.kind === 'cannot-say') return [cannotSay(share), NOTHING, NOTHING]
+  if (share.kind === 'cannot-say') return [cannotSayShort(share), NOTHING, NOTHING]
   return [ofWords(share.count, share.total), percent(share.value), limits(share.interval)]
 }
 

@@ -5,7 +5,7 @@ import {countedValue} from '../findings/counted-value.ts'
 import type {LadderStep, ReachedStep} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, Trait} from '../logbook/book.ts'
-import {cannotSay} from './estimate-words.ts'
+import {cannotSay, cannotSayShort} from './estimate-words.ts'
 import {stepPath} from './links.ts'
 import {listWords, NOTHING, ofWords, percent} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
@@ -62,8 +62,8 @@ function featherTable({ladder, trueBred, spread}: Findings, trait: Trait | null)
     if (step.kind === 'planned') return [{text: step.label, link: stepPath(step.label)}, 'planned', NOTHING, NOTHING, NOTHING]
     const rate = trueBred.steps.find(each => each.step === step.label)?.rate
     const cv = spread.rows.find(each => each.step === step.label && each.trait === trait && each.sex === 'female')?.spread
-    return [{text: step.label, link: stepPath(step.label)}, String(step.chicks.male), String(step.chicks.female), rate?.kind === 'share' ? ofWords(rate.count, rate.total) : rate ? cannotSay(rate) : NOTHING,
-      cv?.kind === 'spread' ? percent(cv.cv) : cv ? cannotSay(cv) : NOTHING]
+    return [{text: step.label, link: stepPath(step.label)}, String(step.chicks.male), String(step.chicks.female), rate?.kind === 'share' ? ofWords(rate.count, rate.total) : rate ? cannotSayShort(rate) : NOTHING,
+      cv?.kind === 'spread' ? percent(cv.cv) : cv ? cannotSayShort(cv) : NOTHING]
   })
   return {columns: [{head: 'Step'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'All traits', number: true}, {head: 'Females’ CV, %', number: true}], rows}
 }
@@ -74,7 +74,7 @@ export function featherView(findings: Findings): FeatherView | null {
   if (ladder.length === 0) return null
   const trait = mainMeasure(book.traits), reached = ladder.filter(step => step.kind === 'reached')
   const birds = reached.reduce((sum, step) => sum + step.birds.length, 0)
-  const long = trait === null ? '.' : `, as long as the bird was heavy at the age ${trait.name.toLowerCase()} is taken; a bird not weighed is drawn short.`
+  const long = trait === null ? '.' : `; its length is ${trait.name.toLowerCase()}, and a bird not weighed is drawn short.`
   return {
     title: birds === 0 ? 'A feather still in the pin' : birds === 1 ? 'One bird, one feather' : `${birds} birds, one feather`,
     note: birds === 0 ? '' : 'The dotted lines mark the standard weight. A ragged edge is an uneven flock; a clean edge is a breed.',

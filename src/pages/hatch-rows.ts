@@ -6,10 +6,10 @@ import type {CannotSay, Share} from '../findings/estimate.ts'
 import type {HatchRates, HatchResult} from '../findings/hatch-results.ts'
 import type {Hatch} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
-import {cannotSay} from './estimate-words.ts'
+import {cannotSay, cannotSayShort} from './estimate-words.ts'
 import {hatchPath} from './links.ts'
 import {limits, listWords, NOTHING, ofWords, percent} from './numbers.ts'
-import type {Cell, Figure, Table} from './page.ts'
+import type {Cell, Figure} from './page.ts'
 
 const count = (number: number | null): string => (number === null ? NOTHING : String(number))
 
@@ -24,34 +24,42 @@ export function fromWords(hatch: Hatch): string {
 
 export const hatchedOn = (hatch: Hatch): string => (hatch.on ? dateWords(hatch.on) : hatch.set ? `set ${dateWords(hatch.set)}` : 'not recorded')
 
-const COLUMNS: Table['columns'] = [
-  {head: 'Eggs', number: true}, {head: 'Fertile', number: true}, {head: 'Hatched', number: true}, {head: 'Fertility, %', number: true},
-  {head: 'Hatch of fertile, %', number: true}, {head: 'Hatch of set, %', number: true},
-]
+/** A rate for a narrow column, its limits beneath in small. */
+interface RateCell {
+  readonly value: string
+  readonly limits: string
+}
 
-const rateCells = (rates: HatchRates): readonly Cell[] => [
-  count(rates.eggs), count(rates.fertile), count(rates.hatched), rateCell(rates.fertility), rateCell(rates.hatchOfFertile), rateCell(rates.hatchOfSet),
-]
+/** Results in columns; the `hatch-table` partial sets limits beneath their rate. */
+export interface HatchTable {
+  readonly caption: string
+  readonly heads: readonly string[]
+  readonly rows: readonly {readonly head: {readonly text: string; readonly link: string | null}; readonly words: readonly string[]; readonly counts: readonly string[]; readonly rates: readonly RateCell[]}[]
+}
 
-export function hatchTable(results: readonly HatchResult[], caption: string): Table | null {
+function narrow(share: Share | CannotSay): RateCell {
+  return share.kind === 'cannot-say' ? {value: cannotSayShort(share), limits: ''} : {value: percent(share.value), limits: limits(share.interval)}
+}
+
+const counts = (rates: HatchRates): readonly string[] => [count(rates.eggs), count(rates.fertile), count(rates.hatched)]
+const rateCells = (rates: HatchRates): readonly RateCell[] => [narrow(rates.fertility), narrow(rates.hatchOfFertile), narrow(rates.hatchOfSet)]
+
+export function hatchTable(results: readonly HatchResult[], caption: string): HatchTable | null {
   if (results.length === 0) return null
   return {
-    caption, columns: [{head: 'Hatch'}, {head: 'Hatched'}, {head: 'From'}, {head: 'Step'}, ...COLUMNS],
-    rows: results.map((result): readonly Cell[] => [
-      {text: result.hatch.id, link: hatchPath(result.hatch)}, hatchedOn(result.hatch), fromWords(result.hatch), stepOf(result.hatch), ...rateCells(result),
-    ]),
+    caption, heads: ['Hatch', 'Hatched on', 'From', 'Step'],
+    rows: results.map(result => ({
+      head: {text: result.hatch.id, link: hatchPath(result.hatch)}, words: [hatchedOn(result.hatch), fromWords(result.hatch), stepOf(result.hatch)], counts: counts(result), rates: rateCells(result),
+    })),
   }
 }
 
 const stepOf = (hatch: Hatch): string => (hatch.step.kind === 'strain' ? hatch.strain?.name ?? hatch.step.strains[0]?.name ?? 'strain' : hatch.step.label)
 
-/** Sums of many hatches, a row a season, pen or step. */
-export function ratesTable(groups: readonly {readonly label: Cell; readonly rates: HatchRates}[], head: string, caption: string): Table | null {
+/** Sums of many hatches, a row a season or a way of hatching. */
+export function ratesTable(groups: readonly {readonly label: string; readonly rates: HatchRates}[], head: string, caption: string): HatchTable | null {
   if (groups.length === 0) return null
-  return {
-    caption, columns: [{head}, {head: 'Settings', number: true}, ...COLUMNS],
-    rows: groups.map(({label, rates}): readonly Cell[] => [label, String(rates.settings), ...rateCells(rates)]),
-  }
+  return {caption, heads: [head, 'Settings'], rows: groups.map(({label, rates}) => ({head: {text: label, link: null}, words: [String(rates.settings)], counts: counts(rates), rates: rateCells(rates)}))}
 }
 
 /** Eggs of each setting by what became of them; null when none can be drawn. */

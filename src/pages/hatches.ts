@@ -1,17 +1,18 @@
 /** All hatches by season, newest first, with what became of the eggs; broody hens and machines apart. */
 import type {Findings} from '../findings/study.ts'
 import {rateCell, hatchFigure, hatchTable, ratesTable} from './hatch-rows.ts'
+import type {HatchTable} from './hatch-rows.ts'
 import {HATCHES} from './links.ts'
 import {counted, figured, sentence} from './numbers.ts'
-import type {Figure, Page, Table} from './page.ts'
+import type {Figure, Page} from './page.ts'
 
 export interface HatchesView {
   readonly lead: string
   readonly empty: string
   readonly figure: Figure | null
-  readonly seasons: Table | null
-  readonly ways: Table | null
-  readonly groups: readonly {readonly title: string; readonly id: string; readonly table: Table}[]
+  readonly seasons: HatchTable | null
+  readonly ways: HatchTable | null
+  readonly groups: readonly {readonly title: string; readonly id: string; readonly table: HatchTable}[]
   readonly caution: string
 }
 

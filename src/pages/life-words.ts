@@ -48,9 +48,5 @@ export function sexHistory(bird: Bird): readonly Dated[] {
 /** Was it ever taken for the other sex? */
 export const wasMissexed = (bird: Bird): boolean => new Set(bird.sexings.map(({is}) => is).filter(is => is !== 'unknown')).size > 1
 
-/** Where it lived, oldest first. */
-export const homes = (bird: Bird): readonly Dated[] =>
-  bird.keptAt.map(({keeper, from, to}) => ({when: stayWords(from, to) ?? 'dates not recorded', text: keeper.name}))
-
 /** The keeper it is with on the last day of the book, or was with last. */
 export const lastKeeper = (bird: Bird): string | null => bird.keptAt.at(-1)?.keeper.name ?? null

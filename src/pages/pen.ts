@@ -11,9 +11,10 @@ import type {CareWords} from './care-words.ts'
 import {dateWords, dayWords, stayWords} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
 import {hatchTable, rateCell} from './hatch-rows.ts'
+import type {HatchTable} from './hatch-rows.ts'
 import {birdPath, penPath} from './links.ts'
 import {counted, listWords, percentSign, sentence} from './numbers.ts'
-import type {Page, Table} from './page.ts'
+import type {Page} from './page.ts'
 import {matingWords} from './pen-cards.ts'
 import {birdWord, sexSymbol} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
@@ -40,7 +41,7 @@ export interface PenView {
   /** what a change of males means for the chicks */
   readonly males: readonly string[]
   readonly intended: string
-  readonly hatches: Table | null
+  readonly hatches: HatchTable | null
   readonly results: readonly string[]
   readonly trueBred: TrueBredView | null
   readonly trueBredWords: string

@@ -3,24 +3,25 @@ import type {AgainstStandard} from '../findings/against-standard.ts'
 import type {SpreadRow} from '../findings/spread.ts'
 import type {Project, Trait} from '../logbook/book.ts'
 import {amount, amountPlain, shownIn, wantedWords} from './amounts.ts'
-import {cannotSay, leftOutSentence, shareCells} from './estimate-words.ts'
+import type {Shown} from './amounts.ts'
+import {cannotSayShort, leftOutSentence, shareCells} from './estimate-words.ts'
 import {traitPath} from './links.ts'
 import {limits, NOTHING, ofWords, percent, rounded} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
 
-const traitCell = (trait: Trait): Cell => ({text: trait.name, link: traitPath(trait)})
+const measureCell = (trait: Trait, sex: keyof typeof SEX_ROWS): Cell => ({text: `${trait.name}, ${SEX_ROWS[sex]}`, link: traitPath(trait)})
 
 export function spreadTable(rows: readonly SpreadRow[], units: Project['units']): Table | null {
   const own = rows.filter(row => row.sex !== 'all')
   if (own.length === 0) return null
   return {
-    columns: [{head: 'Measure'}, {head: 'Sex'}, {head: 'Birds', number: true}, {head: 'Mean', number: true}, {head: 'SD', number: true}, {head: 'CV, %', number: true},
+    columns: [{head: 'Measure'}, {head: 'Birds', number: true}, {head: 'Mean', number: true}, {head: 'SD', number: true}, {head: 'CV, %', number: true},
       {head: 'Interval of the CV', number: true}, {head: 'Within a tenth of the mean', number: true}],
     rows: own.map(({trait, sex, spread, values}): readonly Cell[] => {
       const shown = shownIn(trait, units)
-      if (spread.kind === 'cannot-say') return [traitCell(trait), SEX_ROWS[sex], String(values.length), cannotSay(spread), NOTHING, NOTHING, NOTHING, NOTHING]
-      return [traitCell(trait), SEX_ROWS[sex], ofWords(spread.n, values.length), amount(spread.mean, shown), amountPlain(spread.sd, shown), percent(spread.cv),
+      if (spread.kind === 'cannot-say') return [measureCell(trait, sex), String(values.length), cannotSayShort(spread), NOTHING, NOTHING, NOTHING, NOTHING]
+      return [measureCell(trait, sex), ofWords(spread.n, values.length), amount(spread.mean, shown), amountPlain(spread.sd, shown), percent(spread.cv),
         spread.cvInterval ? limits(spread.cvInterval) : NOTHING, ofWords(spread.within10.count, spread.within10.total)]
     }),
   }
@@ -34,16 +35,21 @@ export function spreadLeftOut(rows: readonly SpreadRow[]): readonly string[] {
   })
 }
 
+const signed = (text: string, value: number): string => (value > 0 ? `+${text}` : text.replace('-', '−'))
+
+/** `−0.04 kg, −0.2 SD` */
+function offWords(row: AgainstStandard, shown: Shown): string {
+  if (row.off === null) return NOTHING
+  return `${signed(amount(row.off, shown), row.off)}${row.offInSd === null ? '' : `, ${signed(rounded(row.offInSd, 1), row.offInSd)} SD`}`
+}
+
 export function standardTable(rows: readonly AgainstStandard[], units: Project['units']): Table | null {
   if (rows.length === 0) return null
   return {
-    columns: [{head: 'Measure'}, {head: 'Sex'}, {head: 'Wanted'}, {head: 'Inside', number: true}, {head: '%', number: true}, {head: 'Interval', number: true},
-      {head: 'Mean off the mark', number: true}, {head: 'In SD', number: true}],
+    columns: [{head: 'Measure'}, {head: 'Wanted'}, {head: 'Inside', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}, {head: 'Mean off the mark', number: true}],
     rows: rows.map((row): readonly Cell[] => {
       const shown = shownIn(row.trait, units)
-      const signed = (text: string, value: number): string => (value > 0 ? `+${text}` : text.replace('-', '−'))
-      return [traitCell(row.trait), SEX_ROWS[row.sex], wantedWords(row.wanted, shown), ...shareCells(row.inside),
-        row.off === null ? NOTHING : signed(amount(row.off, shown), row.off), row.offInSd === null ? NOTHING : signed(rounded(row.offInSd, 1), row.offInSd)]
+      return [measureCell(row.trait, row.sex), wantedWords(row.wanted, shown), ...shareCells(row.inside), offWords(row, shown)]
     }),
   }
 }

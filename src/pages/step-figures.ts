@@ -9,7 +9,7 @@ import type {StepTrueBred} from '../findings/true-bred.ts'
 import {wantedOf} from '../findings/wanted-look.ts'
 import type {Project, Trait} from '../logbook/book.ts'
 import {amountPlain, shownIn} from './amounts.ts'
-import {cannotSay, shareCells} from './estimate-words.ts'
+import {cannotSayShort, shareCells} from './estimate-words.ts'
 import {fileName} from './links.ts'
 import {limits, listWords, NOTHING, ofWords, percent} from './numbers.ts'
 import type {Cell, Figure} from './page.ts'
@@ -70,7 +70,7 @@ export function spreadFigure(trait: Trait, spread: readonly SpreadRow[], sex: 'm
     description: `Coefficient of variation: ${listWords(said)} per cent.`, spec: spreadByStep(rows, mark),
     table: {
       columns: [{head: 'Step'}, {head: 'Birds', number: true}, {head: `Mean${shown.unit === '' ? '' : `, ${shown.unit}`}`, number: true}, {head: 'CV, %', number: true}, {head: 'Interval', number: true}],
-      rows: own.map(({step, spread: found}): readonly Cell[] => (found.kind === 'cannot-say' ? [step, cannotSay(found), NOTHING, NOTHING, NOTHING]
+      rows: own.map(({step, spread: found}): readonly Cell[] => (found.kind === 'cannot-say' ? [step, cannotSayShort(found), NOTHING, NOTHING, NOTHING]
         : [step, String(found.n), amountPlain(found.mean, shown), percent(found.cv), found.cvInterval ? limits(found.cvInterval) : NOTHING])),
     },
   }

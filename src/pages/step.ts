@@ -12,6 +12,7 @@ import type {CareWords} from './care-words.ts'
 import {dateWords, daySpan} from './dates.ts'
 import {cannotSay, shareInText} from './estimate-words.ts'
 import {hatchTable, rateCell} from './hatch-rows.ts'
+import type {HatchTable} from './hatch-rows.ts'
 import {birdsByStepPath, BIRDS, stepPath, strainPath} from './links.ts'
 import {counted, figured, listWords, percent, percentSign, sentence} from './numbers.ts'
 import type {Cell, Figure, Page, Table} from './page.ts'
@@ -63,7 +64,7 @@ export interface StepView {
   readonly symbolNote: string
   readonly allBirds: {readonly link: string; readonly words: string}
   readonly pens: readonly PenCard[]
-  readonly hatches: Table | null
+  readonly hatches: HatchTable | null
   readonly care: readonly CareWords[]
   readonly caution: string | null
 }

@@ -7,9 +7,9 @@ import type {Chick} from '../findings/ladder-chicks.ts'
 import type {Project, Trait, Wanted} from '../logbook/book.ts'
 import {amountPlain, shownIn} from './amounts.ts'
 import type {Shown} from './amounts.ts'
-import {cannotSay} from './estimate-words.ts'
+import {cannotSayShort} from './estimate-words.ts'
 import {fileName} from './links.ts'
-import {limits, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
+import {listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
 import type {Cell, Figure} from './page.ts'
 import {flockWord} from './sex-words.ts'
 
@@ -54,12 +54,11 @@ export function weightsFigure(step: string, trait: Trait, all: readonly SpreadRo
     caption: `${trait.name}${unit}. ${marks} fail a required trait, speckled ones are not fully scored.${zone}`, description: `${sentence(listWords(said))}.`,
     spec: weightsByClass(classes),
     table: {
-      columns: [{head: 'Sex'}, {head: 'Birds', number: true}, {head: `Mean${unit}`, number: true}, {head: 'SD', number: true}, {head: 'CV, %', number: true}, {head: 'Interval', number: true}, {head: 'Within a tenth of the mean', number: true}],
+      columns: [{head: 'Sex'}, {head: 'Birds', number: true}, {head: `Mean${unit}`, number: true}, {head: 'CV, %', number: true}],
       rows: rows.map(({sex, values, spread}): readonly Cell[] => {
         const word = sentence(flockWord(sex, project.species, trait.atAge))
-        if (spread.kind === 'cannot-say') return [word, String(values.length), cannotSay(spread), NOTHING, NOTHING, NOTHING, NOTHING]
-        return [word, ofWords(spread.n, values.length), amountPlain(spread.mean, shown), amountPlain(spread.sd, shown), percent(spread.cv), spread.cvInterval ? limits(spread.cvInterval) : NOTHING,
-          ofWords(spread.within10.count, spread.within10.total)]
+        if (spread.kind === 'cannot-say') return [word, String(values.length), cannotSayShort(spread), NOTHING]
+        return [word, ofWords(spread.n, values.length), amountPlain(spread.mean, shown), percent(spread.cv)]
       }),
     },
   }
