@@ -110,8 +110,8 @@ describe('trueBred(book)', () => {
 
   it('does not mind the order of the records', () => {
     fc.assert(fc.property(drawnBook, book => {
-      const {verdicts: _, ...here} = rates(book), {verdicts: __, ...there} = rates(turned(book))
-      expect(there).toEqual(here)
+      const [here, there] = [rates(book), rates(turned(book))]
+      expect([there.steps, there.pens, there.seasons, there.interSe]).toEqual([here.steps, here.pens, here.seasons, here.interSe])
     }), {numRuns: 40})
   })
 

@@ -1,0 +1,26 @@
+import {parse} from 'csv-parse/sync'
+import {describe, expect, it} from 'vitest'
+import {csvOf, figuresText} from '../../src/commands/figures-text.ts'
+import type {FiguresTable} from '../../src/findings/figures.ts'
+
+const table: FiguresTable = {
+  columns: [{name: 'band', as: 'text'}, {name: 'n', as: 'count'}, {name: 'share', as: 'share'}, {name: 'mean', as: 'measure'}],
+  rows: [['24-031', 7, 2 / 3, 2360.04], ['a "quoted", one', 12, null, null]],
+}
+
+describe('figuresText', () => {
+  it('writes CSV with whole numbers, quoting as RFC 4180 has it, empty where nothing can be said', () => {
+    expect(csvOf(table)).toBe('band,n,share,mean\n24-031,7,0.6666666666666666,2360.04\n"a ""quoted"", one",12,,\n')
+  })
+  it('writes CSV that a well-kept parser reads back', () => {
+    const odd: FiguresTable = {columns: [{name: 'a', as: 'text'}, {name: 'b', as: 'text'}], rows: [['one\ntwo', 'x,y'], ['"', ' spaced ']]}
+    expect(parse(csvOf(odd))).toEqual([['a', 'b'], ...odd.rows])
+  })
+  it('writes a table that is rounded and stands in columns', () => {
+    expect(figuresText(table, 'table')).toBe('band              n  share    mean\n24-031            7  66.7%  2360.0\na "quoted", one  12      –       –\n')
+  })
+  it('says so when there are no rows', () => expect(figuresText({...table, rows: []}, 'table')).toContain('no rows'))
+  it('writes JSON with a name on every value', () => {
+    expect(JSON.parse(figuresText(table, 'json'))).toEqual([{band: '24-031', n: 7, share: 2 / 3, mean: 2360.04}, {band: 'a "quoted", one', n: 12, share: null, mean: null}])
+  })
+})

@@ -1,0 +1,106 @@
+import {describe, expect, it} from 'vitest'
+import {study} from '../../src/findings/study.ts'
+import type {Evidence} from '../../src/findings/evidence.ts'
+import {REQUIREMENT_KINDS, type Logbook, type Paper, type Requirement, type Requirements, type Show, type ShowEntry} from '../../src/logbook/book.ts'
+import {at, bird, date, F2, hatch, logbook, smallBook, weekOld, weight} from '../pages/small-logbook.ts'
+
+const asks = (kind: Requirement['kind'], more: Partial<Requirement> = {}): Requirement => ({
+  kind, title: kind, asked: kind, atLeast: null, atMost: null, males: null, females: null, seasons: null, perClass: null, judges: null, trait: null, stated: null, waived: null, at, ...more,
+})
+const asked = (items: readonly Requirement[], more: Partial<Requirements> = {}): Requirements => ({at, body: '', association: null, items, papers: [], distinctness: null, ...more})
+const shown = (book: Logbook, item: Requirement, more: Partial<Requirements> = {}): Evidence => {
+  const [only] = study({...book, requirements: asked([item], more)}).evidence.items
+  if (!only) throw new Error('no evidence')
+  return only
+}
+const state = (...of: Parameters<typeof shown>): string => shown(...of).state
+const paper = (proves: string, on: string, until: string | null = null): Paper => ({title: proves, proves, on: date(on), until: until === null ? null : date(until)})
+const entry = (id: string, more: Partial<ShowEntry> = {}): ShowEntry => ({
+  bird: bird(id, 'female'), class: 'pullet', judge: 'judge 1', place: null, of: null, award: null, points: null, remark: null, disqualified: false, draft: null, at, ...more,
+})
+const show = (on: string, entries: ShowEntry[], cancelled: string | null = null): Show => ({at, body: '', id: on, name: on, on: date(on), place: null, cancelled, entries})
+
+describe('evidence', () => {
+  const book = smallBook()
+
+  it('answers every kind of requirement, and says nothing on an empty book that it cannot know', () => {
+    for (const of of [book, weekOld(), logbook('2024-01-01')]) {
+      const found = study({...of, requirements: asked(REQUIREMENT_KINDS.map(kind => asks(kind, {atLeast: 1})))}).evidence
+      expect(found.items.length).toBe(REQUIREMENT_KINDS.length)
+      expect(found.counts.met + found.counts.notYet + found.counts.cannotTell + found.counts.waived).toBe(found.counts.all)
+      expect(JSON.stringify(found.items.map(item => item.state))).not.toContain('null')
+    }
+    expect(study(logbook('2024-01-01')).evidence.counts.all).toBe(0)
+  })
+
+  it('does not pretend to know what is not worked out', () => {
+    for (const kind of ['fixed', 'inbreeding'] as const) expect(shown(book, asks(kind, {atLeast: 0}))).toMatchObject({state: 'cannot-tell', shown: {kind: 'not-worked-out'}})
+  })
+
+  it('leaves a waived one waived, with its numbers', () => {
+    expect(shown(book, asks('years-bred', {atLeast: 9, waived: {because: 'all shows were forbidden', by: null}}))).toMatchObject({state: 'waived', shown: {seasons: [2024, 2025]}})
+  })
+
+  it('counts years with a hatch, and the gaps', () => {
+    expect(shown(book, asks('years-bred', {atLeast: 2}))).toMatchObject({state: 'met', shown: {seasons: [2024, 2025], gaps: []}})
+    const later = {...book, hatches: [...book.hatches, hatch('2027-01', {on: date('2027-03-20'), step: F2, hatched: 3})]}
+    expect(shown(later, asks('years-bred', {atLeast: 4}))).toMatchObject({state: 'not-yet', shown: {seasons: [2024, 2025, 2027], gaps: [2026]}})
+    expect(state(book, asks('years-bred'))).toBe('cannot-tell')
+  })
+
+  it('counts generations inter se and breeders alive', () => {
+    expect(shown(book, asks('inter-se-generations', {atLeast: 1}))).toMatchObject({state: 'met', shown: {most: 1, steps: ['F2']}})
+    expect(state(book, asks('inter-se-generations', {atLeast: 2}))).toBe('not-yet')
+    expect(state(book, asks('breeders-alive', {males: 1, females: 2}))).toBe('met')
+    expect(state(book, asks('breeders-alive', {males: 1, females: 3}))).toBe('not-yet')
+  })
+
+  it('holds the share of inter se chicks that are true against what is asked', () => {
+    // six F2 chicks, one with a single comb and one scored pea and then single, whose latest score counts
+    const found = shown(book, asks('true-to-type', {atLeast: 0.5}))
+    expect(found).toMatchObject({state: 'met', shown: {kind: 'true-to-type', seasons: [2025], sure: true}})
+    expect(state(book, asks('true-to-type', {atLeast: 0.9}))).toBe('not-yet')
+    expect(state(weekOld(), asks('true-to-type', {atLeast: 0.5}))).toBe('cannot-tell')
+  })
+
+  it('wants every sex even, and cannot tell of one with too few', () => {
+    expect(shown(book, asks('even-weight', {trait: weight, atMost: 0.1})).state).toBe('cannot-tell')
+    expect(state(book, asks('even-weight', {trait: weight, atMost: 0.001}))).toBe('not-yet')
+  })
+
+  it('counts different birds shown in each class, judges, and years without a gap but for cancelled ones', () => {
+    const shows = [show('2021-10-01', [entry('1'), entry('2', {judge: 'judge 2'})]), show('2022-10-01', [], 'all gatherings were forbidden'), show('2023-10-01', [entry('1', {disqualified: true}), entry('3')])]
+    const of = logbook('2024-01-01', {shows})
+    expect(shown(of, asks('shown-per-class', {perClass: 1}))).toMatchObject({state: 'not-yet', shown: {classes: [{class: 'cock', birds: 0}, {birds: 0}, {birds: 0}, {class: 'pullet', birds: 3}]}})
+    expect(state(of, asks('shows-and-judges', {atLeast: 2, judges: 2}))).toBe('met')
+    expect(state(of, asks('shows-and-judges', {atLeast: 2, judges: 3}))).toBe('not-yet')
+    expect(shown(of, asks('show-result'))).toMatchObject({state: 'not-yet', shown: {entries: 4, disqualified: 1}})
+    expect(shown(of, asks('consecutive-shows', {atLeast: 2}))).toMatchObject({state: 'met', shown: {years: [2021, 2023], cancelledYears: [2022], longestRun: 2}})
+    expect(state({...of, shows: shows.filter(each => each.cancelled === null)}, asks('consecutive-shows', {atLeast: 2}))).toBe('not-yet')
+  })
+
+  it('goes by papers that hold on the day, and by a person’s word where only a person can say', () => {
+    const papers = [paper('veterinary', '2023-08-12', '2024-08-12')]
+    expect(shown(book, asks('veterinary'), {papers})).toMatchObject({state: 'not-yet', shown: {kind: 'papers', valid: []}})
+    expect(state(book, asks('veterinary'), {papers: [...papers, paper('veterinary', '2025-08-12', '2026-08-12')]})).toBe('met')
+    expect(state(book, asks('statements', {atLeast: 2}), {papers: [paper('statements', '2025-01')]})).toBe('not-yet')
+    expect(state(book, asks('name-free'))).toBe('cannot-tell')
+    expect(state(book, asks('name-free', {stated: 'No breed of that name is known to us.'}))).toBe('met')
+  })
+
+  it('counts differing characters against the nearest neighbour', () => {
+    const distinctness = {breeds: ['Skerry Fowl', 'Holm White', 'Fell Buff'], rows: [
+      {character: 'Comb', values: ['pea', 'single', 'pea']}, {character: 'Skin', values: ['white', 'white', 'yellow']}, {character: 'Ground', values: ['silver', 'Silver ', 'gold']},
+      {character: 'Shank', values: ['short', '', 'long']},
+    ]}
+    expect(shown(book, asks('distinct', {atLeast: 2}), {distinctness})).toMatchObject({
+      state: 'not-yet', shown: {breeds: [{breed: 'Holm White', differing: ['Comb']}, {breed: 'Fell Buff', differing: ['Skin', 'Ground', 'Shank']}]},
+    })
+    expect(state(book, asks('distinct', {atLeast: 1}), {distinctness})).toBe('met')
+  })
+
+  it('looks at how the living are banded and whether both parents are certain', () => {
+    const found = shown(book, asks('identity', {atLeast: 0.95}))
+    expect(found).toMatchObject({state: 'not-yet', shown: {banded: {kind: 'share', count: 13, total: 13}, bothParents: {count: 0, total: 13}}})
+  })
+})
