@@ -25,9 +25,9 @@ export function retirement(flock: Flock, bird: DrawnBird, keptFor: number | unde
   if (chance.happens(stays)) return null
   const on = plusDays(stay.last, chance.whole(25, season === 2025 ? 160 : 330))
   const luck = chance.whole(1, 10)
-  if (luck <= 2) return sayLeft(on, 'died', chance.oneOf([null, null, 'found dead on the nest', 'never came through the moult']), false)
+  if (luck <= 2) return sayLeft(on, 'died', chance.oneOf([null, null, bird.sex === 'female' ? 'found dead on the nest' : 'in the gale', 'never came through the moult']), false)
   if (luck === 3) return sayLeft(on, 'given', chance.oneOf(['to a neighbour for eggs', 'to the school']), true)
-  return sayLeft(on, 'sold', luck === 4 ? 'laying well' : null, chance.happens(0.6))
+  return sayLeft(on, 'sold', luck === 4 && bird.sex === 'female' ? 'laying well' : null, chance.happens(0.6))
 }
 
 function sayLeft(on: string, how: string, why: string | null, monthOnly: boolean): string | null {
@@ -39,14 +39,17 @@ export function keptBecause(flock: Flock, bird: DrawnBird, season: number): stri
   const {type, neatness, tail} = marksOf(flock, bird)
   const chance = flock.chance(`kept ${bird.id}`)
   const off = Math.abs(bird.grams20 / WEIGHT_WANTED[bird.sex] - 1)
+  const his = bird.sex === 'male' ? 'his' : 'her'
   const good = [
-    ...(type >= 9 ? ['best type of the hatch'] : type === 8 ? ['good through the body'] : []),
-    ...(off < 0.03 ? ['on the weight'] : []),
-    ...(neatness === 'neat' ? ['neat comb'] : neatness === 'coarse' ? ['comb coarse, kept for the rest of the bird'] : []),
-    ...(tail <= (bird.sex === 'male' ? 45 : 41) ? ['tail where we want it'] : []),
+    ...(type >= 9 ? [chance.oneOf(['best type of the hatch', `best back of ${his} hatch`, 'broad and square', `stands like ${his} sire`])] : []),
+    ...(type === 8 ? [chance.oneOf(['good through the body', `good keel`, 'level back'])] : []),
+    ...(off < 0.03 ? [chance.oneOf(['on the weight', 'weight as written'])] : []),
+    ...(neatness === 'neat' ? [chance.oneOf(['neat comb', 'neat comb', 'three clean ridges'])] : []),
+    ...(tail <= (bird.sex === 'male' ? 43 : 38) ? [chance.oneOf(['low tail', `${his} tail`, 'tail where we want it'])] : []),
+    ...(season > 2024 && neatness === 'coarse' ? [chance.oneOf([`in spite of ${his} comb`, 'comb could be better'])] : []),
   ]
-  const words = good.length > 0 ? good.slice(0, 2).join(', ') : chance.oneOf(['the only one of her family left', 'a good foot', 'sound, nothing more'])
-  return `${season - 1}-${chance.oneOf(['10-02', '10-09', '10-12', '10-19', '10-25'])} for breeding, ${bird.sex === 'male' ? words.replace('her', 'his') : words}`
+  const words = good.length > 0 ? good.slice(0, 2).join(', ') : chance.oneOf([`the last of ${his} family`, 'a good foot', 'sound, nothing more', 'quiet, and eats out of the hand', 'tight feather'])
+  return `${season - 1}-${chance.oneOf(['10-02', '10-09', '10-12', '10-19', '10-25'])} for breeding, ${words}`
 }
 
 /** When she laid first: about twenty-five weeks, often known only to the month. */

@@ -10,7 +10,7 @@ import {dirname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {genotype} from './genes.ts'
 import {boxWeighing, eggSheets, feedSheet, grownSheets, weighSheets} from './measures.ts'
-import {birdRecord, hatchRecord, penRecord} from './records.ts'
+import {birdRecord, hatchRecord, otherBirds, penRecord} from './records.ts'
 import {autumnSheets, brassyCock, earlyCombs, scoringSheets, shellSheets} from './scorings.ts'
 import {drawSeasons} from './seasons.ts'
 
@@ -26,6 +26,7 @@ export function drawnFiles(seed = SEED): Map<string, string> {
     const record = birdRecord(flock, bird, choices)
     if (record !== null) files.set(`birds/${bird.id}.md`, record)
   }
+  for (const [band, record] of otherBirds()) files.set(`birds/${band}.md`, record)
   for (const tables of [
     weighSheets(flock), grownSheets(flock, choices), boxWeighing(flock), eggSheets(flock), feedSheet(flock),
     scoringSheets(flock), autumnSheets(flock, choices), earlyCombs(flock), brassyCock(flock), shellSheets(flock, choices),

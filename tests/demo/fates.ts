@@ -4,9 +4,13 @@ import {marksOf, WEIGHT_WANTED} from './choosing.ts'
 import type {Chance} from '../bench/chance.ts'
 import type {DrawnBird, Flock} from './flock.ts'
 import {trueGround, trueSkin} from './looks.ts'
+import {BANDED_LATER} from './notebook.ts'
 
 /** Last day of the demo. */
 export const AS_OF = '2025-10-30'
+
+/** Hatches of the test matings: nobody was banded, and the combs were all that was wanted. */
+export const TRIALS: readonly string[] = ['2024-06', '2025-01']
 
 const ofYear = (bird: DrawnBird, year: number) => bird.hatch !== null && bird.hatch.on.startsWith(String(year))
 
@@ -35,20 +39,25 @@ export function dieYoung(flock: Flock, year: number): void {
     const growers = [...flock.birds.values()].filter(bird => bird.hatch?.plan.id === '2021-02' && !bird.left)
     for (const bird of flock.chance('fox').some(growers, 4)) leave(bird, '2021-06-09', 'taken', 'fox')
   }
-  for (const hatch of flock.hatches.values()) if (hatch.on.startsWith(String(year))) tallyFates(flock, hatch.plan.id)
+  for (const hatch of flock.hatches.values()) {
+    if (hatch.on.startsWith(String(year)) && !TRIALS.includes(hatch.plan.id)) tallyFates(flock, hatch.plan.id)
+  }
 }
 
 /** Unbanded chicks go in handfuls: a few die, the singles go first, the rest are sold at seven or eight weeks. */
-function tallyFates(flock: Flock, id: string): void {
+export function tallyFates(flock: Flock, id: string): void {
   const hatch = flock.hatches.get(id)
   if (!hatch) return
   const chance = flock.chance(`tally ${id}`)
   const soldOn = plusDays(hatch.on, chance.whole(58, 66))
   const culledOn = plusDays(hatch.on, chance.whole(49, 56))
-  const test = hatch.plan.id === '2024-06' || hatch.plan.id === '2025-01'
+  const test = TRIALS.includes(id)
   for (const bird of hatch.tallied) {
+    const later = BANDED_LATER[bird.id]
+    bird.mark = later ?? null
     if (chance.happens(test ? 0.04 : 0.12)) leave(bird, plusDays(hatch.on, chance.whole(2, 9)), 'died', null)
     else if (test) leave(bird, soldOn, 'sold', null)
+    else if (later !== undefined) continue
     else if (bird.looks.skin === 'yellow') leave(bird, soldOn, 'culled', 'yellow skin')
     else if (bird.looks.comb === 'single' && chance.happens(0.5)) leave(bird, culledOn, 'culled', 'single comb')
     else leave(bird, soldOn, 'sold', null)
@@ -75,10 +84,11 @@ function awayOne(flock: Flock, bird: DrawnBird, chance: Chance): void {
     return hen ? leave(bird, soon ? early : grown, 'sold', 'single comb', !soon) : leave(bird, soon ? early : grown, 'culled', 'single comb')
   }
   if (trueGround(bird.genes) === 'gold') return leave(bird, grown, 'sold', 'gold', true)
-  if (trueGround(bird.genes) === 'brassy' && bird.looks.ground === 'brassy') return leave(bird, grown, 'culled', 'brassy')
+  // every male of the first cross is brassy; from 2021 on it is a fault
+  if (bird.hatched >= '2021' && bird.looks.ground === 'brassy') return leave(bird, grown, 'culled', 'brassy')
   const {tail, type, neatness} = marksOf(flock, bird)
   const light = bird.grams20 < 0.88 * WEIGHT_WANTED[bird.sex]
   const fault = tail > (hen ? 47 : 52) ? 'tail too high' : light ? 'light' : type <= 5 ? 'narrow behind' : neatness === 'coarse' && chance.happens(0.4) ? 'coarse comb' : null
   if (hen) return leave(bird, grown, 'sold', fault, chance.happens(0.7))
-  return leave(bird, grown, chance.happens(0.2) ? 'sold' : 'culled', fault ?? 'not wanted')
+  return leave(bird, grown, chance.happens(0.2) ? 'sold' : 'culled', fault ?? chance.oneOf(['surplus', 'surplus', 'not wanted', 'a better brother', null]))
 }

@@ -20,7 +20,7 @@ export interface DrawnBird {
   readonly sire: string | null
   readonly dam: string | null
   readonly grams20: number
-  readonly mark: string | null
+  mark: string | null
   /** what was written down of it */
   looks: {comb?: string; skin?: string; ground?: string; down?: string}
   left: {on: string; words: string} | null

@@ -3,6 +3,7 @@ import {daysBetween, plusDays} from './calendar.ts'
 import {marksOf} from './choosing.ts'
 import {AS_OF} from './fates.ts'
 import type {DrawnBird, DrawnHatch, Flock} from './flock.ts'
+import {goneBy} from './notebook.ts'
 import type {Choices} from './seasons.ts'
 
 /** The day a hatch was weighed: about twenty weeks, on a free day. */
@@ -20,10 +21,10 @@ function poundsAndOunces(grams: number): string {
 }
 
 /** How each keeper writes a weight. In 2022 the scales at Ternhouse read pounds; the 2023 sheet of Kelpgarth came out of a spreadsheet with commas. */
-function habit(year: number, keeper: string): {heading: string; separator: string; cell: (grams: number) => string} {
-  if (year === 2022 && keeper === 'ternhouse') return {heading: 'weight', separator: ',', cell: poundsAndOunces}
-  if (year === 2023 && keeper === 'kelpgarth') return {heading: 'weight (kg)', separator: ';', cell: grams => (tens(grams) / 1000).toFixed(2).replace('.', ',')}
-  return {heading: 'weight (g)', separator: ',', cell: grams => String(tens(grams))}
+function habit(year: number, keeper: string): {heading: string; cell: (grams: number) => string} {
+  if (year === 2022 && keeper === 'ternhouse') return {heading: 'weight', cell: poundsAndOunces}
+  if (year === 2023 && keeper === 'kelpgarth') return {heading: 'weight (kg)', cell: grams => (tens(grams) / 1000).toFixed(2).replace('.', ',')}
+  return {heading: 'weight (g)', cell: grams => String(tens(grams))}
 }
 
 function table(rows: readonly (readonly string[])[], separator = ','): string {
@@ -34,11 +35,11 @@ function table(rows: readonly (readonly string[])[], separator = ','): string {
 export function weighSheets(flock: Flock): Map<string, string> {
   const sheets = new Map<string, (readonly string[])[]>()
   for (const hatch of flock.hatches.values()) {
-    const {keeper, id} = hatch.plan
+    const {keeper} = hatch.plan
     const year = Number(hatch.on.slice(0, 4))
     const day = weighDay(flock, hatch)
-    if (day > AS_OF || id === '2024-06' || id === '2025-01') continue
-    const {heading, separator, cell} = habit(year, keeper)
+    if (day > AS_OF || hatch.banded.length === 0) continue
+    const {heading, cell} = habit(year, keeper)
     const name = `measures/${year}-weights-${keeper}.csv`
     const rows = sheets.get(name) ?? [['band', 'on', heading]]
     for (const {id: band} of hatch.banded) {
@@ -48,7 +49,6 @@ export function weighSheets(flock: Flock): Map<string, string> {
       rows.push([band, day, cell(bird.grams20)])
     }
     sheets.set(name, rows)
-    void separator
   }
   return new Map([...sheets].map(([name, rows]) => [name, table(rows, rows[0]?.[2] === 'weight (kg)' ? ';' : ',')]))
 }
@@ -60,7 +60,7 @@ export function grownSheets(flock: Flock, choices: Choices): Map<string, string>
     const day = `${year}-${year === 2024 ? '04-06' : '03-29'}`
     const rows = [...choices.kept].flatMap(([band, season]): string[][] => {
       const bird = flock.bird(band)
-      if (season !== year || !thereOn(bird, day) || bird.id.startsWith('H') || daysBetween(bird.hatched, day) < 310) return []
+      if (season !== year || !thereOn(bird, day) || goneBy(band, day) || bird.id.startsWith('H') || daysBetween(bird.hatched, day) < 310) return []
       return [[band, day, String(tens(marksOf(flock, bird).gramsGrown))]]
     })
     sheets.set(`measures/${year}-weights-grown.csv`, table([['band', 'on', 'weight (g)'], ...rows.sort((a, b) => ((a[0] ?? '') < (b[0] ?? '') ? -1 : 1))]))
@@ -84,7 +84,7 @@ export function boxWeighing(flock: Flock): Map<string, string> {
   return new Map([['measures/2023-chicks-eight-weeks.csv', table([['hatch', 'on', 'sex', 'weight (g)'], ...rows])]])
 }
 
-/** Eggs of pen 2024-A day by day in March, and of the hens on trial in January 2025 one by one. */
+/** Eggs of pen 2024-A day by day in March, and of the hens on trial in November 2024 one by one. */
 export function eggSheets(flock: Flock): Map<string, string> {
   const penA = flock.pens.get('2024-A')
   const ofPen = Array.from({length: 31}, (_, index) => {
@@ -97,13 +97,13 @@ export function eggSheets(flock: Flock): Map<string, string> {
   const trial = flock.hatches.get('2025-01')?.plan.from['2025-T'] ?? {}
   const ofHens = Object.entries(typeof trial === 'number' ? {} : trial).flatMap(([hen, set]) => {
     const chance = flock.chance(`nest ${hen}`)
-    const days = Array.from({length: 15}, (_, index) => plusDays('2025-01-18', index))
+    const days = Array.from({length: 15}, (_, index) => plusDays('2024-11-23', index))
     const laidOn = new Set(chance.some(days, set + chance.whole(0, 3)))
     return days.map(day => [hen, day, laidOn.has(day) ? '1' : '0'])
   })
   return new Map([
     ['measures/2024-eggs-pen-A.csv', table([['pen', 'on', 'eggs', 'hens'], ...ofPen])],
-    ['measures/2025-eggs-trial-hens.csv', table([['band', 'on', 'eggs'], ...ofHens])],
+    ['measures/2024-eggs-trial-hens.csv', table([['band', 'on', 'eggs'], ...ofHens])],
   ])
 }
 

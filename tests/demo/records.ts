@@ -4,7 +4,7 @@ import {firstEgg, keptBecause, lastStay, retirement} from './breeders.ts'
 import {AS_OF} from './fates.ts'
 import type {DrawnBird, DrawnHatch, DrawnPen, Flock, Stay} from './flock.ts'
 import {flow, frontMatter, type Entries, type Value} from './front-matter-text.ts'
-import {BANDED_LATER, BIRDS, HATCHES, PENS} from './notebook.ts'
+import {BIRDS, HATCHES, OTHER_BIRDS, PENS} from './notebook.ts'
 import {cameToPen, type Choices} from './seasons.ts'
 
 export function penRecord(pen: DrawnPen): string {
@@ -69,7 +69,7 @@ function tallyLines(hatch: DrawnHatch): Entries[] {
   for (const chick of hatch.tallied) {
     const basket = pens.length > 1 ? `basket ${pens.indexOf(chick.pen ?? '') + 1}` : undefined
     const entries: Entries = {
-      mark: basket, pen: pens.length > 1 ? chick.pen ?? undefined : undefined, dam: hatch.plan.id === '2025-01' ? chick.dam ?? undefined : undefined,
+      mark: chick.mark ?? basket, pen: pens.length > 1 ? chick.pen ?? undefined : undefined, dam: hatch.plan.id === '2025-01' ? chick.dam ?? undefined : undefined,
       comb: chick.looks.comb, skin: chick.looks.skin, left: chick.left?.words,
     }
     const key = flow(entries)
@@ -111,6 +111,5 @@ function moves(flock: Flock, bird: DrawnBird): Value | undefined {
   return on > AS_OF ? undefined : [{keeper: home, to: on}, {keeper: away.keeper, from: on}]
 }
 
-export function laterBanded(name: string): string | undefined {
-  return BANDED_LATER[name]
-}
+/** Birds banded late or found again: noted wholly by hand. */
+export const otherBirds = (): [string, string][] => Object.entries(OTHER_BIRDS).map(([band, entries]) => [band, frontMatter(entries)])

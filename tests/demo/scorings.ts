@@ -4,8 +4,9 @@ import {firstEgg} from './breeders.ts'
 import {marksOf} from './choosing.ts'
 import {AS_OF} from './fates.ts'
 import type {DrawnBird, Flock} from './flock.ts'
-import {shellColour, tailAngle, trueComb, trueGround, typeMark, seenNeatness} from './looks.ts'
+import {seenNeatness, shellColour, tailAngle, trueComb, trueGround, trueSkin, typeMark} from './looks.ts'
 import {thereOn, weighDay} from './measures.ts'
+import {goneBy} from './notebook.ts'
 import type {Choices} from './seasons.ts'
 
 const SIGNS: Readonly<Record<string, string>> = {kelpgarth: 'inga', ternhouse: 'rasmus', wadderness: 'dagny'}
@@ -19,7 +20,7 @@ export function scoringSheets(flock: Flock): Map<string, string> {
     const {keeper, id, strain} = hatch.plan
     const year = Number(hatch.on.slice(0, 4))
     const day = weighDay(flock, hatch)
-    if (year < 2021 || day > AS_OF || strain !== undefined || ['2021-05', '2024-06', '2025-01', '2023-06'].includes(id)) continue
+    if (year < 2021 || day > AS_OF || strain !== undefined || hatch.banded.length === 0 || ['2021-05', '2023-06'].includes(id)) continue
     const withTail = year >= 2023
     const name = `scores/${year}-${keeper}.csv`
     const rows = sheets.get(name) ?? [['band', 'on', 'by', 'comb-neatness', 'type', ...(withTail ? ['tail-angle'] : []), 'struck']]
@@ -43,9 +44,9 @@ export function autumnSheets(flock: Flock, choices: Choices): Map<string, string
       .map(bird => {
         const chance = flock.chance(`autumn ${bird.id}`)
         const comb = trueComb(bird.genes)
-        return [bird.id, day, bird.hatch?.plan.keeper === 'kelpgarth' ? 'rasmus' : 'inga', comb, comb === 'pea' ? seenNeatness(bird.genes, chance) : '', trueGround(bird.genes), String(typeMark(bird.genes, chance)), String(tailAngle(bird.genes, bird.sex, chance))]
+        return [bird.id, day, bird.hatch?.plan.keeper === 'kelpgarth' ? 'rasmus' : 'inga', comb, comb === 'pea' ? seenNeatness(bird.genes, chance) : '', trueSkin(bird.genes), trueGround(bird.genes), String(typeMark(bird.genes, chance)), year >= 2023 ? String(tailAngle(bird.genes, bird.sex, chance)) : '']
       })
-    sheets.set(`scores/${year}-autumn.csv`, table([['band', 'on', 'by', 'comb', 'comb-neatness', 'ground', 'type', 'tail-angle'], ...rows]))
+    sheets.set(`scores/${year}-autumn.csv`, table([['band', 'on', 'by', 'comb', 'comb-neatness', 'skin', 'ground', 'type', 'tail-angle'], ...rows]))
   }
   return sheets
 }
@@ -77,7 +78,7 @@ export function shellSheets(flock: Flock, choices: Choices): Map<string, string>
     const rows = [...choices.kept].flatMap(([band, keptFor]): string[][] => {
       const bird = flock.bird(band)
       const egg = firstEgg(flock, bird)
-      if (keptFor !== season || bird.sex === 'male' || egg === null || egg.slice(0, 7) >= day.slice(0, 7) || band.startsWith('H')) return []
+      if (keptFor !== season || bird.sex === 'male' || egg === null || egg.slice(0, 7) >= day.slice(0, 7) || band.startsWith('H') || goneBy(band, day)) return []
       return [[band, day, SIGNS[bird.hatch?.plan.keeper ?? ''] ?? 'inga', shellColour(bird.genes, flock.chance(`shell ${band}`))]]
     })
     sheets.set(`scores/${day.slice(0, 7)}-shells.csv`, table([['band', 'on', 'by', 'shell'], ...rows.sort((a, b) => ((a[0] ?? '') < (b[0] ?? '') ? -1 : 1))]))

@@ -1,7 +1,7 @@
 /** Six seasons of the Skerry Fowl: who was put with whom, when eggs were set, what went wrong, who stayed and who left. */
 import {plusDays} from './calendar.ts'
 import {choose} from './choosing.ts'
-import {dieYoung, sendAway} from './fates.ts'
+import {dieYoung, sendAway, tallyFates} from './fates.ts'
 import {Flock} from './flock.ts'
 import type {StrainGenes} from './genes.ts'
 
@@ -112,7 +112,7 @@ export function drawSeasons(seed: number): {flock: Flock; choices: Choices} {
   flock.hatch({id: '2023-03', from: {'2023-A': byHen(hens23A, [5, 5, 5, 5, 4])}, set: '2023-04-02', laid: '2023-03-24..2023-04-01', machine: 'I1', keeper: 'kelpgarth', fertile: 0.92, deadInGerm: 0.35, deadInShell: 0.8, unbanded: 0, damsKnown: true, late: 1}, '23', 1)
   flock.hatch({id: '2023-04', from: {'2023-B': 22}, set: '2023-04-16', laid: '2023-04-06..2023-04-15', machine: 'I2', keeper: 'ternhouse', ...FAIR, unbanded: 5, damsKnown: false}, '23', 101)
   flock.hatch({id: '2023-05', from: {'2023-A': byHen(hens23A, [4, 4, 4, 4, 3])}, set: '2023-04-30', laid: '2023-04-20..2023-04-29', machine: 'I3', keeper: 'kelpgarth', ...GOOD, unbanded: 3, damsKnown: true}, '23', 1)
-  flock.hatch({id: '2023-06', from: {'2023-G': 11}, set: '2023-05-07', laid: '2023-04-26..2023-05-06', machine: 'I3', keeper: 'kelpgarth', ...GOOD, unbanded: 2, damsKnown: false}, '23', 1)
+  flock.hatch({id: '2023-06', from: {'2023-G': 11}, set: '2023-05-07', laid: '2023-04-20..2023-05-06', machine: 'I3', keeper: 'kelpgarth', ...GOOD, unbanded: 2, damsKnown: false}, '23', 1)
   dieYoung(flock, 2023)
   const cocks23A = wish(2024, ['2023-A'], 'male', 3)
   const cocks23B = wish(2024, ['2023-B'], 'male', 2)
@@ -141,16 +141,17 @@ export function drawSeasons(seed: number): {flock: Flock; choices: Choices} {
   const candidates = [...neat(['2024-A'], 2), ...neat(['2024-C'], 2), ...neat(['2024-B'], 2)]
   need(candidates.length === 6)
   const tested = [candidates[0] ?? '', candidates[2] ?? '', candidates[1] ?? '']
-  keep(2024, tested)
+  keep(2025, tested)
   const testHens = [...holmHens22, ...holmHens21].slice(0, 5)
   const basketHens = [testHens.slice(0, 2), testHens.slice(2, 4), testHens.slice(4)]
   need(basketHens.every(hens => hens.length > 0))
   tested.forEach((cockerel, index) => flock.pen({
-    id: `2024-T${index + 1}`, season: 2024, keeper: 'kelpgarth', males: trio([cockerel]), females: trio(basketHens[index] ?? []), from: '2024-09-14', to: '2024-10-12',
+    id: `2024-T${index + 1}`, season: 2024, keeper: 'kelpgarth', males: trio([cockerel]), females: trio(basketHens[index] ?? []), from: '2024-11-16', to: '2024-12-14',
   }))
-  flock.hatch({id: '2024-06', from: {'2024-T1': 11, '2024-T2': 11, '2024-T3': 9}, set: '2024-10-13', laid: '2024-09-28..2024-10-12', machine: 'I3', keeper: 'kelpgarth', fertile: 0.88, deadInGerm: 0.06, deadInShell: 0.1, unbanded: 40, damsKnown: false}, '24', 301)
+  flock.hatch({id: '2024-06', from: {'2024-T1': 11, '2024-T2': 11, '2024-T3': 9}, set: '2024-12-15', laid: '2024-11-30..2024-12-14', machine: 'I3', keeper: 'kelpgarth', fertile: 0.88, deadInGerm: 0.06, deadInShell: 0.1, unbanded: 40, damsKnown: false}, '24', 301)
   const singles = (pen: string) => (flock.hatches.get('2024-06')?.tallied ?? []).filter(chick => chick.pen === pen && chick.looks.comb === 'single').length
   const proved = tested.filter((_, index) => singles(`2024-T${index + 1}`) === 0)
+  tallyFates(flock, '2024-06')
   const [clean = '', other = ''] = proved
   need(proved.length === 2)
   const hens24a = wish(2025, ['2024-A'], 'female', 7)
@@ -162,9 +163,10 @@ export function drawSeasons(seed: number): {flock: Flock; choices: Choices} {
 
   // 2025: hens tried on a single-combed cock, then the second mating inter se
   const tried = [...hens24a.slice(0, 4), ...hens24c.slice(0, 2)]
-  flock.pen({id: '2025-T', season: 2025, keeper: 'kelpgarth', males: trio(['H23-02']), females: trio(tried), from: '2025-01-04', to: '2025-02-01'})
-  flock.hatch({id: '2025-01', from: {'2025-T': byHen(tried, [7, 7, 6, 6, 6, 5])}, set: '2025-02-02', laid: '2025-01-18..2025-02-01', machine: 'I3', keeper: 'kelpgarth', fertile: 0.86, deadInGerm: 0.07, deadInShell: 0.1, unbanded: 60, damsKnown: true}, '25', 301)
+  flock.pen({id: '2025-T', season: 2025, keeper: 'kelpgarth', males: trio(['H23-02']), females: trio(tried), from: '2024-11-09', to: '2024-12-07'})
+  flock.hatch({id: '2025-01', from: {'2025-T': byHen(tried, [7, 7, 6, 6, 6, 5])}, set: '2024-12-08', laid: '2024-11-23..2024-12-07', machine: 'I3', keeper: 'kelpgarth', fertile: 0.86, deadInGerm: 0.07, deadInShell: 0.1, unbanded: 60, damsKnown: true}, '25', 301)
   const failed = new Set((flock.hatches.get('2025-01')?.tallied ?? []).filter(chick => chick.looks.comb === 'single').map(chick => chick.dam ?? ''))
+  tallyFates(flock, '2025-01')
   const passed = tried.filter(hen => !failed.has(hen))
   need(passed.length >= 3 && failed.size > 0 && hens24b.length >= 4 && hens24c.length >= 4)
   const hens25A = [...passed.filter(hen => hens24a.includes(hen) || hens24c.includes(hen)), ...hens24b.slice(0, 1)]
@@ -174,8 +176,8 @@ export function drawSeasons(seed: number): {flock: Flock; choices: Choices} {
   flock.pen({id: '2025-B', season: 2025, keeper: 'ternhouse', males: trio(untested), females: trio(hens25B), from: '2025-02-15', to: '2025-05-17', intends: 'BC3F3'})
   flock.pen({id: '2025-C', season: 2025, keeper: 'wadderness', males: trio([other]), females: trio(hens25C), from: '2025-02-15', to: '2025-05-10', intends: 'BC3F3'})
   flock.hatch({id: '2025-02', from: {'2025-B': byHen(hens25B, [5, 4, 4, 4, 4])}, set: '2025-03-09', laid: '2025-02-28..2025-03-08', machine: 'I2', keeper: 'ternhouse', ...GOOD, unbanded: 2, damsKnown: true}, '25', 101)
-  flock.hatch({id: '2025-03', from: {'2025-A': byHen(hens25A, [6, 5, 5, 5, 4])}, set: '2025-03-23', laid: '2025-03-16..2025-03-22', machine: 'I3', keeper: 'kelpgarth', ...GOOD, unbanded: 0, damsKnown: true}, '25', 1)
-  flock.hatch({id: '2025-04', from: {'2025-C': 20}, set: '2025-04-06', laid: '2025-03-27..2025-04-05', machine: 'I4', keeper: 'wadderness', ...FAIR, unbanded: 4, damsKnown: false}, '25', 201)
+  flock.hatch({id: '2025-03', from: {'2025-A': byHen(hens25A, [6, 5, 5, 5, 4])}, set: '2025-03-23', laid: '2025-03-14..2025-03-22', machine: 'I3', keeper: 'kelpgarth', ...GOOD, unbanded: 0, damsKnown: true}, '25', 1)
+  flock.hatch({id: '2025-04', from: {'2025-C': 20}, set: '2025-04-06', laid: '2025-03-20..2025-04-05', machine: 'I4', keeper: 'wadderness', ...FAIR, unbanded: 4, damsKnown: false}, '25', 201)
   flock.hatch({id: '2025-05', from: {'2025-A': byHen(hens25A, [5, 4, 4, 4, 4])}, set: '2025-04-20', laid: '2025-04-11..2025-04-19', machine: 'I3', keeper: 'kelpgarth', ...GOOD, unbanded: 2, damsKnown: true}, '25', 1)
   dieYoung(flock, 2025)
   for (const pen of ['2025-A', '2025-B', '2025-C']) {
