@@ -8,6 +8,8 @@ import {inLadderOrder} from './step-order.ts'
 export interface ReachedStep {
   readonly kind: 'reached'
   readonly label: string
+  /** the project plans a ladder, and this step is not on it: a test mating, a line of its own */
+  readonly beside: boolean
   readonly step: Step
   /** seasons with a chick, ascending */
   readonly seasons: readonly number[]
@@ -58,6 +60,7 @@ export interface ShareRange {
 export interface PlannedStep {
   readonly kind: 'planned'
   readonly label: string
+  readonly beside: false
 }
 
 export type LadderStep = ReachedStep | PlannedStep
@@ -128,12 +131,12 @@ const earliest = (dates: readonly PartialDate[]): PartialDate | null =>
 const latest = (dates: readonly PartialDate[]): PartialDate | null =>
   dates.reduce<PartialDate | null>((best, date) => (best === null || date.last > best.last ? date : best), null)
 
-function finish(from: Gathering, order: ReadonlyMap<Bird, number>): ReachedStep {
+function finish(from: Gathering, order: ReadonlyMap<Bird, number>, beside: boolean): ReachedStep {
   const placed = (birds: ReadonlySet<Bird>): Bird[] => [...birds].sort((a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0))
   const unbanded = from.tallies.reduce((sum, tally) => sum + tally.count, 0)
   const listed = from.birds.length + unbanded
   return {
-    kind: 'reached', label: from.step.label, step: from.step, seasons: [...from.seasons].sort((a, b) => a - b),
+    kind: 'reached', label: from.step.label, beside, step: from.step, seasons: [...from.seasons].sort((a, b) => a - b),
     firstHatch: earliest(from.dates), lastHatch: latest(from.dates), pens: [...from.pens],
     hatches: [...from.hatches].sort((a, b) => (a.on?.first ?? Infinity) - (b.on?.first ?? Infinity) || (a.id < b.id ? -1 : 1)),
     sires: placed(from.sires), dams: placed(from.dams),
@@ -147,7 +150,8 @@ function finish(from: Gathering, order: ReadonlyMap<Bird, number>): ReachedStep 
 }
 
 /**
- * How far has the breed climbed? One entry a step in the order of the ladder, the steps planned and not reached among them.
+ * How far has the breed climbed? One entry a step in the order of the ladder, the steps planned and not reached among them; steps
+ * that the project's ladder does not name stand after it, beside the ladder.
  *
  * A chick stands at its own step; chicks of a hatch that nobody listed stand at the step the hatch's parents give. Pure-strain
  * birds are not on the ladder. Every possible parent of an uncertain chick counts among those that may have bred the step.
@@ -177,8 +181,15 @@ export function ladderOf(book: Logbook): readonly LadderStep[] {
     gatherShare(into, hatch.shares, hatch.unlisted, book.project.recurrent)
   }
   const order = new Map(book.birds.map((bird, index) => [bird, index] as const))
-  const planned = book.project.ladder.filter(label => !steps.has(label)).map(label => ({kind: 'planned', label}) as const)
-  return [...[...steps.values()].map(from => finish(from, order)), ...planned]
+  const {ladder} = book.project
+  const planned = ladder.filter(label => !steps.has(label)).map(label => ({kind: 'planned', label, beside: false}) as const)
+  return [...[...steps.values()].map(from => finish(from, order, ladder.length > 0 && !ladder.includes(from.step.label))), ...planned]
     .map(entry => ({entry, rung: {label: entry.label, step: entry.kind === 'reached' ? entry.step : null, first: entry.kind === 'reached' ? entry.firstHatch?.first ?? null : null}}))
-    .sort((a, b) => inLadderOrder(a.rung, b.rung)).map(({entry}) => entry)
+    .sort((a, b) => Number(a.entry.beside) - Number(b.entry.beside) || inLadderOrder(a.rung, b.rung)).map(({entry}) => entry)
+}
+
+/** Where does the breed stand? The last step of the ladder that has been reached; only where none has, the last of those beside it. Mixed birds are no step. */
+export function currentStep(ladder: readonly LadderStep[]): ReachedStep | null {
+  const reached = ladder.filter(step => step.kind === 'reached').filter(step => step.label !== 'mixed')
+  return reached.filter(step => !step.beside).at(-1) ?? reached.at(-1) ?? null
 }

@@ -1,5 +1,6 @@
 import type {Trait} from '../logbook/book.ts'
 import type {Share} from './estimate.ts'
+import type {LadderStep} from './ladder.ts'
 import type {TrueBred} from './true-bred.ts'
 
 /** The required traits of the latest scored step, the least uniform first. */
@@ -17,11 +18,12 @@ export interface LeastUniform {
  * Where is the breed weakest? Of the traits the standard requires, the one that the fewest chicks of the latest step show as
  * wanted: the breed is as uniform as that. No single number is made up for a step.
  *
- * The latest step is the last on the ladder with anything required scored, mixed birds not considered. Null when there is none.
+ * The latest step is the last on the ladder with anything required scored; mixed birds and steps beside the ladder are not considered. Null when there is none.
  */
-export function leastUniform(trueBred: TrueBred): LeastUniform | null {
+export function leastUniform(trueBred: TrueBred, ladder: readonly LadderStep[]): LeastUniform | null {
+  const aside = new Set(ladder.filter(step => step.beside || step.label === 'mixed').map(step => step.label))
   for (const rate of [...trueBred.steps].reverse()) {
-    if (rate.step === 'mixed') continue
+    if (aside.has(rate.step)) continue
     const scored = rate.traits.flatMap(({trait, share}) => (share.kind === 'share' ? [{trait, share}] : []))
     const [least, ...others] = scored.map((entry, index) => ({entry, index}))
       .sort((a, b) => a.entry.share.value - b.entry.share.value || a.index - b.index).map(({entry}) => entry)

@@ -42,7 +42,7 @@ export function study(book: Logbook): Findings {
   const bred = trueBred(book, ladder), spread = spreadOfMeasures(book, ladder), now = census(book), shows = showResults(book)
   const audit = recordsAudit(book, now)
   return {
-    book, ladder, shares: traitShares(book, ladder), trueBred: bred, spread, againstStandard: againstStandard(spread), leastUniform: leastUniform(bred),
+    book, ladder, shares: traitShares(book, ladder), trueBred: bred, spread, againstStandard: againstStandard(spread), leastUniform: leastUniform(bred, ladder),
     hatchResults: hatchResults(book), strainShares: strainShares(book, ladder), census: now, misscoring: misscoring(book), shows,
     standardChanges: standardChanges(book), evidence: evidence(book, {ladder, census: now, shows, spread, trueBred: bred, audit}),
     upcoming: upcoming(book, ladder), audit,

@@ -27,6 +27,8 @@ export interface FeatherView {
   readonly words: string
   readonly rows: readonly FeatherRow[]
   readonly table: Table
+  /** steps that the project's ladder does not name */
+  readonly beside: readonly {readonly text: string; readonly link: string}[]
 }
 
 /** The weight that makes a barb's length: it must be aimed at, or there is no standard to draw by. */
@@ -72,13 +74,14 @@ function featherTable({ladder, trueBred, spread}: Findings, trait: Trait | null)
 export function featherView(findings: Findings): FeatherView | null {
   const {ladder, book} = findings
   if (ladder.length === 0) return null
-  const trait = mainMeasure(book.traits), reached = ladder.filter(step => step.kind === 'reached')
+  const trait = mainMeasure(book.traits), climbed = ladder.filter(step => !step.beside), reached = climbed.filter(step => step.kind === 'reached')
   const birds = reached.reduce((sum, step) => sum + step.birds.length, 0)
   const long = trait === null ? '.' : `; its length is ${trait.name.toLowerCase()}, and a bird not weighed is drawn short.`
   return {
     title: birds === 0 ? 'A feather still in the pin' : birds === 1 ? 'One bird, one feather' : `${birds} birds, one feather`,
     note: birds === 0 ? '' : 'The dotted lines mark the standard weight. A ragged edge is an uneven flock; a clean edge is a breed.',
     words: birds === 0 ? 'Nothing has hatched yet. The steps planned are drawn folded in their sheath.' : `Every barb is one banded bird, males to the left of the shaft and females to the right${long}`,
-    rows: ladder.map(step => row(step, findings, lengthOf(trait))), table: featherTable(findings, trait),
+    rows: climbed.map(step => row(step, findings, lengthOf(trait))), table: featherTable(findings, trait),
+    beside: ladder.filter(step => step.beside).map(step => ({text: step.label, link: stepPath(step.label)})),
   }
 }

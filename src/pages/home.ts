@@ -1,5 +1,6 @@
 /** Home: the breed in one sentence, where it stands today, the whole flock as one feather, what comes next. */
 import {candle} from '../charts/candle.ts'
+import {currentStep} from '../findings/ladder.ts'
 import type {ReachedStep} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Photo, RequirementKind} from '../logbook/book.ts'
@@ -41,10 +42,8 @@ export interface HomeView {
 /** Entries of what comes next at most. */
 const COMING = 8
 
-export const latestStep = ({ladder}: Findings): ReachedStep | null => ladder.filter(step => step.kind === 'reached').filter(step => step.label !== 'mixed').at(-1) ?? null
-
 function facts(findings: Findings): readonly Fact[] {
-  const {book, census} = findings, step = latestStep(findings), draft = book.drafts.at(-1)
+  const {book, census} = findings, step = currentStep(findings.ladder), draft = book.drafts.at(-1)
   const season = step?.seasons.at(-1) ?? null
   const living = census.aliveCount.all, breeding = census.breederCount.all
   return [
@@ -100,7 +99,7 @@ function evidenceStat({evidence}: Findings): HomeStat {
 
 /** Where the breed stands, said before it is drawn. */
 function words(findings: Findings): readonly string[] {
-  const {trueBred, leastUniform, census, book} = findings, step = latestStep(findings)
+  const {trueBred, leastUniform, census, book} = findings, step = currentStep(findings.ladder)
   if (step === null) {
     return [book.birds.length === 0 ? 'The book is open and nothing is written in it yet.'
       : `${sentence(counted(census.aliveCount.all, 'founder'))} and no hatch so far: the breed begins with the first cross. What stands below fills up as chicks are hatched, banded and scored.`]

@@ -3,6 +3,7 @@ import {countedValue} from '../findings/counted-value.ts'
 import type {LadderStep, ReachedStep} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, CareEntry, Trait} from '../logbook/book.ts'
+import {isUnit, UNITS} from '../records/quantities.ts'
 import {fact} from './bird-lead.ts'
 import type {Fact} from './bird-lead.ts'
 import {birdTable, symbolNote} from './bird-rows.ts'
@@ -113,9 +114,13 @@ function strainWords(step: ReachedStep, {book}: Findings): string {
   return `${mean} By descent the chicks of this step run from ${percentSign(recurrentShare.least)} to ${percentSign(recurrentShare.greatest)} ${recurrent.name}.`
 }
 
-/** The measure that figures on the step page: the first that something is wanted of. */
-export const mainMeasure = (traits: readonly Trait[]): Trait | null =>
-  traits.find(trait => trait.kind === 'measured' && (trait.wanted.male ?? trait.wanted.female) !== null) ?? traits.find(trait => trait.kind === 'measured') ?? null
+/** The measure that figures on the step page and in the feather: a weight before anything else, one with a target before one without. */
+export function mainMeasure(traits: readonly Trait[]): Trait | null {
+  const measured = traits.filter(trait => trait.kind === 'measured')
+  const wanted = measured.filter(trait => (trait.wanted.male ?? trait.wanted.female) !== null)
+  const isWeight = ({unit}: Trait) => unit !== null && isUnit(unit) && UNITS[unit].of === 'mass'
+  return wanted.find(isWeight) ?? measured.find(isWeight) ?? wanted[0] ?? measured[0] ?? null
+}
 
 function evenPart(step: ReachedStep, {findings}: StepSources, first: number): Pick<StepView, 'evenFigures' | 'evenWords' | 'spread' | 'spreadLeftOut' | 'standard'> {
   const {book, spread, trueBred} = findings, rows = spread.rows.filter(row => row.step === step.label)
@@ -150,7 +155,7 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
     kept: kept.length === 0 ? null : birdTable(kept, book, breeders, `Birds kept from ${step.label}`),
     keptWords: kept.length === 0 ? 'No bird of this step has been kept for breeding so far.' : '', symbolNote: symbolNote(book.traits),
     allBirds: {link: sources.large ? birdsByStepPath(step.label) : BIRDS, words: `All ${figured(step.chicks.banded, 'banded bird')} of ${step.label}`},
-    pens: penCards(step.pens, findings), hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of ${step.label}`),
+    pens: penCards(step.pens, findings), hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of ${step.label}`, 'step'),
     care: careWords(care, book.asOf), caution: careCaution(care),
   }
 }
