@@ -264,7 +264,9 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
       if (rules.others !== undefined) value.others = others
       if (!whole) return undefined
       const result = value as Read<F>
-      rules.check?.(result, note, at)
+      // what a key that could not be read would have said is no second fault
+      const unread = known.some(key => Object.hasOwn(raw, key) && value[key] === undefined)
+      if (!unread) rules.check?.(result, note, at)
       return result
     },
   }
