@@ -1,7 +1,6 @@
 /** Home: the breed in one sentence, where it stands today, the whole flock as one feather, what comes next. */
 import {candle} from '../charts/candle.ts'
 import {currentStep} from '../findings/ladder.ts'
-import type {ReachedStep} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Photo, RequirementKind} from '../logbook/book.ts'
 import {fact} from './bird-lead.ts'
