@@ -53,7 +53,8 @@ export function bandBook<B extends Bird>(birds: readonly B[], worn: readonly (re
         if (!bench.mayStandInFaulty(ref.text)) bench.note(unknownBand(ref, nearPlaces(ref.text, new Map([...wearers].map(([band, [first]]) => [band, first?.worn.at ?? ref.at])))))
         return null
       }
-      return settle(ref, all, when ?? null, keeper ?? null)
+      const [only, second] = all
+      return only && !second ? only.bird : settle(ref, all, when ?? null, keeper ?? null)
     },
   }
 

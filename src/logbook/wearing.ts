@@ -21,7 +21,7 @@ export interface Wearing extends Worn {
 export function bandsInTurn(tellings: Told): readonly Worn[] {
   const listed = (told(tellings, 'bands')?.value ?? []).map((worn): Worn =>
     ({band: worn.band.text, from: worn.from ?? null, to: worn.to?.on ?? null, lost: worn.to?.lost ?? false, at: worn.band.at}))
-  if (listed.every(worn => worn.from !== null)) listed.sort((a, b) => (a.from?.first ?? 0) - (b.from?.first ?? 0))
+  if (listed.length > 1 && listed.every(worn => worn.from !== null)) listed.sort((a, b) => (a.from?.first ?? 0) - (b.from?.first ?? 0))
   const worn = [...listed]
   for (const {band, row} of tellings) {
     if (worn.some(each => each.band === band.text)) continue

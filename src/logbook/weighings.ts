@@ -41,7 +41,7 @@ export function linkWeighings(bench: Bench, birds: Birds, hatches: Hatches, trai
       if (hatch && 'hatch' in row.of) loose.push({...weighing, hatch, sex: row.of.sex})
     }
   }
-  for (const [bird, own] of ofBirds) bird.weighings = own.sort((a, b) => compareDates(a.on, b.on))
+  for (const [bird, own] of ofBirds) bird.weighings = own.length > 1 ? own.sort((a, b) => compareDates(a.on, b.on)) : own
   return loose
 }
 

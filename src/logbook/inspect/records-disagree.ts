@@ -17,7 +17,7 @@ export const entry: ManualEntry = {
 export function check({bench, book, tellings, doubtful}: Linked): void {
   for (const bird of book.birds) {
     const own = tellings.get(bird) ?? []
-    if (doubtful.has(bird)) continue
+    if (doubtful.has(bird) || (own.length < 2 && !own[0]?.told['out-of'])) continue
     const first = own[0], last = own.at(-1)
     if (!first || !last) continue
     const disagree = (key: string, by: Telling, other: Telling, says: string, remedy: string) =>

@@ -16,7 +16,9 @@ export function check({bench, book}: Linked): void {
   const series = new Map<unknown, EggCount[]>()
   for (const count of book.eggCounts) {
     const of = count.bird ?? count.pen
-    series.set(of, [...(series.get(of) ?? []), count])
+    const own = series.get(of)
+    if (own) own.push(count)
+    else series.set(of, [count])
   }
   for (const counts of series.values()) {
     const inTurn = [...counts].sort((a, b) => a.on.first - b.on.first)

@@ -33,11 +33,10 @@ export function check({bench, book}: Linked): void {
       put(ages, ageKey(bird, weighing), {bird, weighing})
     }
   }
-  for (const [key, own] of ages) {
-    const wider = key === '' || own.length < LEAST ? null : middle(own)
+  const ofMates = middles(mates), ofAges = middles(ages)
+  for (const own of mates.values()) {
     for (const each of own) {
-      const among = mates.get(matesKey(each.bird, each.weighing)) ?? []
-      const typical = among.length >= LEAST ? middle(among) : wider
+      const typical = ofMates.get(matesKey(each.bird, each.weighing)) ?? ofAges.get(ageKey(each.bird, each.weighing)) ?? null
       if (typical === null || typical === 0) continue
       const times = each.weighing.value / typical
       if (times >= 1 / FACTOR && times <= FACTOR) continue
@@ -56,9 +55,12 @@ function put(groups: Map<string, Measured[]>, key: string, one: Measured): void 
   else groups.set(key, [one])
 }
 
-function middle(group: readonly Measured[]): number {
-  const values = group.map(({weighing}) => weighing.value).sort((a, b) => a - b)
-  return values[values.length >> 1] ?? 0
+/** The middle of each group that is large enough to have one. */
+function middles(groups: ReadonlyMap<string, readonly Measured[]>): ReadonlyMap<string, number> {
+  return new Map([...groups].filter(([key, group]) => key !== '' && group.length >= LEAST).map(([key, group]) => {
+    const values = group.map(({weighing}) => weighing.value).sort((a, b) => a - b)
+    return [key, values[values.length >> 1] ?? 0]
+  }))
 }
 
 const rounded = (value: number): string => String(Math.round(value * 10) / 10)
