@@ -23,7 +23,7 @@ function dataAddress(path: string, content: string | Uint8Array): string {
 export function styleInside(templates: Files): string {
   const style = templates.get('style.css')
   if (typeof style !== 'string') throw new Error('the templates folder has no style.css')
-  return style.replace(/url\("?([\w./-]+)"?\)/g, (whole, path: string) => {
+  return style.replace(/\/\*[\s\S]*?\*\//g, '').replace(/\n\s*/g, '\n').replace(/url\("?([\w./-]+)"?\)/g, (whole, path: string) => {
     const content = templates.get(path)
     return content === undefined ? whole : `url("${dataAddress(path, content)}")`
   })

@@ -11,6 +11,7 @@ import {addressOf, rootOf} from './links.ts'
 import type {Markdown} from './markdown.ts'
 import type {Picture, Pictures} from './picture.ts'
 import {SafeHtml} from './safe-html.ts'
+import {slimSprite} from './slim-sprite.ts'
 import {valueHelpers} from './template-helpers.ts'
 
 export interface TemplateParts {
@@ -125,6 +126,17 @@ export function openTemplates(files: ReadonlyMap<string, string>, parts: Templat
 
 const TITLE = '\u0001title\u0001', MATTER = '\u0001matter\u0001'
 
+/** A stretch of the layout, or what fills a gap in it. */
+type Piece = (title: string, matter: string) => string
+
+function pieceOf(text: string): Piece {
+  if (text === TITLE) return title => title
+  if (text === MATTER) return (_, matter) => matter
+  if (!text.startsWith('<svg class="sprite"')) return () => text
+  const slim = slimSprite(text)
+  return (_, matter) => slim(matter)
+}
+
 /**
  * Pages of one section and depth differ in the layout by title and matter alone, so the layout is put out once for each such kind
  * with two gaps, and the gaps are filled a page.
@@ -133,7 +145,7 @@ function cachedLayout(parts: TemplateParts, put: (path: string, view: object, si
   const {frame, feed} = parts
   const home = frame.contents.find(entry => entry.section === 'home')?.path ?? 'index.html'
   const main = new Set(frame.contents.map(entry => entry.path))
-  const known = new Map<string, readonly string[]>()
+  const known = new Map<string, readonly Piece[]>()
   return (page, matter) => {
     const look = page.look ?? null, selfContained = page.selfContained === true
     const key = JSON.stringify([rootOf(page.path), page.section, look, selfContained, main.has(page.path) ? page.path : ''])
@@ -143,11 +155,11 @@ function cachedLayout(parts: TemplateParts, put: (path: string, view: object, si
         title: TITLE, breed: frame.breed, language: frame.language, look, style: selfContained ? parts.inlineStyle() : null, feed, home,
         nav: navOf(frame, page.section, page.path), contents: frame.contents, asOf: frame.asOf, matter: new SafeHtml(MATTER),
       }, {page, bodies: 0}).html
-      pieces = withoutTrailingSpace(html).split(/(\u0001\w+\u0001)/) // eslint-disable-line no-control-regex
+      pieces = withoutTrailingSpace(html).split(/(\u0001\w+\u0001|<svg class="sprite"[\s\S]*?<\/defs>[\s\S]*?<\/svg>\n(?=<a))/).map(pieceOf) // eslint-disable-line no-control-regex
       known.set(key, pieces)
     }
-    const title = Handlebars.escapeExpression(titleOf(page, frame))
-    return pieces.map(piece => (piece === TITLE ? title : piece === MATTER ? withoutTrailingSpace(matter) : piece)).join('')
+    const title = Handlebars.escapeExpression(titleOf(page, frame)), slim = withoutTrailingSpace(matter)
+    return pieces.map(piece => piece(title, slim)).join('')
   }
 }
 

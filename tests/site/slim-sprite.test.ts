@@ -1,0 +1,27 @@
+import {describe, expect, it} from 'vitest'
+import {slimSprite} from '../../src/site/slim-sprite.ts'
+import {readTemplates} from '../../src/site/templates-folder.ts'
+import {sampleSite, textAt} from './sample-site.ts'
+
+const sprite = String(readTemplates(null).files.get('partials/sprite.hbs'))
+
+describe('slimSprite(sprite)', () => {
+  it('keeps the symbols a page uses, and the patterns these use', () => {
+    const slim = slimSprite(sprite)('<use href="#fq"/>')
+    expect(slim).toContain('id="fq"')
+    expect(slim).toContain('id="speckled"')
+    for (const id of ['m1', 'egg-met', 'barred', 'pencilled']) expect(slim).not.toContain(`id="${id}"`)
+  })
+
+  it('keeps the patterns a drawing fills with, by address or by class', () => {
+    expect(slimSprite(sprite)('<path fill="url(#pencilled)"/>')).toContain('id="pencilled"')
+    expect(slimSprite(sprite)('<rect class="barred"/>')).toContain('id="barred"')
+  })
+
+  it('leaves nothing that a page asks for unresolved', async () => {
+    const uses = ['m0', 'uh', 'egg-waived'].map(id => `<svg viewBox="0 0 1 1"><use href="#${id}"/></svg>`).join('')
+    const html = textAt(await sampleSite({template: uses, view: {}}), 'page.html')
+    for (const [, id] of html.matchAll(/<use href="#([^"]+)"/g)) expect(html).toContain(`<symbol id="${id ?? ''}"`)
+    expect(html).not.toContain('<symbol id="f1"')
+  })
+})
