@@ -17,7 +17,7 @@ export function cannotSay({why, have, need}: CannotSay): string {
 export const cannotSayShort = ({why}: CannotSay): string => WHY_NOT[why]
 
 const LEFT_OUT: Readonly<Record<LeftOut['why'], string>> = {
-  unscored: 'not scored', 'lost-before-scoring': 'gone before scoring age', 'not-listed': 'hatched but not listed', 'too-young': 'too young yet', struck: 'scores struck out',
+  unscored: 'not scored', 'lost-before-scoring': 'gone before scoring age', 'not-listed': 'hatched but not listed', 'too-young': 'too young yet', struck: 'with scores struck out',
   'outside-window': 'scored or weighed outside the days that count', 'small-class': 'in a class of fewer than 5', 'sex-unknown': 'of unknown sex', 'not-candled': 'not candled',
   'not-finished': 'not hatched yet',
 }

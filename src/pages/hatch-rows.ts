@@ -5,7 +5,7 @@ import type {HatchRow} from '../charts/hatch-results.ts'
 import type {CannotSay, Share} from '../findings/estimate.ts'
 import type {HatchRates, HatchResult} from '../findings/hatch-results.ts'
 import type {Hatch} from '../logbook/book.ts'
-import {dateWords} from './dates.ts'
+import {dateShort} from './dates.ts'
 import {cannotSay, cannotSayShort} from './estimate-words.ts'
 import {hatchPath} from './links.ts'
 import {limits, listWords, NOTHING, ofWords, percent} from './numbers.ts'
@@ -22,7 +22,7 @@ export function fromWords(hatch: Hatch): string {
   return hatch.strain ? `bought, ${hatch.strain.name}` : 'not recorded'
 }
 
-export const hatchedOn = (hatch: Hatch): string => (hatch.on ? dateWords(hatch.on) : hatch.set ? `set ${dateWords(hatch.set)}` : 'not recorded')
+const hatchedOn = (hatch: Hatch): string => (hatch.on ? dateShort(hatch.on) : hatch.set ? `set ${dateShort(hatch.set)}` : 'not recorded')
 
 /** A rate for a narrow column, its limits beneath in small. */
 interface RateCell {
@@ -44,12 +44,14 @@ function narrow(share: Share | CannotSay): RateCell {
 const counts = (rates: HatchRates): readonly string[] => [count(rates.eggs), count(rates.fertile), count(rates.hatched)]
 const rateCells = (rates: HatchRates): readonly RateCell[] => [narrow(rates.fertility), narrow(rates.hatchOfFertile), narrow(rates.hatchOfSet)]
 
-export function hatchTable(results: readonly HatchResult[], caption: string): HatchTable | null {
+/** @param of  what all of them share and no column repeats */
+export function hatchTable(results: readonly HatchResult[], caption: string, of: 'pen' | 'step' | 'season'): HatchTable | null {
   if (results.length === 0) return null
   return {
-    caption, heads: ['Hatch', 'Hatched on', 'From', 'Step'],
+    caption, heads: ['Hatch', 'Hatched on', ...(of === 'pen' ? [] : ['From']), ...(of === 'step' ? [] : ['Step'])],
     rows: results.map(result => ({
-      head: {text: result.hatch.id, link: hatchPath(result.hatch)}, words: [hatchedOn(result.hatch), fromWords(result.hatch), stepOf(result.hatch)], counts: counts(result), rates: rateCells(result),
+      head: {text: result.hatch.id, link: hatchPath(result.hatch)},
+      words: [hatchedOn(result.hatch), ...(of === 'pen' ? [] : [fromWords(result.hatch)]), ...(of === 'step' ? [] : [stepOf(result.hatch)])], counts: counts(result), rates: rateCells(result),
     })),
   }
 }

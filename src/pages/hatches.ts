@@ -30,7 +30,7 @@ export function hatchesPage({hatchResults, book}: Findings): Page {
     ways: ways.length === 2 ? ratesTable(ways, 'Hatched', 'Broody hens and machines, pure strains left aside') : null,
     groups: years.flatMap(year => {
       const title = year === null ? 'Season not known' : String(year)
-      const table = hatchTable(hatches.filter(({season}) => season === year), `Hatches, ${title}`)
+      const table = hatchTable(hatches.filter(({season}) => season === year), `Hatches, ${title}`, 'season')
       return table ? [{title, id: year === null ? 'not-known' : `season-${year}`, table}] : []
     }),
     caution: book.hatches.length === 0 ? '' : 'Rates carry their 95% interval. Eggs of one hen are not independent, one infertile hen clears them all, so the truth may lie wider.',

@@ -96,7 +96,7 @@ export function penPage(pen: Pen, findings: Findings): Page {
   const view: PenView = {
     id: pen.id, facts: facts(pen), lead: `${sentence(matingWords(pen))}.`, symbolNote: symbolNote(book.traits), birds: stayRows(pen, findings),
     chances: pen.males.some(({chance}) => chance !== null), males: maleWords(pen, book.project.spermStoreDays), intended: intendedWords(pen),
-    hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of pen ${pen.id}`),
+    hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of pen ${pen.id}`, 'pen'),
     results: [
       ...(rates ? [`Together: fertility ${rateCell(rates.fertility)}, hatch of fertile eggs ${rateCell(rates.hatchOfFertile)}, hatch of set ${rateCell(rates.hatchOfSet)}.`] : []),
       ...(shared > 0 ? [`${sentence(counted(shared, 'hatch', 'hatches'))} shared the setting with another pen and ${shared === 1 ? 'stands' : 'stand'} outside these sums.`] : []),

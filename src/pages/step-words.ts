@@ -1,5 +1,6 @@
 /** A bird's step as a reader wants it: the strain's name for birds of a pure strain, else the step's label. */
 import type {Strain, Step} from '../logbook/book.ts'
+import {countWord, sentence} from './numbers.ts'
 
 /** `Holm White`, `BC2`, `mixed` */
 export function stepWords(chick: {readonly step: Step; readonly strain?: Strain | null}): string {
@@ -15,7 +16,7 @@ export function stepMeaning(step: Step): string {
     case 'filial': return step.interSe === 0 ? `The first cross of ${names}.` : `Mated inside the line, ${generationWords(step.interSe)} from the cross of ${names}.`
     case 'backcross': {
       const to = step.to?.name ?? 'the recurrent strain'
-      const times = step.backcrosses === 1 ? 'One backcross' : step.backcrosses === 2 ? 'Two backcrosses' : `${step.backcrosses} backcrosses`
+      const times = step.backcrosses === 1 ? 'One backcross' : step.backcrosses === 2 ? 'Two backcrosses' : `${sentence(countWord(step.backcrosses))} backcrosses`
       return step.interSe === 0 ? `${times} to ${to}.` : `${times} to ${to}, then mated inside the line: ${generationWords(step.interSe)}.`
     }
     case 'named': return step.interSe === 0 ? 'A step with a name of its own: ladders joined, or a strain taken in late.'

@@ -6,13 +6,12 @@ import {looksRight} from '../findings/wanted-look.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Trait} from '../logbook/book.ts'
 import {amount, amountPlain, shownIn} from './amounts.ts'
-import {leftOutSentence} from './estimate-words.ts'
+import {leftOutSentence, shareCells} from './estimate-words.ts'
 import {fileName, stepPath} from './links.ts'
 import {figured, listWords, NOTHING, percent, rounded} from './numbers.ts'
 import type {Cell, Figure, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
 import {spreadFigure, traitFigure} from './step-figures.ts'
-import {shareCells} from './estimate-words.ts'
 
 export interface Course {
   readonly figures: readonly Figure[]
@@ -46,7 +45,7 @@ function measuredCourse(trait: Trait, {spread, againstStandard, book}: Findings)
   const unsexed = spread.unsexed.filter(row => row.trait === trait).reduce((sum, {values}) => sum + values.length, 0)
   const table: Table = {
     caption: 'Against what is wanted, every bird measured at its age',
-    columns: [{head: 'Step'}, {head: 'Sex'}, {head: 'Birds', number: true}, {head: 'Mean', number: true}, {head: 'Off the mark', number: true}, {head: 'Inside', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
+    columns: [{head: 'Step'}, {head: 'Sex'}, {head: 'Birds', number: true}, {head: 'Mean', number: true}, {head: `Off the mark${shown.unit === '' ? '' : `, ${shown.unit}`}`, number: true}, {head: 'Inside', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
     rows: standard.map((row): readonly Cell[] => [{text: row.step, link: stepPath(row.step)}, SEX_ROWS[row.sex], String(row.n), amount(row.mean, shown),
       row.off === null ? NOTHING : `${row.off > 0 ? '+' : ''}${amountPlain(row.off, shown).replace('-', '−')}`, ...shareCells(row.inside)]),
   }

@@ -3,7 +3,7 @@ import {lookOf} from '../findings/counted-value.ts'
 import type {Misscoring} from '../findings/misscoring.ts'
 import type {Bird, Logbook, Score, Trait} from '../logbook/book.ts'
 import {scoreWords} from './bird-looks.ts'
-import {dateWords} from './dates.ts'
+import {ageWords, dateWords} from './dates.ts'
 import {cannotSay} from './estimate-words.ts'
 import {birdPath} from './links.ts'
 import {figured, limits, NOTHING, ofWords, percent, percentSign} from './numbers.ts'
@@ -14,6 +14,12 @@ const MOST = 40
 
 const onWords = (score: Score): string => (score.on ? dateWords(score.on) : 'no day given')
 const bandCell = (bird: Bird): Cell => ({text: bird.band, link: birdPath(bird)})
+
+/** Which of many weighings a measured trait takes; empty for the others. */
+function measuredWords({kind, measure, atAge, window}: Trait): string {
+  if (kind !== 'measured' || measure === null || atAge === null) return ''
+  return `Taken from the weigh days’ ${measure}: of the days within ${figured(window ?? 7, 'day')} of ${ageWords(atAge)} the nearest counts, of two equally near the earlier.`
+}
 
 export interface ScoreDisputes {
   readonly words: readonly string[]
@@ -36,9 +42,10 @@ export function scoreDisputes(trait: Trait, book: Logbook, misscoring: Misscorin
   const share = misscoring?.disagreements
   return {
     words: [
+      measuredWords(trait),
       ...(share === undefined ? [trait.kind === 'measured' ? '' : 'No bird was scored for it more than once, so the flock’s own rate of mistakes cannot be told.']
         : share.kind === 'cannot-say' ? [`Scored more than once: ${cannotSay(share)}.`]
-          : [`Of ${figured(share.total, 'repeated scoring')}, ${ofWords(share.count, share.total)} (${percentSign(share.value)}, ${limits(share.interval)}) differ from the one before.${misscoring?.perScoring === null || misscoring === null ? '' : ` If each scoring is as likely to be wrong, that is ${percent(misscoring.perScoring)} in a hundred.`}`]),
+          : [`${ofWords(share.count, share.total)} repeated ${share.total === 1 ? 'scoring' : 'scorings'} (${percentSign(share.value)}, ${limits(share.interval)}) differ from the one before.${misscoring?.perScoring === null || misscoring === null ? '' : ` If each scoring is as likely to be wrong, that is ${percent(misscoring.perScoring)} in a hundred.`}`]),
       ...(aside.length === 0 ? [] : [`${figured(aside.length, 'score')} ${aside.length === 1 ? 'is' : 'are'} shown and not counted: ${struck.length} struck out, ${aside.length - struck.length} too early or off the day.`]),
     ].filter(words => words !== ''),
     twice: misscoring ? twiceTable(misscoring, units) : null,
