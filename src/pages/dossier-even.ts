@@ -18,12 +18,21 @@ function narrow(figure: Figure): Figure {
   return {...figure, table: {...figure.table, columns: [who, birds, mean, cv], rows}}
 }
 
-/** The latest step with a measured trait that the standard names a weight for, the first such trait. */
-function latestWeights({ladder, spread, trueBred, book}: Findings, head: string): Figure | null {
-  for (const {label} of [...ladder].reverse()) {
+/** Steps from the end of the ladder the project plans backwards; steps off that ladder come after. */
+function latestFirst({ladder, book: {project}}: Findings): readonly string[] {
+  const reached = ladder.filter(step => step.kind === 'reached' && step.label !== 'mixed').map(({label}) => label).reverse()
+  const place = (label: string): number => project.ladder.indexOf(label)
+  return [...reached].sort((a, b) => place(b) - place(a))
+}
+
+/** Of the furthest step that has a spread to show, the first measured trait with a target, else the first measured one. */
+function latestWeights(findings: Findings, head: string): Figure | null {
+  const {spread, trueBred, book} = findings
+  for (const label of latestFirst(findings)) {
     const rows = spread.rows.filter(row => row.step === label && row.sex !== 'all')
-    const trait = rows.find(row => row.trait.wanted.male !== null || row.trait.wanted.female !== null)?.trait ?? rows[0]?.trait
-    if (label === 'mixed' || !trait) continue
+    const told = rows.filter(row => row.spread.kind === 'spread')
+    const trait = told.find(row => row.trait.wanted.male !== null || row.trait.wanted.female !== null)?.trait ?? told[0]?.trait
+    if (!trait) continue
     const figure = weightsFigure(label, trait, rows.filter(row => row.trait === trait), trueBred.verdicts, book.project, head)
     return figure && narrow(figure)
   }

@@ -5,10 +5,10 @@ import type {CareKind} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
 import {cannotSay} from './estimate-words.ts'
 import {showPath} from './links.ts'
-import {counted, countWord, limits, listWords, NOTHING, ofWords, percentSign, sentence} from './numbers.ts'
+import {counted, countWord, limitsShort, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 
-const rateCell = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? sentence(cannotSay(share)) : `${percentSign(share.value)} (${limits(share.interval)})`)
+const rateCell = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? sentence(cannotSay(share)) : `${percent(share.value)} (${limitsShort(share.interval)})`)
 
 /** What became of the eggs, a row a season. */
 export function hatchTable({hatchResults}: Findings): Table | null {
@@ -19,8 +19,8 @@ export function hatchTable({hatchResults}: Findings): Table | null {
   ])
   return {
     columns: [
-      {head: 'Season'}, {head: 'Settings', number: true}, {head: 'Eggs', number: true}, {head: 'Hatched', number: true}, {head: 'Fertility', number: true},
-      {head: 'Hatch of fertile', number: true}, {head: 'Hatch of set', number: true},
+      {head: 'Season'}, {head: 'Settings', number: true}, {head: 'Eggs', number: true}, {head: 'Hatched', number: true}, {head: 'Fertility, %', number: true},
+      {head: 'Hatch of fertile, %', number: true}, {head: 'Hatch of set, %', number: true},
     ],
     rows,
   }

@@ -10,7 +10,10 @@ import {stepMeaning} from './step-words.ts'
 import {yearsWords} from './count-words.ts'
 
 export interface HistoryView {
-  readonly sentences: readonly string[]
+  readonly opening: readonly string[]
+  /** step by step, as the ladder climbs */
+  readonly steps: readonly {readonly label: string; readonly words: string}[]
+  readonly closing: readonly string[]
   /** Markdown: the keeper's own account, the project's body */
   readonly body: string
   readonly table: Table | null
@@ -31,9 +34,9 @@ function begunWords({book: {project}}: Findings): string {
   return strains.length === 0 ? `${begun}.` : `${begun}, from ${listWords(strains)}.`
 }
 
-function stepWords({label, step, seasons, firstHatch, chicks}: ReachedStep): string {
+function stepWords({step, seasons, firstHatch, chicks}: ReachedStep): string {
   const when = firstHatch ? `first hatched ${onDate(firstHatch)}` : seasons.length > 0 ? `hatched in ${yearsWords(seasons)}` : 'hatched on days not recorded'
-  return `${label} ${when}: ${counted(chicks.hatched, 'chick')}. ${stepMeaning(step)}`
+  return `${stepMeaning(step)} ${sentence(when)}; ${counted(chicks.hatched, 'chick')} so far.`
 }
 
 /** Was any other blood used, as far as descent is on record? */
@@ -67,14 +70,14 @@ function stepsTable(findings: Findings, steps: readonly ReachedStep[]): Table | 
 
 export function historyView(findings: Findings): HistoryView {
   const steps = reachedSteps(findings), {project} = findings.book
-  const last = steps.at(-1)
-  const sentences = [
-    begunWords(findings), foundersWords(findings), ...steps.map(stepWords),
-    ...(last ? [bloodWords(findings)] : ['Nothing has been hatched from a cross yet.']),
-    ...(last?.lastHatch ? [`The last chicks on record hatched ${onDate(last.lastHatch)}.`] : []),
-  ]
+  const latest = steps.flatMap(({lastHatch}) => (lastHatch ? [lastHatch] : [])).sort((a, b) => b.last - a.last)[0]
   return {
-    sentences, body: project.body, table: stepsTable(findings, steps),
+    opening: [begunWords(findings), foundersWords(findings)],
+    steps: steps.map(step => ({label: step.label, words: stepWords(step)})),
+    closing: [
+      steps.length > 0 ? bloodWords(findings) : 'Nothing has been hatched from a cross yet.', ...(latest ? [`The last chicks on record hatched ${onDate(latest)}.`] : []),
+    ],
+    body: project.body, table: stepsTable(findings, steps),
     note: 'Males and females are the birds that bred the step, or may have; a bird used in two steps stands in both. “All traits” counts chicks that show every required trait, of those fully scored.',
   }
 }

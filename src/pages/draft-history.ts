@@ -4,7 +4,7 @@ import {dateWords} from './dates.ts'
 import {DRAFT_HISTORY} from './links.ts'
 import {counted, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
-import {changesInWords} from './standard-changes.ts'
+import {changesInWords, prefaceOf} from './standard-changes.ts'
 import {changeViews, draftLink, type ChangeView} from './standard-view.ts'
 
 interface DraftEntry {
@@ -14,6 +14,8 @@ interface DraftEntry {
   readonly latest: boolean
   readonly changes: readonly ChangeView[]
   readonly note: string
+  /** Markdown */
+  readonly preface: string
 }
 
 export interface DraftHistory {
@@ -28,7 +30,7 @@ export function draftHistoryPage(book: Logbook): Page | null {
     const before = book.drafts[index - 1]
     const changes = before ? changeViews(changesInWords(before, draft)) : []
     return {
-      number: draft.number, date: dateWords(draft.on), link: draftLink(book, draft), latest: index === book.drafts.length - 1, changes,
+      number: draft.number, date: dateWords(draft.on), link: draftLink(book, draft), latest: index === book.drafts.length - 1, changes, preface: prefaceOf(draft),
       note: !before ? 'The first draft.' : changes.length === 0 ? 'Nothing in the wording, the weights or the points was changed.' : `${sentence(counted(changes.length, 'change'))}.`,
     }
   })

@@ -60,12 +60,20 @@ function textChange(draft: Draft, id: string, what: string, before: string | nul
   return {id, what, was: orNull(shown.was), now: orNull(shown.now), gone: now === '', moved: false, quoted, why: reasonFor(draft, id)}
 }
 
+export const ORIGIN = /origin|purpose/i
+
+/** Has the draft a section of its own on its origin? */
+export const tellsOrigin = (draft: Draft): boolean => draft.sections.some(({title}) => ORIGIN.test(title))
+
+/** What stands above the first heading: words on the draft, not of the standard. */
+export const prefaceOf = (draft: Draft): string => draft.sections.filter(({title}) => title === '').map(({lead}) => lead).join('\n\n')
+
 /** What stands in the head of a draft, and what leads its sections in. */
 function headChanges(from: Draft, to: Draft): readonly Change[] {
-  const sections = [...to.sections, ...from.sections.filter(old => !to.sections.some(({id}) => id === old.id))]
+  const sections = [...to.sections, ...from.sections.filter(old => !to.sections.some(({id}) => id === old.id))].filter(({title}) => title !== '')
   const leadOf = (draft: Draft, id: string): string | null => draft.sections.find(section => section.id === id)?.lead ?? null
   return [
-    textChange(to, 'origin', 'Origin and purpose', from.origin, to.origin, true),
+    tellsOrigin(from) || tellsOrigin(to) ? null : textChange(to, 'origin', 'Origin and purpose', from.origin, to.origin, true),
     textChange(to, 'classification', 'Classification', from.classification, to.classification, true),
     textChange(to, 'egg', 'Egg', from.egg, to.egg, true),
     textChange(to, 'rings/male', 'Ring, male', from.rings.male, to.rings.male, false),

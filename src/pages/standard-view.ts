@@ -5,7 +5,7 @@ import {dateWords} from './dates.ts'
 import {draftPath, fileName, STANDARD, traitPath} from './links.ts'
 import {sentence} from './numbers.ts'
 import {plates, type Plate} from './plates.ts'
-import {changesInWords, rowId, type Change} from './standard-changes.ts'
+import {changesInWords, ORIGIN, prefaceOf, rowId, tellsOrigin, type Change} from './standard-changes.ts'
 
 interface ClauseView {
   readonly id: string
@@ -45,6 +45,10 @@ export interface StandardView {
   readonly changes: readonly ChangeView[]
   readonly changesHead: string
   readonly changesNote: string | null
+  /** Markdown: what the keeper wrote above the first heading, on this draft as a whole */
+  readonly preface: string
+  /** few enough to stay on one sheet of paper */
+  readonly fewChanges: boolean
   readonly drafts: readonly {readonly words: string; readonly link: string}[]
 }
 
@@ -59,7 +63,6 @@ export function draftLink(book: Logbook, draft: Draft): string {
 }
 
 const FAULTS = /fault|defect|disqualif/i
-const ORIGIN = /origin|purpose/i
 const anchorOf = (id: string): string => fileName(id.replaceAll('/', '-'))
 
 export function changeViews(changes: readonly Change[]): readonly ChangeView[] {
@@ -70,14 +73,15 @@ function clauseView(clause: Clause, changed: ReadonlySet<string>): ClauseView {
   return {id: anchorOf(clause.id), title: clause.title, text: clause.text, changed: changed.has(clause.id), trait: clause.trait ? traitPath(clause.trait) : null}
 }
 
+/** The sections with a heading; the first one carries the brief facts and plates. An origin written in the head stands in where no section tells it. */
 function sectionViews(draft: Draft, changed: ReadonlySet<string>): readonly SectionView[] {
-  const views = draft.sections.map((section): SectionView => ({
+  const views = draft.sections.filter(section => section.title !== '').map((section): SectionView => ({
     id: anchorOf(section.id), title: section.title, lead: section.lead, leadChanged: changed.has(section.id),
     clauses: section.clauses.map(clause => clauseView(clause, changed)), first: false,
   }))
   const [opening, ...rest] = views
   if (opening && ORIGIN.test(opening.title)) return [{...opening, first: true}, ...rest]
-  const lead = draft.origin ?? ''
+  const lead = tellsOrigin(draft) ? '' : draft.origin ?? ''
   return [{id: 'origin', title: lead === '' ? 'In brief' : 'Origin and purpose', lead, leadChanged: changed.has('origin'), clauses: [], first: true}, ...views]
 }
 
@@ -117,6 +121,7 @@ export function standardView(book: Logbook, draft: Draft): StandardView {
     points: draft.points.map(({name, points}) => ({id: anchorOf(rowId('scale', name)), name: sentence(name), points, changed: changed.has(rowId('scale', name))})),
     sum: draft.points.reduce((sum, entry) => sum + entry.points, 0),
     changes: changeViews(changes), changesHead: `What changed in draft ${draft.number}`, changesNote: changesNote(draft, before, changes),
+    preface: prefaceOf(draft), fewChanges: changes.length <= 6,
     drafts: book.drafts.filter(each => each !== draft).map(each => ({words: `Draft ${each.number}, ${dateWords(each.on)}`, link: draftLink(book, each)})).reverse(),
   }
 }
