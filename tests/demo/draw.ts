@@ -12,9 +12,8 @@ import {genotype} from './genes.ts'
 import {boxWeighing, eggSheets, feedSheet, grownSheets, weighSheets} from './measures.ts'
 import {birdRecord, hatchRecord, otherBirds, penRecord} from './records.ts'
 import {autumnSheets, brassyCock, earlyCombs, scoringSheets, shellSheets} from './scorings.ts'
+import {SEED} from './seed.ts'
 import {drawSeasons} from './seasons.ts'
-
-export const SEED = 407277
 
 /** Every drawn file: its path in the folder of records, and its text (of Markdown records the front matter). */
 export function drawnFiles(seed = SEED): Map<string, string> {
