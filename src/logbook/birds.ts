@@ -39,7 +39,7 @@ export function linkBirds(groups: readonly Told[], rooms: Rooms, bench: Bench): 
   const worn: (readonly Wearing[])[] = []
   const birds = drafts.map((draft, index): Open<Bird> => {
     const at = draft.tellings.at(-1)?.at ?? NOWHERE
-    const body = draft.tellings.map(telling => telling.body).filter(words => words !== '').join('\n\n')
+    const body = draft.tellings.map(telling => telling.body.trim()).filter(words => words !== '').join('\n\n')
     const bird: Open<Bird> = {
       kind: 'bird', count: 1, at, body, id: ids[index] ?? '', band: draft.worn.at(-1)?.band ?? '',
       bands: draft.worn.map(({band, from, to, lost}) => ({band, from, to, lost})),

@@ -63,6 +63,7 @@ export function sectionsOf(body: string): readonly Section[] {
       open(toString(node))
       continue
     }
+    // what stands before the first heading is a section without a title
     const own: (typeof sections)[number] = section ?? open('')
     const head = headOf(node)
     if (head) {
@@ -91,7 +92,7 @@ const boldStart = ({children: [first]}: Paragraph): Strong | null => (first?.typ
 const lengthOf = ({position}: RootContent): number => (position?.end.offset ?? 0) - (position?.start.offset ?? 0)
 
 /** `General characteristics, male` → `general-characteristics-male` */
-export const slug = (title: string): string => title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'untitled'
+export const slug = (title: string): string => title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'preface'
 
 function freeName(name: string, used: readonly string[]): string {
   let free = name
