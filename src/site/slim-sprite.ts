@@ -3,22 +3,37 @@
 const PIECE = /(<(?:symbol|pattern) id="[\w-]+"[\s\S]*?<\/(?:symbol|pattern)>\s*)/
 const NAME = /^<(symbol|pattern) id="([\w-]+)"/
 
+/** How a page calls a symbol or pattern: by address, or a pattern through a class of its name, which the stylesheet knows. */
+const CALL = /(?:"|url\()#([\w-]+)["')]|class="(barred|speckled)"/g
+
 /**
- * @param sprite  the layout's text around it may stand there too; only symbols and patterns are ever left out
+ * @param sprite  the sprite whole
  * @returns  for the rest of a page's HTML, the sprite it needs
  */
 export function slimSprite(sprite: string): (html: string) => string {
-  const pieces = sprite.split(PIECE).map(text => {
-    const [, kind = null, id = ''] = NAME.exec(text) ?? []
-    return {text, kind, id}
-  })
+  const pieces = sprite.split(PIECE).map(text => ({text, id: NAME.exec(text)?.[2] ?? null}))
+  const names = new Set(pieces.map(({id}) => id))
+  /** what a symbol itself calls */
+  const within = new Map(pieces.map(({text, id}) => [id, callsIn(text, names)]))
+  const known = new Map<string, string>()
   return html => {
-    const symbols = pieces.filter(({kind, id}) => kind === 'symbol' && html.includes(`"#${id}"`)).map(({text}) => text).join('')
-    return pieces.map(({text, kind, id}) => {
-      if (kind === null) return text
-      // a pattern is called by address, or by the stylesheet through a class of its name
-      const needed = kind === 'symbol' ? html.includes(`"#${id}"`) : html.includes(id) || symbols.includes(`#${id})`)
-      return needed ? text : ''
-    }).join('')
+    const called = callsIn(html, names)
+    for (const id of [...called]) for (const inner of within.get(id) ?? []) called.add(inner)
+    const key = [...called].sort().join(' ')
+    let slim = known.get(key)
+    if (slim === undefined) {
+      slim = pieces.filter(({id}) => id === null || called.has(id)).map(({text}) => text).join('')
+      known.set(key, slim)
+    }
+    return slim
   }
+}
+
+function callsIn(html: string, names: ReadonlySet<string | null>): Set<string> {
+  const called = new Set<string>()
+  for (const [, address, className] of html.matchAll(CALL)) {
+    const id = address ?? className
+    if (id !== undefined && names.has(id)) called.add(id)
+  }
+  return called
 }

@@ -35,6 +35,8 @@ export interface Templates {
 
 interface PageData {
   readonly page: Page
+  /** addresses worked out so far, for pages as deep as this one */
+  readonly addresses: Map<string, string>
   /** bodies put out so far, so that footnotes of two bodies on one page stay apart */
   bodies: number
 }
@@ -70,8 +72,13 @@ function siteHelpers({charts, pictures, markdown, asked}: TemplateParts): Record
   }
   return {
     link(target: string, options: Handlebars.HelperOptions) {
+      const {page, addresses} = dataOf(options)
+      const known = addresses.get(target)
+      if (known !== undefined) return known
+      const address = addressOf(target, page.path)
+      addresses.set(target, address)
       asked.add(target)
-      return addressOf(target, dataOf(options).page.path)
+      return address
     },
     markdown: (text: string, options: Handlebars.HelperOptions) => body(text, options, false),
     inline: (text: string, options: Handlebars.HelperOptions) => body(text, options, true),
@@ -114,11 +121,17 @@ export function openTemplates(files: ReadonlyMap<string, string>, parts: Templat
       throw new Error(`template ${path}, page ${site.page.path}: ${messageOf(fault)}`, {cause: fault})
     }
   }
-  const layout = cachedLayout(parts, put)
+  const addresses = new Map<string, Map<string, string>>()
+  const dataFor = (page: Page): PageData => {
+    const root = rootOf(page.path)
+    const known = addresses.get(root) ?? new Map<string, string>()
+    addresses.set(root, known)
+    return {page, addresses: known, bodies: 0}
+  }
+  const layout = cachedLayout(parts, (view, page) => put(LAYOUT, view, dataFor(page)).html)
   return {
     render(page) {
-      const site: PageData = {page, bodies: 0}
-      const matter = put(`${PAGES}${page.template}${ENDING}`, page.view, site)
+      const matter = put(`${PAGES}${page.template}${ENDING}`, page.view, dataFor(page))
       return layout(page, matter.html)
     },
   }
@@ -141,7 +154,7 @@ function pieceOf(text: string): Piece {
  * Pages of one section and depth differ in the layout by title and matter alone, so the layout is put out once for each such kind
  * with two gaps, and the gaps are filled a page.
  */
-function cachedLayout(parts: TemplateParts, put: (path: string, view: object, site: PageData) => SafeHtml): (page: Page, matter: string) => string {
+function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => string): (page: Page, matter: string) => string {
   const {frame, feed} = parts
   const home = frame.contents.find(entry => entry.section === 'home')?.path ?? 'index.html'
   const main = new Set(frame.contents.map(entry => entry.path))
@@ -151,10 +164,10 @@ function cachedLayout(parts: TemplateParts, put: (path: string, view: object, si
     const key = JSON.stringify([rootOf(page.path), page.section, look, selfContained, main.has(page.path) ? page.path : ''])
     let pieces = known.get(key)
     if (!pieces) {
-      const html = put(LAYOUT, {
+      const html = put({
         title: TITLE, breed: frame.breed, language: frame.language, look, style: selfContained ? parts.inlineStyle() : null, feed, home,
         nav: navOf(frame, page.section, page.path), contents: frame.contents, asOf: frame.asOf, matter: new SafeHtml(MATTER),
-      }, {page, bodies: 0}).html
+      }, page)
       pieces = withoutTrailingSpace(html).split(/(\u0001\w+\u0001|<svg class="sprite"[\s\S]*?<\/defs>[\s\S]*?<\/svg>\n(?=<a))/).map(pieceOf) // eslint-disable-line no-control-regex
       known.set(key, pieces)
     }
@@ -165,6 +178,6 @@ function cachedLayout(parts: TemplateParts, put: (path: string, view: object, si
 
 const titleOf = (page: Page, {breed}: Frame): string => (page.title === breed || page.title.startsWith(`${breed}:`) ? page.title : `${page.title} · ${breed}`)
 
-const withoutTrailingSpace = (html: string): string => html.replace(/[ \t]+$/gm, '')
+const withoutTrailingSpace = (html: string): string => html.replace(/[ \t]+\n/g, '\n')
 
 const messageOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault))
