@@ -21,7 +21,7 @@ export function retirement(flock: Flock, bird: DrawnBird, keptFor: number | unde
   const stay = lastStay(flock, bird.id)
   if (stay === null) return sayLeft(plusDays(`${keptFor ?? 2023}-05-20`, chance.whole(10, 120)), 'sold', 'not needed', chance.happens(0.5))
   const season = Number(stay.last.slice(0, 4))
-  const stays = season === 2025 ? 0.75 : season === 2024 ? 0.3 : 0.04
+  const stays = season === 2025 ? 0.75 : season === 2024 ? 0.06 : 0.04
   if (chance.happens(stays)) return null
   const on = plusDays(stay.last, chance.whole(25, season === 2025 ? 160 : 330))
   const luck = chance.whole(1, 10)
@@ -35,7 +35,7 @@ function sayLeft(on: string, how: string, why: string | null, monthOnly: boolean
 }
 
 /** The reason written on the evening of the choice, from what stood out. */
-export function keptBecause(flock: Flock, bird: DrawnBird, season: number): string {
+export function keptBecause(flock: Flock, bird: DrawnBird, season: number, undecided: boolean): string {
   const {type, neatness, tail} = marksOf(flock, bird)
   const chance = flock.chance(`kept ${bird.id}`)
   const off = Math.abs(bird.grams20 / WEIGHT_WANTED[bird.sex] - 1)
@@ -48,6 +48,7 @@ export function keptBecause(flock: Flock, bird: DrawnBird, season: number): stri
     ...(tail <= (bird.sex === 'male' ? 43 : 38) ? [chance.oneOf(['low tail', `${his} tail`, 'tail where we want it'])] : []),
     ...(season > 2024 && neatness === 'coarse' ? [chance.oneOf([`in spite of ${his} comb`, 'comb could be better'])] : []),
   ]
+  if (undecided) return `${season - 1}-10-25 ${chance.oneOf(['to see another winter', 'to be looked at again in January', 'as a spare', 'for her eggs first'].slice(0, bird.sex === 'male' ? 3 : 4))}`
   const words = good.length > 0 ? good.slice(0, 2).join(', ') : chance.oneOf([`the last of ${his} family`, 'a good foot', 'sound, nothing more', 'quiet, and eats out of the hand', 'tight feather'])
   return `${season - 1}-${chance.oneOf(['10-02', '10-09', '10-12', '10-19', '10-25'])} for breeding, ${words}`
 }

@@ -15,7 +15,7 @@ export const TRIALS: readonly string[] = ['2024-06', '2025-01']
 const ofYear = (bird: DrawnBird, year: number) => bird.hatch !== null && bird.hatch.on.startsWith(String(year))
 
 function leave(bird: DrawnBird, on: string, how: string, why: string | null, monthOnly = false): void {
-  if (on > AS_OF) return
+  if (on >= AS_OF) return
   // often only the month was written down, but never one that had begun when the bird was weighed
   const month = on.slice(0, 7)
   const vague = monthOnly && `${month}-01` > plusDays(bird.hatched, 148)

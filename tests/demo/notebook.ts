@@ -56,10 +56,11 @@ export const BIRDS: Readonly<Record<string, Notes>> = {
   '22-112': {line: {sire: {'H20-02': '80%', 'H20-05': '20%'}}, record: {observations: [{on: '2022-09-03', note: "Walks like H20-02, and has his narrow white lobe. We call her his."}]}},
 
   // third cross back
-  '23-004': {record: {observations: [tail('2023-11-05', 41), {on: '2024-09-29', health: 'tired after the show, ate by evening'}]}},
+  '23-004': {record: {left: '2025-02 sold, running to fat', observations: [tail('2023-11-05', 41), {on: '2024-09-29', health: 'tired after the show, ate by evening'}]}},
   '23-020': {record: {bands: [{band: '23-020', to: '2024-06 lost'}, {band: 'G-4', from: '2024-06'}]}},
   '23-021': {record: {
     kept: '2023-10-25 for breeding, the best male so far in all but the comb',
+    left: '2025-04-12 given, to the school',
     observations: [tail('2023-11-19', 38), {on: '2024-05-12', fertility: 'one clear in ten'}],
   }},
   '23-110': {record: {photos: [{file: 'cockerel-23.png', on: '2023-08-31', view: 'left', alt: 'A cockerel from the left: white with striped hackle and black tail, pea comb, the tail carried high at more than fifty degrees.', caption: 'At five months. The tail is too high and the rest is what we wanted.'}]}},
@@ -85,14 +86,14 @@ export const BIRDS: Readonly<Record<string, Notes>> = {
     photos: [{file: 'hen-24.png', on: '2025-09-03', view: 'left', alt: 'A hen from the left: white, hackle striped with black, black tail at about forty degrees, three rows of beading for a comb.', caption: '24-008 at eighteen months, before the moult.'}],
   }},
   '24-012': {record: {kept: '2024-10-02 for breeding if he proves true; weight and back', left: '2025-02-17 culled, carries single: 5 of 7 chicks'}},
-  '24-025': {record: {kept: '2024-10-12 for breeding, best type of his hatch, comb coarse, no time to try him', observations: [tail('2025-05-31', 46), {on: '2025-08-30', note: 'A single and a yellow among his chicks. He carries both.'}]}},
+  '24-025': {record: {left: '2025-09-12 culled, carries single and yellow', kept: '2024-10-12 for breeding, best type of his hatch, comb coarse, no time to try him', observations: [tail('2025-05-31', 46), {on: '2025-08-30', note: 'A single and a yellow among his chicks. He carries both.'}]}},
   '24-030': {record: {
     kept: '2024-11-09 for breeding if he proves true; three clean ridges and the best back we have had',
     observations: [{on: '2025-02-16', note: 'Ten chicks to single-combed hens, all pea.'}, tail('2025-05-25', 43), {on: '2025-10-05', weight: '3.3 kg', temperament: 'can be carried under one arm'}],
     photos: [{file: 'cock-24.png', on: '2025-09-03', view: 'left', alt: 'A cock from the left: white, black striped hackle, black tail at forty-five degrees, low pea comb, level back.', caption: '24-030 at fifteen months. A June chick from under a hen.'}],
   }},
   '24-034': {record: {'first-egg': '2024-11-20', left: '2025-02-18 sold, carries single', observations: [{on: '2025-02-09', note: 'Four single of five chicks.'}]}},
-  '24-035': {line: {sex: [{is: 'male', on: '2024-08-25'}, {is: 'female', on: '2024-11-18', because: 'laid'}]}, record: {observations: [{on: '2024-11-18', note: 'The cockerel in the end coop has laid an egg.'}]}},
+  '24-035': {line: {sex: [{is: 'male', on: '2024-08-25'}, {is: 'female', on: '2024-11-18', because: 'laid'}]}, record: {left: '2025-09-12 sold, carries single', observations: [{on: '2024-11-18', note: 'The cockerel in the end coop has laid an egg.'}]}},
   '24-202': {record: {observations: [{on: '2025-02-16', note: 'Nine chicks to single-combed hens, all pea.'}]}},
   '24-209': {record: {kept: '2024-10-19 for breeding, on the tail and the comb, heavy', observations: [{on: '2025-09-27', note: 'Came home from the show with a torn nail, cleaned, healed.'}]}},
 

@@ -93,7 +93,7 @@ export function birdRecord(flock: Flock, bird: DrawnBird, choices: Choices): str
   const egg = bird.sex === 'female' && keptFor !== undefined ? firstEgg(flock, bird) : null
   return frontMatter({
     band: bird.id, 'kept-at': moves(flock, bird), 'first-egg': egg ?? undefined,
-    kept: keptFor === undefined ? undefined : keptBecause(flock, bird, keptFor), left: keptFor === undefined ? undefined : retirement(flock, bird, keptFor) ?? undefined, ...notes,
+    kept: keptFor === undefined ? undefined : keptBecause(flock, bird, keptFor, choices.undecided.has(bird.id)), left: keptFor === undefined ? undefined : retirement(flock, bird, keptFor) ?? undefined, ...notes,
   })
 }
 

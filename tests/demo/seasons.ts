@@ -24,8 +24,8 @@ function need(enough: boolean): void {
 export interface Choices {
   /** birds kept for breeding, with the season they were kept for */
   readonly kept: ReadonlyMap<string, number>
-  /** the three cockerels of the autumn test, in the order of their baskets */
-  readonly tested: readonly string[]
+  /** young birds of the last season about whom nothing is decided yet */
+  readonly undecided: ReadonlySet<string>
 }
 
 export function drawSeasons(seed: number): {flock: Flock; choices: Choices} {
@@ -180,12 +180,14 @@ export function drawSeasons(seed: number): {flock: Flock; choices: Choices} {
   flock.hatch({id: '2025-04', from: {'2025-C': 20}, set: '2025-04-06', laid: '2025-03-20..2025-04-05', machine: 'I4', keeper: 'wadderness', ...FAIR, unbanded: 4, damsKnown: false}, '25', 201)
   flock.hatch({id: '2025-05', from: {'2025-A': byHen(hens25A, [5, 4, 4, 4, 4])}, set: '2025-04-20', laid: '2025-04-11..2025-04-19', machine: 'I3', keeper: 'kelpgarth', ...GOOD, unbanded: 2, damsKnown: true}, '25', 1)
   dieYoung(flock, 2025)
+  const undecided = new Set<string>()
   for (const pen of ['2025-A', '2025-B', '2025-C']) {
-    wish(2026, [pen], 'male', pen === '2025-A' ? 3 : 2)
-    wish(2026, [pen], 'female', pen === '2025-A' ? 9 : 7)
+    const males = wish(2026, [pen], 'male', pen === '2025-A' ? 3 : 2)
+    const females = wish(2026, [pen], 'female', pen === '2025-A' ? 9 : 7)
+    for (const band of [...males.slice(pen === '2025-A' ? 2 : 1), ...females.slice(pen === '2025-A' ? 5 : 3)]) undecided.add(band)
   }
   sendAway(flock, 2025, kept)
-  return {flock, choices: {kept, tested}}
+  return {flock, choices: {kept, undecided}}
 }
 
 /** The day a pen's birds came to its keeper, before it was put together. */
