@@ -1,5 +1,7 @@
+import {aliveOn, breedersOn, pensOfSeason} from '../logbook/alive.ts'
 import type {Bird, Keeper, Logbook, Pen, Sex} from '../logbook/book.ts'
 import type {Day} from '../records/dates.ts'
+import {grouped} from './grouped.ts'
 
 export interface Count {
   readonly male: number
@@ -28,26 +30,9 @@ export interface Census {
   readonly pens: readonly Pen[]
 }
 
-/**
- * Alive in the project on a day: hatched by then (on the first day its date may mean) and not left by then. A leaving without
- * a date counts as past; one with a partial date counts from its first possible day. A bird lent out is not there.
- */
-export function isAlive(bird: Bird, day: Day): boolean {
-  if (bird.hatched !== null && bird.hatched.first > day) return false
-  return bird.left === null || (bird.left.on !== null && bird.left.on.first > day)
-}
-
 /** Where a bird stands on a day: the last keeper written whose time has begun and not ended. */
 export function keeperOn(bird: Bird, day: Day): Keeper | null {
   return bird.keptAt.findLast(stay => (stay.from === null || stay.from.first <= day) && (stay.to === null || stay.to.last >= day))?.keeper ?? null
-}
-
-/** The pens of the latest season that has begun by a day; none when no pen has. */
-export function latestPens(book: Logbook, day: Day): {readonly season: number | null; readonly pens: readonly Pen[]} {
-  const begun = book.pens.filter(pen => (pen.from === null ? true : pen.from.first <= day))
-  if (begun.length === 0) return {season: null, pens: []}
-  const season = begun.reduce((latest, pen) => Math.max(latest, pen.season), -Infinity)
-  return {season, pens: begun.filter(pen => pen.season === season)}
 }
 
 export function countBySex(birds: Iterable<{readonly sex: Sex}>): Count {
@@ -67,26 +52,15 @@ export function countBySex(birds: Iterable<{readonly sex: Sex}>): Count {
  */
 export function census(book: Logbook): Census {
   const day = book.asOf
-  const {season, pens} = latestPens(book, day)
-  const penned = new Set<Bird>()
-  for (const pen of pens) {
-    for (const stay of [...pen.males, ...pen.females]) if (stay.from === null || stay.from.first <= day) penned.add(stay.bird)
-  }
-  const alive = book.birds.filter(bird => isAlive(bird, day))
-  const breeders = alive.filter(bird => bird.kept !== null || penned.has(bird))
+  const pens = pensOfSeason(book.pens, day), alive = aliveOn(book, day), breeders = breedersOn(book, day)
   const ownBreeders = breeders.filter(bird => bird.step.kind !== 'strain')
   const breeding = new Set(breeders)
-  const places = new Map<Keeper | null, Bird[]>(book.keepers.map(keeper => [keeper, []]))
-  for (const bird of alive) {
-    const keeper = keeperOn(bird, day)
-    places.set(keeper, [...(places.get(keeper) ?? []), bird])
-  }
+  const places = grouped(alive, bird => keeperOn(bird, day))
   const nowhere = places.get(null)
-  places.delete(null)
   return {
-    asOf: day, alive, breeders, ownBreeders, season, pens, aliveCount: countBySex(alive), breederCount: countBySex(breeders),
+    asOf: day, alive, breeders, ownBreeders, season: pens[0]?.season ?? null, pens, aliveCount: countBySex(alive), breederCount: countBySex(breeders),
     ownBreederCount: countBySex(ownBreeders),
-    keepers: [...places, ...(nowhere ? [[null, nowhere] as const] : [])].map(([keeper, birds]) =>
+    keepers: [...book.keepers.map(keeper => [keeper, places.get(keeper) ?? []] as const), ...(nowhere ? [[null, nowhere] as const] : [])].map(([keeper, birds]) =>
       ({keeper, alive: countBySex(birds), breeders: countBySex(birds.filter(bird => breeding.has(bird)))})),
     unbanded: book.hatches.reduce((sum, hatch) => sum + hatch.tallies.reduce((all, tally) => all + (tally.left === null ? tally.count : 0), 0), 0),
   }

@@ -1,8 +1,9 @@
 import type {Bird, CareEntry, Hatch, Logbook, Paper, Trait} from '../logbook/book.ts'
 import {isWhole, type Day} from '../records/dates.ts'
 import {SPECIES} from '../records/species.ts'
-import {isAlive} from './census.ts'
+import {isAlive} from '../logbook/alive.ts'
 import {countedValue} from './counted-value.ts'
+import {grouped} from './grouped.ts'
 import {ladderChicks} from './ladder-chicks.ts'
 import type {LadderStep} from './ladder.ts'
 import {requiredTraits} from './verdict.ts'
@@ -44,14 +45,11 @@ function ofBirds(book: Logbook): Upcoming[] {
     const weighed = trait.kind === 'measured' && trait.atAge !== null
     if (!weighed && !(required.has(trait) && trait.kind !== 'measured' && trait.scoredFrom > 0)) continue
     const age = trait.atAge ?? trait.scoredFrom, window = weighed ? trait.window ?? 7 : 0
-    const byDay = new Map<Day, Bird[]>()
-    for (const bird of living) {
-      if (bird.hatched === null || !isWhole(bird.hatched) || bird.hatched.first + age + window < book.asOf) continue
-      if (trait.seenIn !== null && bird.sex !== 'unknown' && !sexShows(trait, bird)) continue
-      if (trait.fromFirstEgg || countedValue(bird, trait) !== null) continue
-      const day = bird.hatched.first + age
-      byDay.set(day, [...(byDay.get(day) ?? []), bird])
-    }
+    const byDay = grouped(living, bird => {
+      if (bird.hatched === null || !isWhole(bird.hatched) || bird.hatched.first + age + window < book.asOf) return undefined
+      if (trait.seenIn !== null && bird.sex !== 'unknown' && !sexShows(trait, bird)) return undefined
+      return trait.fromFirstEgg || countedValue(bird, trait) !== null ? undefined : bird.hatched.first + age
+    })
     for (const [on, birds] of byDay) {
       entries.push(weighed ? {kind: 'weigh', on, from: on - window, to: on + window, trait, birds} : {kind: 'score', on, trait, birds})
     }

@@ -1,19 +1,10 @@
 import {describe, expect, it} from 'vitest'
-import {census, isAlive, keeperOn, latestPens} from '../../src/findings/census.ts'
+import {census, keeperOn} from '../../src/findings/census.ts'
 import type {Keeper} from '../../src/logbook/book.ts'
 import {at, bird, date, F2, hatch, logbook, pen, smallBook, stay, tally} from '../pages/small-logbook.ts'
 
 const day = date('2024-06-15').first
 const keeper = (id: string): Keeper => ({at, body: '', id, name: id, consents: true, since: null, region: null})
-
-describe('isAlive(bird, day)', () => {
-  it.each([
-    ['hatched that day', {hatched: date('2024-06-15')}, true], ['hatched the next day', {hatched: date('2024-06-16')}, false],
-    ['hatched some time in the month', {hatched: date('2024-06')}, true], ['of unknown age', {}, true],
-    ['left that day', {left: {on: date('2024-06-15'), how: 'died', why: null}}, false], ['left the next day', {left: {on: date('2024-06-16'), how: 'sold', why: null}}, true],
-    ['left some time in the year', {left: {on: date('2024'), how: 'sold', why: null}}, false], ['left on a day nobody wrote', {left: {on: null, how: 'lost', why: null}}, false],
-  ] as const)('a bird %s', (_, more, alive) => expect(isAlive(bird('1', 'male', more), day)).toBe(alive))
-})
 
 describe('keeperOn(bird, day)', () => {
   const [one, two] = [keeper('kelpgarth'), keeper('ternhouse')]
@@ -49,7 +40,7 @@ describe('census(book)', () => {
     const book = logbook('2024-06-15', {birds: [cock, next], pens: [
       pen('2024-A', 2024, {males: [stay(cock)], from: date('2024-02')}), pen('2025-A', 2025, {males: [stay(next)], from: date('2025-02')}),
     ]})
-    expect(latestPens(book, day).season).toBe(2024)
+    expect(census(book).season).toBe(2024)
     expect(census(book).breeders).toEqual([cock])
   })
 
