@@ -27,13 +27,13 @@ try {
   for (const birds of sizes.length > 0 ? sizes : [1000, 10_000]) {
     const [records, site, floor] = [join(root, `${birds}-records`), join(root, `${birds}-site`), join(root, `${birds}-floor`)]
     layDown(records, drawBook(SEED, {birds}))
-    const {phases, peakMemory} = JSON.parse(run('publish-once.ts', records, site).trim().split('\n').at(-1) ?? '') as Measured
+    const {phases, processor, peakMemory} = JSON.parse(run('publish-once.ts', records, site).trim().split('\n').at(-1) ?? '') as Measured
     const all = phases.reduce((sum, [, time]) => sum + time, 0)
     const least = Number(run('floor-once.ts', records, site, floor))
     process.stdout.write(
       `${birds} birds: ${filesOf(records).length} files of records, ${megabytes(sizeOf(records))}; a site of ${filesOf(site).length} files, ${megabytes(sizeOf(site))}\n` +
       phases.map(([name, time]) => row(name, time, `${Math.round((100 * time) / all)} %`)).join('') +
-      row('all', all, `at most ${megabytes(peakMemory)} of memory`) +
+      row('all', all, `${(processor / 1000).toFixed(2)} s of processor time, at most ${megabytes(peakMemory)} of memory`) +
       row('floor', least, 'reading the same records, writing the same bytes') + '\n',
     )
     for (const folder of [records, site, floor]) rmSync(folder, {recursive: true, force: true})

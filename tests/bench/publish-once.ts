@@ -9,6 +9,8 @@ import type {World} from '../../src/commands/world.ts'
 export interface Measured {
   /** milliseconds by phase, in order; `start` is from the beginning of the process to the first word of the work */
   readonly phases: readonly (readonly [string, number])[]
+  /** milliseconds that processors worked for it, all threads together; what is missing to the time taken was waited */
+  readonly processor: number
   /** bytes */
   readonly peakMemory: number
 }
@@ -40,8 +42,10 @@ const world: World = {
 const code = await publish({folder: records, to: site, asOf: undefined, quiet: false}, world)
 const end = performance.now()
 if (code !== 0) throw new Error(`the drawn book could not be published:\n${said.slice(-4000)}`)
+const {userCPUTime, systemCPUTime, maxRSS} = process.resourceUsage()
 const measured: Measured = {
   phases: phases.map(([name, begun], n) => [name, (phases[n + 1]?.[1] ?? end) - begun]),
-  peakMemory: process.resourceUsage().maxRSS * 1024,
+  processor: (userCPUTime + systemCPUTime) / 1000,
+  peakMemory: maxRSS * 1024,
 }
 process.stdout.write(`${JSON.stringify(measured)}\n`)
