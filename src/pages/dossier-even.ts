@@ -1,22 +1,23 @@
 /** The dossier's drawings: how many chicks show everything required, and how even the latest birds are. */
+import type {SpreadRow} from '../findings/spread.ts'
 import type {Findings} from '../findings/study.ts'
-import {NOTHING} from './numbers.ts'
+import type {Trait} from '../logbook/book.ts'
+import {isUnit, UNITS} from '../records/quantities.ts'
+import {limitsShort, percent} from './numbers.ts'
 import type {Cell, Figure} from './page.ts'
 import {trueBredFigure} from './step-figures.ts'
 import {weightsFigure} from './weights-figure.ts'
 
-const textOf = (cell: Cell | undefined): string => (cell === undefined ? NOTHING : typeof cell === 'string' ? cell : cell.text)
-
-/** The table with the columns that a narrow page has room for: who, how many, mean, and CV with its interval. */
-function narrow(figure: Figure): Figure {
-  const [who, birds, mean, , cv] = figure.table.columns
-  if (!who || !birds || !mean || !cv) return figure
-  const rows = figure.table.rows.map((row): readonly Cell[] => {
-    const interval = textOf(row[5])
-    return [textOf(row[0]), textOf(row[1]), textOf(row[2]), interval === NOTHING ? textOf(row[4]) : `${textOf(row[4])} (${interval})`]
+/** The figure's own table, with the interval beside each coefficient of variation: a committee reads it without the page of the step. */
+function withIntervals(figure: Figure, spread: readonly SpreadRow[]): Figure {
+  const rows = figure.table.rows.map((row, index): readonly Cell[] => {
+    const found = spread[index]?.spread
+    return found?.kind === 'spread' && found.cvInterval ? [...row.slice(0, -1), `${percent(found.cv)} (${limitsShort(found.cvInterval)})`] : row
   })
-  return {...figure, table: {...figure.table, columns: [who, birds, mean, cv], rows}}
+  return {...figure, table: {...figure.table, rows}}
 }
+
+const isWeight = ({unit}: Trait): boolean => unit !== null && isUnit(unit) && UNITS[unit].of === 'mass'
 
 /** Steps from the end of the ladder the project plans backwards; steps off that ladder come after. */
 function latestFirst({ladder, book: {project}}: Findings): readonly string[] {
@@ -25,16 +26,18 @@ function latestFirst({ladder, book: {project}}: Findings): readonly string[] {
   return [...reached].sort((a, b) => place(b) - place(a))
 }
 
-/** Of the furthest step that has a spread to show, the first measured trait with a target, else the first measured one. */
+/** Of the furthest step that has a spread to show, a weight with a target, else another measure with one, else any. */
 function latestWeights(findings: Findings, head: string): Figure | null {
   const {spread, trueBred, book} = findings
   for (const label of latestFirst(findings)) {
     const rows = spread.rows.filter(row => row.step === label && row.sex !== 'all')
     const told = rows.filter(row => row.spread.kind === 'spread')
-    const trait = told.find(row => row.trait.wanted.male !== null || row.trait.wanted.female !== null)?.trait ?? told[0]?.trait
+    const wanted = told.filter(({trait: {wanted: {male, female}}}) => male !== null || female !== null)
+    const trait = (wanted.find(row => isWeight(row.trait)) ?? wanted[0] ?? told[0])?.trait
     if (!trait) continue
-    const figure = weightsFigure(label, trait, rows.filter(row => row.trait === trait), trueBred.verdicts, book.project, head)
-    return figure && narrow(figure)
+    const own = rows.filter(row => row.trait === trait)
+    const figure = weightsFigure(label, trait, own, trueBred.verdicts, book.project, head)
+    return figure && withIntervals(figure, own)
   }
   return null
 }

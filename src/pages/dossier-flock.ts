@@ -1,11 +1,12 @@
 /** Hatch, health and shows for the dossier: season by season, show by show, as the findings have them. */
 import type {Share, CannotSay} from '../findings/estimate.ts'
 import type {Findings} from '../findings/study.ts'
-import type {CareKind} from '../logbook/book.ts'
+import type {OneShow} from '../findings/show-results.ts'
+import type {CareKind, Leaving} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
 import {cannotSay} from './estimate-words.ts'
 import {showPath} from './links.ts'
-import {counted, countWord, limitsShort, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
+import {counted, limitsShort, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 
 const rateCell = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? sentence(cannotSay(share)) : `${percent(share.value)} (${limitsShort(share.interval)})`)
@@ -26,41 +27,51 @@ export function hatchTable({hatchResults}: Findings): Table | null {
   }
 }
 
-const noneOr = (count: number): string => (count === 0 ? 'none' : countWord(count))
+/** What became of the chicks of each step, by how they left; those not named are there still. */
+export function lossTable({ladder}: Findings): Table | null {
+  const steps = ladder.filter(step => step.kind === 'reached')
+  if (steps.length === 0) return null
+  const ways: readonly (readonly [string, readonly Leaving['how'][]])[] =
+    [['Died', ['died']], ['Culled', ['culled']], ['Lost or taken', ['lost', 'taken']], ['Sold, given or lent', ['sold', 'given', 'lent']]]
+  return {
+    columns: [{head: 'Step'}, {head: 'Hatched', number: true}, ...ways.map(([head]) => ({head, number: true}))],
+    rows: steps.map(({label, chicks}): readonly Cell[] => [
+      label, String(chicks.hatched), ...ways.map(([, hows]) => String(hows.reduce((sum, how) => sum + (chicks.left.get(how) ?? 0), 0))),
+    ]),
+  }
+}
 
-/** Chicks that died or were lost, of those hatched, and what the care book holds. */
-export function healthSentences({ladder, book}: Findings): readonly string[] {
-  const gone = ladder.flatMap(step => {
-    if (step.kind === 'planned') return []
-    const died = step.chicks.left.get('died') ?? 0, culled = step.chicks.left.get('culled') ?? 0
-    return died + culled === 0 ? [] : [`of ${step.chicks.hatched} hatched in ${step.label} ${noneOr(died)} died and ${noneOr(culled)} ${culled === 1 ? 'was' : 'were'} culled`]
-  })
-  const kinds: readonly (readonly [CareKind, string, string])[] = [
-    ['vaccination', 'vaccination', 'vaccinations'], ['treatment', 'treatment', 'treatments'], ['illness', 'illness', 'illnesses'], ['loss', 'loss', 'losses'],
-  ]
-  const care = kinds.flatMap(([kind, one, many]) => {
+const CARE: readonly (readonly [CareKind, string, string])[] = [
+  ['vaccination', 'vaccination', 'vaccinations'], ['treatment', 'treatment', 'treatments'], ['illness', 'illness', 'illnesses'], ['loss', 'loss', 'losses'],
+]
+
+export function careSentence({book}: Findings): string {
+  const told = CARE.flatMap(([kind, one, many]) => {
     const count = book.care.filter(entry => entry.care === kind).length
     return count === 0 ? [] : [counted(count, one, many)]
   })
-  return [
-    gone.length === 0 ? 'No death and no cull is on record.' : `${sentence(gone.join('; '))}.`,
-    care.length === 0 ? 'The care book holds no vaccination, treatment, illness or loss.' : `The care book holds ${listWords(care)}.`,
-  ]
+  return told.length === 0 ? 'The care book holds no vaccination, treatment, illness or loss.' : `The care book holds ${listWords(told)}.`
 }
 
-/** A row a show, those officially cancelled with their reason. */
-export function showsTable({shows}: Findings): Table | null {
-  const held = shows.shows.map(({show, classes, judges, birds}) => ({show, cells: [
-    String(birds), classes.map(({class: name, birds: of}) => `${name ?? 'no class'} ${of}`).join(', ') || NOTHING, judges.length === 0 ? NOTHING : listWords(judges),
-    String(classes.reduce((sum, {firsts}) => sum + firsts, 0)),
-  ]}))
-  const cancelled = shows.cancelled.map(show => ({show, cells: [NOTHING, `officially cancelled: ${show.cancelled ?? ''}`, NOTHING, NOTHING]}))
-  const all = [...held, ...cancelled].sort((a, b) => a.show.on.first - b.show.on.first || (a.show.id < b.show.id ? -1 : 1))
-  if (all.length === 0) return null
-  return {
-    columns: [{head: 'Show'}, {head: 'Day'}, {head: 'Birds', number: true}, {head: 'Classes'}, {head: 'Judges'}, {head: 'Firsts', number: true}],
-    rows: all.map(({show, cells}): readonly Cell[] => [{text: show.name, link: showPath(show)}, dateWords(show.on), ...cells]),
-  }
+function shownWords({classes, judges}: OneShow): string {
+  if (classes.length === 0) return 'No entries on record.'
+  const said = classes.map(({class: name, birds, firsts}) => `${name ?? 'no class'} ${birds}${firsts === 0 ? '' : `, ${counted(firsts, 'first')}`}`).join('; ')
+  return `${sentence(said)}.${judges.length === 0 ? '' : ` Judged by ${listWords(judges)}.`}`
+}
+
+export interface ShowLine {
+  readonly when: string
+  readonly title: string
+  readonly link: string
+  readonly text: string
+}
+
+/** Every show, oldest first, those officially cancelled with their reason. */
+export function showLines({shows}: Findings): readonly ShowLine[] {
+  const held = shows.shows.map(one => ({show: one.show, text: shownWords(one)}))
+  const cancelled = shows.cancelled.map(show => ({show, text: `Officially cancelled: ${(show.cancelled ?? '').replace(/[.]$/, '')}.`}))
+  return [...held, ...cancelled].sort((a, b) => a.show.on.first - b.show.on.first || (a.show.id < b.show.id ? -1 : 1))
+    .map(({show, text}) => ({when: dateWords(show.on), title: show.name, link: showPath(show), text}))
 }
 
 /** What has been won over all shows: `Pullets 7, of which 2 first.` */

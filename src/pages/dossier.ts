@@ -6,7 +6,7 @@ import type {EvidenceOfAll} from '../findings/evidence.ts'
 import type {Findings} from '../findings/study.ts'
 import {dayWords} from './dates.ts'
 import {evenFigures} from './dossier-even.ts'
-import {classSentence, healthSentences, hatchTable, showsTable} from './dossier-flock.ts'
+import {careSentence, classSentence, hatchTable, lossTable, showLines, type ShowLine} from './dossier-flock.ts'
 import {gapSentences} from './dossier-gaps.ts'
 import {draftWords, historyView, type HistoryView} from './dossier-history.ts'
 import {birdPlates, distinctTable, papersTable, picturesWords, signers, type Signing} from './dossier-papers.ts'
@@ -39,8 +39,9 @@ export interface DossierView {
   readonly figures: readonly Figure[]
   readonly figuresWords: string
   readonly hatch: Table | null
-  readonly health: readonly string[]
-  readonly shows: Table | null
+  readonly losses: Table | null
+  readonly care: string
+  readonly shows: readonly ShowLine[]
   readonly classes: string | null
   readonly distinct: Table | null
   readonly papers: Table | null
@@ -95,7 +96,7 @@ export function dossierPage(findings: Findings): Page {
     history: historyView(findings), figures,
     figuresWords: figures.length === 0 ? 'No chick has been scored for what the standard requires, and none weighed at the age that counts, so there is nothing to draw yet.'
       : 'Backcross steps cannot breed true; they stand for completeness. Birds are held against those reared alike only.',
-    hatch: hatchTable(findings), health: healthSentences(findings), shows: showsTable(findings), classes: classSentence(findings), distinct: distinctTable(book),
+    hatch: hatchTable(findings), losses: lossTable(findings), care: careSentence(findings), shows: showLines(findings), classes: classSentence(findings), distinct: distinctTable(book),
     papers: papersTable(book), plates: birdPlates(book), picturesWords: picturesWords(book), gaps: gapSentences(findings), signing: signers(book),
     standard: draft ? standardView(book, draft) : null,
   }

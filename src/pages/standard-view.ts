@@ -121,7 +121,7 @@ export function standardView(book: Logbook, draft: Draft): StandardView {
     points: draft.points.map(({name, points}) => ({id: anchorOf(rowId('scale', name)), name: sentence(name), points, changed: changed.has(rowId('scale', name))})),
     sum: draft.points.reduce((sum, entry) => sum + entry.points, 0),
     changes: changeViews(changes), changesHead: `What changed in draft ${draft.number}`, changesNote: changesNote(draft, before, changes),
-    preface: prefaceOf(draft), fewChanges: changes.length <= 6,
+    preface: prefaceOf(draft), fewChanges: changes.length <= 8,
     drafts: book.drafts.filter(each => each !== draft).map(each => ({words: `Draft ${each.number}, ${dateWords(each.on)}`, link: draftLink(book, each)})).reverse(),
   }
 }
