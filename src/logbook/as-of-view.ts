@@ -1,6 +1,6 @@
 /** The book as it stood on an earlier day: what came later is left aside and counted. Only for a day asked for on the command line. */
 import {yearOf, type Day, type PartialDate} from '../records/dates.ts'
-import {sexOf} from './birds.ts'
+import {sexOf} from './life.ts'
 import type {Bird, Hatch, Logbook, Pen, Tally} from './book.ts'
 import type {Open} from './open.ts'
 import {lookOf} from './scores.ts'

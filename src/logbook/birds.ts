@@ -1,12 +1,12 @@
 /** Birds, each from all that is told of it. Descent, looks and weighings are filled in by later rooms. */
 import {inside, type Spot} from '../records/problem.ts'
-import type {LeavingRead} from '../records/schema/parts.ts'
 import type {Bench} from './bench.ts'
-import type {Bird, Flock, Hatch, Leaving, Observation, Sex, Strain} from './book.ts'
+import type {Bird, Hatch, Observation, Strain} from './book.ts'
 import {bandBook, type BandBook} from './band-book.ts'
 import {birdIds} from './bird-ids.ts'
 import type {Directory} from './directory.ts'
 import type {Keepers} from './keepers.ts'
+import {flockOf, leavingOf, sexOf} from './life.ts'
 import type {Open} from './open.ts'
 import {FOUNDER} from './parentage.ts'
 import type {Photographs} from './photographs.ts'
@@ -57,10 +57,6 @@ export function linkBirds(groups: readonly Told[], rooms: Rooms, bench: Bench): 
 
 const NOWHERE: Spot = {file: '', path: []}
 
-export function leavingOf(read: LeavingRead | undefined): Leaving | null {
-  return read ? {on: read.on, how: read.how, why: read.why} : null
-}
-
 /** What the tellings say that needs no other bird. */
 function toldOf(tellings: Told, hatch: Bird['hatch'], {strains, keepers, traits, photographs}: Rooms) {
   const strain = told(tellings, 'strain')
@@ -81,17 +77,6 @@ function toldOf(tellings: Told, hatch: Bird['hatch'], {strains, keepers, traits,
     photos: tellings.flatMap(({told: {photos}, at}) => photographs.of(photos, inside(at, 'photos'))),
     firstEgg: told(tellings, 'first-egg')?.value ?? null,
   }
-}
-
-export const flockOf = (read: {readonly name: string; readonly kinship?: number | undefined}): Flock => ({name: read.name, kinship: read.kinship ?? 0})
-
-/** The latest sexing holds; one without a day is taken in the order written. */
-export function sexOf(sexings: Bird['sexings']): Sex {
-  let latest: Bird['sexings'][number] | undefined
-  for (const sexing of sexings) {
-    if (!latest || !sexing.on || !latest.on || sexing.on.first >= latest.on.first) latest = sexing
-  }
-  return latest?.is ?? 'unknown'
 }
 
 /** Where it was kept; a chick of which nothing is said stays where it hatched. */

@@ -2,7 +2,7 @@
 import {isWhole} from '../records/dates.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {Bench} from './bench.ts'
-import {flockOf} from './birds.ts'
+import {flockOf} from './life.ts'
 import type {Hatch, Strain} from './book.ts'
 import {directory, type Directory} from './directory.ts'
 import {unknownHatch} from './inspect/unknown-hatch.ts'

@@ -2,7 +2,7 @@
 import type {RecordOf} from '../records/records.ts'
 import {near} from '../records/near.ts'
 import {inside} from '../records/problem.ts'
-import {leavingOf, sexOf} from './birds.ts'
+import {leavingOf, sexOf} from './life.ts'
 import type {Bird, Hatch, Parentage, Tally} from './book.ts'
 import type {Hatches} from './hatch-shells.ts'
 import {unknownTally} from './inspect/unknown-tally.ts'

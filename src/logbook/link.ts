@@ -69,7 +69,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
   const {records} = bench
   const strains = linkStrains(bench)
   const traits = linkTraits(bench)
-  strains.readTraits(traits)
+  strains.readTraits(traits, traits.all.flatMap(trait => trait.loci.map(locus => locus.symbol)))
   const keepers = linkKeepers(bench)
   const photographs = linkPhotographs(bench)
   const project = projectOf(strains)

@@ -1,5 +1,6 @@
 /** Pens: who was mated to whom, and from when to when. */
 import {dayOf} from '../records/dates.ts'
+import {inside} from '../records/problem.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {StayRead} from '../records/schema/parts.ts'
 import {spanOf, type Span} from './band-book.ts'
@@ -7,6 +8,7 @@ import type {Bench} from './bench.ts'
 import type {Birds} from './birds.ts'
 import type {Bird, Keeper, Pen, Stay} from './book.ts'
 import {directory, type Directory} from './directory.ts'
+import {chancesDoNotSum, SLACK} from './inspect/chances-do-not-sum.ts'
 import {unknownPen} from './inspect/unknown-pen.ts'
 import type {Keepers} from './keepers.ts'
 import type {Open} from './open.ts'
@@ -21,6 +23,7 @@ export function linkPens(bench: Bench, birds: Birds, keepers: Keepers): Pens {
   const staysOf = new Map<Bird, {pen: Pen; stay: Stay}[]>()
   const all = bench.records.pen.map(record => {
     const pen = penOf(record, birds, keepers)
+    noteShares(record, bench)
     for (const stay of [...pen.males, ...pen.females]) staysOf.set(stay.bird, [...(staysOf.get(stay.bird) ?? []), {pen, stay}])
     return pen
   })
@@ -50,4 +53,12 @@ function seasonSpan(data: RecordOf<'pen'>['data']): Span {
     from: spanOf(data.from)?.from ?? dayOf(data.season, 1, 1) ?? -Infinity,
     to: spanOf(data.to)?.to ?? dayOf(data.season, 12, 31) ?? Infinity,
   }
+}
+
+/** Stated shares of the males make a whole; males that came or went are not held to it. */
+function noteShares({data, at}: RecordOf<'pen'>, bench: Bench): void {
+  const stated = data.males.filter(stay => stay.from === undefined && stay.to === undefined).flatMap(stay => stay.chance ?? [])
+  const sum = stated.reduce((total, chance) => total + chance, 0)
+  const wanting = stated.length > 0 && stated.length === data.males.length && sum < 1 - SLACK
+  if (wanting || sum > 1 + SLACK) bench.note(chancesDoNotSum(inside(at, 'males'), sum, 'the males’ shares'))
 }

@@ -6,7 +6,7 @@ import type {Bench} from './bench.ts'
 import type {Birds} from './birds.ts'
 import type {Bird, Keeper, Strain} from './book.ts'
 import type {Directory} from './directory.ts'
-import {chancesDoNotSum} from './inspect/chances-do-not-sum.ts'
+import {chancesDoNotSum, SLACK} from './inspect/chances-do-not-sum.ts'
 
 export interface Candidate {
   /** null: a bird outside the book */
@@ -24,9 +24,6 @@ export interface StatedParent {
 }
 
 export const NOT_STATED: StatedParent = {candidates: null, strain: null, written: false}
-
-/** A sum of chances this near to one is one: thirds are written as 33%. */
-const SLACK = 0.015
 
 export function statedParent(
   read: ParentRead | undefined, at: Spot, birds: Birds, strains: Directory<Strain>, when: Span | null, keeper: Keeper | null, bench: Bench,

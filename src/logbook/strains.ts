@@ -1,15 +1,18 @@
 /** The founding strains. */
+import {near} from '../records/near.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {Bench} from './bench.ts'
 import type {Strain, Trait} from './book.ts'
 import {directory, type Directory} from './directory.ts'
+import {chancesDoNotSum, SLACK} from './inspect/chances-do-not-sum.ts'
+import {unknownLocus} from './inspect/unknown-locus.ts'
 import {unknownState} from './inspect/unknown-state.ts'
 import {unknownStrain} from './inspect/unknown-strain.ts'
 
 /** Strains by their ids, with a way to tell what each breeds true for once the traits are known (a trait knows no strain, a strain names traits). */
 export interface Strains extends Directory<Strain> {
   readonly all: readonly Strain[]
-  readTraits(traits: Directory<Trait>): void
+  readTraits(traits: Directory<Trait>, symbols: readonly string[]): void
 }
 
 export function linkStrains(bench: Bench): Strains {
@@ -19,7 +22,7 @@ export function linkStrains(bench: Bench): Strains {
   return {
     ...directory(named, unknownStrain, name => bench.isFaulty(`strains/${name}.md`), bench.note),
     all,
-    readTraits(traits) {
+    readTraits(traits, symbols) {
       for (const {record, trueFor} of made) {
         for (const {key, value: state, at, keyAt} of record.data['true-for'] ?? []) {
           const trait = traits.find({text: key, at: keyAt})
@@ -27,8 +30,18 @@ export function linkStrains(bench: Bench): Strains {
           if (trait.states.includes(state)) trueFor.set(trait, state)
           else bench.noteAbout(trait)(unknownState(trait, state, at))
         }
+        noteAlleles(record, symbols, bench)
       }
     },
+  }
+}
+
+/** Stated alleles make a whole at each locus, and the locus is one that some trait describes. */
+function noteAlleles({data}: RecordOf<'strain'>, symbols: readonly string[], bench: Bench): void {
+  for (const {key, value, at, keyAt} of data.alleles ?? []) {
+    const sum = value.reduce((total, allele) => total + allele.value, 0)
+    if (Math.abs(sum - 1) > SLACK) bench.note(chancesDoNotSum(at, sum, `the alleles of ${key}`))
+    if (!symbols.includes(key) && !bench.hasFaultyIn('traits/')) bench.note({...unknownLocus(key, keyAt, near(key, symbols)), severity: 'warning'})
   }
 }
 

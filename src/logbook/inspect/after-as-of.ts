@@ -1,7 +1,7 @@
 import {isoDay} from '../../records/dates.ts'
 import {factsAfter} from '../dated-facts.ts'
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const project = (asOf: string) => `---\nname: Skerry Fowl\naim: A fowl that stands wind and wet.\nas-of: ${asOf}\nstrains: {recurrent: holm-white, donors: [fell-buff]}\n---\n`
 const DIARY = {'diary/2025-01-02-frost.md': '---\non: 2025-01-02\ntitle: A hard frost\n---\n'}

@@ -1,6 +1,6 @@
 import type {Slip, Spot} from '../../records/problem.ts'
 import type {Ref} from '../../records/scalars.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const HATCHES = {
   'hatches/2022-08.md': '---\nstrain: holm-white\non: 2022-03-20\nchicks:\n  - {band: "17", sex: female, left: 2023 sold}\n---\n',

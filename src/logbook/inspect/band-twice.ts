@@ -1,5 +1,5 @@
 import type {Slip, Spot} from '../../records/problem.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const FIRST = '---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nchicks:\n  - {band: 24-901, sex: male}\n---\n'
 

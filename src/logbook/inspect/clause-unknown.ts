@@ -1,6 +1,6 @@
 import {near, orNear} from '../../records/near.ts'
 import type {Slip, Spot} from '../../records/problem.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const draft = (clause: string) => `---\ndraft: 1\non: 2024-10-01\nreasons: {${clause}: As measured.}\n---\n## General characteristics, male\n\n**Tail.** Of medium length.\n`
 

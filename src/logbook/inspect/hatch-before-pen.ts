@@ -1,7 +1,7 @@
 import {inside} from '../../records/problem.ts'
 import type {Hatch} from '../book.ts'
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const hatch = (set: string, on: string) => `---\npen: 2024-A\nset: ${set}\non: ${on}\n---\n`
 

@@ -1,7 +1,7 @@
 import {inside} from '../../records/problem.ts'
 import type {Hatch} from '../book.ts'
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const hatch = (hatched: number) => `---\npen: 2024-A\nset: 2024-03-02\neggs: 48\nclear: 5\ndead-in-germ: 2\ndead-in-shell: 4\nhatched: ${hatched}\non: 2024-03-23\n---\n`
 

@@ -1,7 +1,7 @@
 import type {PartialDate} from '../../records/dates.ts'
 import type {Pen, Stay} from '../book.ts'
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const pen = (from: string) => `---\nseason: 2024\nmales: [H-1]\nfemales: [B-2]\nfrom: ${from}\nto: 2024-07-01\n---\n`
 

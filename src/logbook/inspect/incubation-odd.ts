@@ -1,7 +1,7 @@
 import {isWhole} from '../../records/dates.ts'
 import {inside} from '../../records/problem.ts'
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const hatch = (on: string) => `---\npen: 2024-A\nset: 2024-03-02\non: ${on}\n---\n`
 

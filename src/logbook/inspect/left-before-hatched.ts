@@ -1,7 +1,7 @@
 import {inside} from '../../records/problem.ts'
 import type {Linked} from '../linked.ts'
 import {told} from '../tellings.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const hatch = (left: string) => `---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nchicks:\n  - {band: 24-901, sex: male, left: ${left} sold}\n---\n`
 

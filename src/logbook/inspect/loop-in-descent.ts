@@ -1,6 +1,6 @@
 import type {Slip, Spot} from '../../records/problem.ts'
 import type {Bird} from '../book.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const bird = (band: string, sex: string, parents: string) => `---\nband: ${band}\nsex: ${sex}\n${parents}\n---\n`
 

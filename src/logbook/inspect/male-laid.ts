@@ -1,7 +1,7 @@
 import {inside} from '../../records/problem.ts'
 import type {Linked} from '../linked.ts'
 import {told} from '../tellings.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const bird = (sex: string) => `---\nband: H-9\nsex: ${sex}\nstrain: holm-white\nhatched: 2023-03-20\nfirst-egg: 2023-09-12\n---\n`
 

@@ -2,7 +2,7 @@ import {inside} from '../../records/problem.ts'
 import type {Bird} from '../book.ts'
 import type {Linked} from '../linked.ts'
 import {bandsTold, told} from '../tellings.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 export const entry: ManualEntry = {
   code: 'no-origin', severity: 'error', title: 'A bird that comes from nowhere',

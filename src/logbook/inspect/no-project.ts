@@ -1,5 +1,5 @@
 import type {Slip} from '../../records/problem.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 export const entry: ManualEntry = {
   code: 'no-project', severity: 'error', title: 'No project file',

@@ -1,5 +1,5 @@
 import type {Slip, Spot} from '../../records/problem.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 export const entry: ManualEntry = {
   code: 'no-target', severity: 'error', title: 'A required trait without a target',

@@ -1,6 +1,6 @@
 import type {Linked} from '../linked.ts'
 import type {Bird, Hatch, Pen} from '../book.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const hatch = (dam: string) => `---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nchicks:\n  - {band: 24-901, sex: male, dam: ${dam}}\n---\n`
 

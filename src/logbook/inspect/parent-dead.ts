@@ -3,7 +3,7 @@ import type {Spot} from '../../records/problem.ts'
 import type {Bird} from '../book.ts'
 import type {Linked} from '../linked.ts'
 import type {ParentUse} from '../parent-uses.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const bird = (left: string) => `---\nband: H-9\nsex: male\nstrain: holm-white\nhatched: 2022\nleft: ${left}\n---\n`
 const CHICK = '---\nband: 24-901\nsex: male\nhatched: 2024-05-01\nsire: H-9\ndam: H-3\n---\n'

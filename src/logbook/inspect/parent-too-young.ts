@@ -1,5 +1,5 @@
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 /** Days of age under which a bird does not breed: 16 weeks. Common practice, no source. */
 const YOUNGEST = 16 * 7

@@ -1,5 +1,5 @@
 import type {Slip, Spot} from '../../records/problem.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const bird = (words: string) => `---\nband: H-9\nsex: male\nstrain: holm-white\nphotos: [{file: H-9.jpg${words}}]\n---\n`
 

@@ -2,7 +2,7 @@ import {inside} from '../../records/problem.ts'
 import type {Bird} from '../book.ts'
 import type {Linked} from '../linked.ts'
 import {told, type Telling, type Told} from '../tellings.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const HATCH = '---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nchicks:\n  - {band: 24-901, sex: female}\n---\n'
 

@@ -1,6 +1,6 @@
 import type {Spot} from '../../records/problem.ts'
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const draft = (number: number) => `---\ndraft: ${number}\non: 2024-10-01\n---\n**Tail.** Of medium length.\n`
 

@@ -2,7 +2,7 @@ import type {PartialDate} from '../../records/dates.ts'
 import type {Spot} from '../../records/problem.ts'
 import type {Bird} from '../book.ts'
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const BIRD = '---\nband: H-9\nsex: male\nstrain: holm-white\nhatched: 2022-03-20\nleft: 2024-05-01 died\n---\n'
 const scores = (on: string) => `band,on,comb\nH-9,${on},single\n`

@@ -6,7 +6,7 @@ import {parentageOf} from '../parentage.ts'
 import {parseStepName, sameStep} from '../step-names.ts'
 import {strainShares, type Shares} from '../strain-shares.ts'
 import {told} from '../tellings.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const pen = (step: string) => `---\nseason: 2024\nmales: [H-1]\nfemales: [B-2]\nintends: ${step}\n---\n`
 

@@ -1,6 +1,6 @@
 import {inside} from '../../records/problem.ts'
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const hatch = (chicks: number) => `---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\ntallies:\n  - {chicks: ${chicks}, mark: basket 2}\n---\n`
 const bird = (band: string) => `---\nband: ${band}\nsex: male\nout-of: {hatch: 2024-09, mark: basket 2}\n---\n`

@@ -1,6 +1,6 @@
 import type {EggCount} from '../book.ts'
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const eggs = (last: number) => `band,on,eggs\nB-1,2024-03-01,4\nB-1,2024-03-08,${last}\n`
 

@@ -1,7 +1,7 @@
 import {inside} from '../../records/problem.ts'
 import type {Linked} from '../linked.ts'
 import {told} from '../tellings.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const bird = (line: string) => `---\nband: X-1\nsex: male\n${line}\n---\n`
 

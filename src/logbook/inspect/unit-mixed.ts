@@ -1,6 +1,6 @@
 import type {Slip, Spot} from '../../records/problem.ts'
 import type {Trait} from '../book.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 export const entry: ManualEntry = {
   code: 'unit-mixed', severity: 'error', title: 'One measure in two units',

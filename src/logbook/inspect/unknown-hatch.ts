@@ -1,7 +1,7 @@
 import {orNear} from '../../records/near.ts'
 import type {Slip} from '../../records/problem.ts'
 import type {Ref} from '../../records/scalars.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const HATCH = '---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nhatched: 3\ntallies:\n  - {chicks: 3, mark: basket 2}\n---\n'
 const bird = (hatch: string) => `---\nband: 24-901\nsex: male\nout-of: {hatch: ${hatch}, mark: basket 2}\n---\n`

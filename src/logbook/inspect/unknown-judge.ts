@@ -1,7 +1,7 @@
 import {orNear} from '../../records/near.ts'
 import type {Slip} from '../../records/problem.ts'
 import type {Ref} from '../../records/scalars.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const show = (judge: string) => `---\nname: Autumn show\non: 2024-11-02\njudges: {j1: {name: A judge, consent: no}}\nentries:\n  - {bird: H-1, class: cock, judge: ${judge}, result: 1 of 4}\n---\n`
 

@@ -1,7 +1,7 @@
 import {orNear} from '../../records/near.ts'
 import type {Slip} from '../../records/problem.ts'
 import type {Ref} from '../../records/scalars.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const hatch = (pen: string) => `---\npen: ${pen}\nset: 2024-03-02\non: 2024-03-23\n---\n`
 

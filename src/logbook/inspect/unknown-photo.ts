@@ -1,6 +1,6 @@
 import {orNear} from '../../records/near.ts'
 import type {Slip, Spot} from '../../records/problem.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const bird = (file: string) => `---\nband: H-9\nsex: male\nstrain: holm-white\nphotos: [{file: ${file}, alt: A white cock seen from the left.}]\n---\n`
 

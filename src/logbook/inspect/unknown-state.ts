@@ -1,7 +1,7 @@
 import {near, orNear} from '../../records/near.ts'
 import type {Slip, Spot} from '../../records/problem.ts'
 import type {Trait} from '../book.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 export const entry: ManualEntry = {
   code: 'unknown-state', severity: 'error', title: 'A look that the trait does not have',

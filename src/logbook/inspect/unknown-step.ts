@@ -3,7 +3,7 @@ import {inside, type Spot} from '../../records/problem.ts'
 import type {Linked} from '../linked.ts'
 import {parseStepName} from '../step-names.ts'
 import {told} from '../tellings.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const step = (joins: string) => `---\nname: SY1\njoins: [${joins}]\n---\n`
 

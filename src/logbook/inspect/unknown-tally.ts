@@ -1,7 +1,7 @@
 import {orNear} from '../../records/near.ts'
 import type {Slip, Spot} from '../../records/problem.ts'
 import type {Hatch} from '../book.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const HATCH = '---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nhatched: 5\ntallies:\n  - {chicks: 3, mark: basket 2}\n  - {chicks: 2, mark: basket 3}\n---\n'
 const bird = (mark: string) => `---\nband: 24-901\nsex: male\nout-of: {hatch: 2024-09${mark}}\n---\n`

@@ -1,7 +1,7 @@
 import {orNear} from '../../records/near.ts'
 import type {Slip, Spot} from '../../records/problem.ts'
 import type {Ref} from '../../records/scalars.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 export const entry: ManualEntry = {
   code: 'unknown-trait', severity: 'error', title: 'A trait that has no record',

@@ -1,6 +1,6 @@
 import type {Bird, Weighing} from '../book.ts'
 import type {Linked} from '../linked.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const HATCH = '---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nchicks:\n  - {band: 24-901, sex: male}\n  - {band: 24-902, sex: male}\n  - {band: 24-903, sex: male}\n  - {band: 24-904, sex: male}\n---\n'
 const weights = (odd: string) => `band,on,weight\n24-901,2024-08-10,2310\n24-902,2024-08-10,2405\n24-903,2024-08-10,${odd}\n24-904,2024-08-10,2280\n`

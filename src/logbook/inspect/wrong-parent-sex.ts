@@ -1,7 +1,7 @@
 import type {Bird} from '../book.ts'
 import type {Linked} from '../linked.ts'
 import type {ParentUse} from '../parent-uses.ts'
-import {slipOf, type ManualEntry} from './rule.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const pen = (females: string) => `---\nseason: 2024\nmales: [H-1]\nfemales: [${females}]\n---\n`
 
