@@ -9,7 +9,16 @@ import {join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {filesOf} from '../folders/files-of.ts'
 import {drawBook, layDown} from './draw-book.ts'
-import type {Measured} from './publish-once.ts'
+
+/** What one publishing took. */
+interface Measured {
+  /** milliseconds by phase, in order; `start` is from the beginning of the process to the first word of the work */
+  readonly phases: readonly (readonly [string, number])[]
+  /** milliseconds that processors worked for it, all threads together; what is missing to the time taken was waited */
+  readonly processor: number
+  /** bytes */
+  readonly peakMemory: number
+}
 
 const SEED = 20190211
 const sizes = process.argv.slice(2).map(Number)
@@ -17,7 +26,7 @@ for (const size of sizes) if (!Number.isInteger(size) || size < 200) throw new R
 
 const here = (name: string) => fileURLToPath(new URL(name, import.meta.url))
 const run = (script: string, ...words: string[]) =>
-  execFileSync(process.execPath, ['--import', 'tsx', here(script), ...words], {encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'], maxBuffer: 1e8, cwd: here('../..')})
+  execFileSync(process.execPath, [...(script.endsWith('.ts') ? ['--import', 'tsx'] : []), here(script), ...words], {encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'], maxBuffer: 1e8, cwd: here('../..')})
 const sizeOf = (folder: string) => filesOf(folder).reduce((sum, path) => sum + statSync(join(folder, path)).size, 0)
 const megabytes = (bytes: number) => `${(bytes / 1e6).toFixed(1)} MB`
 const row = (name: string, milliseconds: number, note = '') => `  ${name.padEnd(12)}${(milliseconds / 1000).toFixed(2).padStart(8)} s${note === '' ? '' : `   ${note}`}\n`
@@ -27,7 +36,7 @@ try {
   for (const birds of sizes.length > 0 ? sizes : [1000, 10_000]) {
     const [records, site, floor] = [join(root, `${birds}-records`), join(root, `${birds}-site`), join(root, `${birds}-floor`)]
     layDown(records, drawBook(SEED, {birds}))
-    const {phases, processor, peakMemory} = JSON.parse(run('publish-once.ts', records, site).trim().split('\n').at(-1) ?? '') as Measured
+    const {phases, processor, peakMemory} = JSON.parse(run('publish-once.js', records, site).trim().split('\n').at(-1) ?? '') as Measured
     const all = phases.reduce((sum, [, time]) => sum + time, 0)
     const least = Number(run('floor-once.ts', records, site, floor))
     process.stdout.write(
