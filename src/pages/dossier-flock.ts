@@ -71,7 +71,7 @@ export function showLines({shows}: Findings): readonly ShowLine[] {
   const held = shows.shows.map(one => ({show: one.show, text: shownWords(one)}))
   const cancelled = shows.cancelled.map(show => ({show, text: `Officially cancelled: ${(show.cancelled ?? '').replace(/[.]$/, '')}.`}))
   return [...held, ...cancelled].sort((a, b) => a.show.on.first - b.show.on.first || (a.show.id < b.show.id ? -1 : 1))
-    .map(({show, text}) => ({when: dateWords(show.on), title: show.name, link: showPath(show), text}))
+    .map(({show, text}) => ({when: dateWords(show.on), title: `${show.name}.`, link: showPath(show), text}))
 }
 
 /** What has been won over all shows: `Pullets 7, of which 2 first.` */

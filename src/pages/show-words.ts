@@ -16,12 +16,8 @@ export function placing(entry: ShowEntry): string {
   return entry.of === null ? String(entry.place) : `${entry.place} of ${entry.of}`
 }
 
-/** `93 points under draft 4` */
-export function pointsWords(entry: ShowEntry): string | null {
-  if (entry.points === null) return entry.draft === null ? null : `judged by draft ${entry.draft}`
-  const points = `${rounded(entry.points, 1).replace(/\.0$/, '')} points`
-  return entry.draft === null ? points : `${points} under draft ${entry.draft}`
-}
+/** `93 points`, `93.5 points` */
+export const pointsWords = ({points}: ShowEntry): string | null => (points === null ? null : `${rounded(points, 1).replace(/\.0$/, '')} points`)
 
 /** A show's entries by class, the best placed first, birds not placed and disqualified last. */
 export function byClass(show: Show): readonly {readonly name: string | null; readonly entries: readonly ShowEntry[]}[] {

@@ -35,7 +35,7 @@ function placed(book: Logbook, entry: ShowEntry, severalJudges: boolean): Placed
   return {
     placing: sentence(placing(entry)), bird: bandLink(entry.bird),
     note: [entry.award, pointsWords(entry)].filter(part => part !== null).map(sentence).join('. '),
-    draft: draft ? {words: `draft ${draft.number}`, link: draftLink(book, draft)} : null,
+    draft: draft ? {words: `judged by draft ${draft.number}`, link: draftLink(book, draft)} : null,
     remark: entry.remark, judge: severalJudges ? entry.judge : null,
   }
 }

@@ -40,7 +40,7 @@ describe('a show', () => {
   })
 
   it('keeps the draft a score was given under beside the score', () => {
-    expect(autumn?.classes[1]?.entries[0]).toMatchObject({note: 'Best pullet. 93.5 points under draft 1', draft: {link: 'standard/1.html'}})
+    expect(autumn?.classes[1]?.entries[0]).toMatchObject({note: 'Best pullet. 93.5 points', draft: {words: 'judged by draft 1', link: 'standard/1.html'}})
   })
 
   it('gives the reason when it was cancelled', () => {
