@@ -14,6 +14,7 @@ import {atomFeed} from '../site/feed.ts'
 import {photosNamed} from '../site/photos-named.ts'
 import {publishPhotos} from '../site/photos.ts'
 import {renderSite} from '../site/render.ts'
+import {TemplateFault} from '../site/templates.ts'
 import {readTemplates} from '../site/templates-folder.ts'
 import {refusalOf, refusalWords, replaceFolder} from '../site/write.ts'
 import {inspectReport} from './inspect-report.ts'
@@ -55,10 +56,18 @@ export async function publish({folder, to, asOf, quiet}: PublishOptions, world: 
   progress.phase('rendering')
   const templates = readTemplates(join(folder, 'templates'))
   const feedFile = frame.url === null ? null : atomFeed(feed, {breed: frame.breed, url: frame.url})
-  const site = await renderSite({
-    pages, downloads: feedFile ? [...downloads, feedFile] : downloads, frame, photos, templates: templates.files,
-    progress: (done, total) => progress.at(done, total),
-  })
+  let site
+  try {
+    site = await renderSite({
+      pages, downloads: feedFile ? [...downloads, feedFile] : downloads, frame, photos, templates: templates.files,
+      progress: (done, total) => progress.at(done, total),
+    })
+  } catch (fault) {
+    if (!(fault instanceof TemplateFault) || templates.own.length === 0) throw fault
+    progress.end()
+    world.err(`${fault.message}\nThe project has templates of its own (${templates.own.join(', ')}); mend them, or take them away to use ours. Nothing was published.\n`)
+    return 1
+  }
   progress.phase('writing')
   const written = replaceFolder(to, site, {content: folder})
   progress.end()

@@ -16,7 +16,8 @@ export interface Fact {
 
 export const fact = (term: string, words: string, link: string | null = null): Fact => ({term, words, link})
 
-const names = (candidates: readonly Parent[]): string => {
+const names = (candidates: readonly Parent[], many: string): string => {
+  if (candidates.length > 2) return `one of ${candidates.length} ${many}`
   const outside = candidates.reduce((sum, {chance}) => sum + chance, 0) < 0.9995 ? ['a bird not recorded'] : []
   return listWords([...candidates.map(({bird}) => bird.band), ...outside], 'or')
 }
@@ -27,8 +28,8 @@ function descent(bird: Bird): string {
     if (bird.flock) return `, of the bought flock ${bird.flock.name}`
     return bird.hatch?.strain ? ', from bought eggs' : ', a founder of the project'
   }
-  const sire = parentage.sires.length === 0 ? null : `by ${names(parentage.sires)}`
-  const dam = parentage.dams.length === 0 ? null : `out of ${names(parentage.dams)}`
+  const sire = parentage.sires.length === 0 ? null : `by ${names(parentage.sires, 'males')}`
+  const dam = parentage.dams.length === 0 ? null : `out of ${names(parentage.dams, 'hens')}`
   if (sire === null && dam === null) return ', its parents not recorded'
   return `, ${[sire, dam].filter(part => part !== null).join(' ')}${sire === null ? ', sire not recorded' : dam === null ? ', dam not recorded' : ''}`
 }

@@ -18,7 +18,7 @@ import type {Dated} from './life-words.ts'
 import {birdPath, penPath, showPath, strainPath} from './links.ts'
 import {percent} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
-import {known, pedigree} from './pedigree.ts'
+import {candidatesNotDrawn, known, pedigree} from './pedigree.ts'
 import type {Ancestor, Mark} from './pedigree.ts'
 import {plates} from './plates.ts'
 import type {Plate} from './plates.ts'
@@ -37,7 +37,7 @@ export interface BirdView {
   readonly notices: readonly {readonly head: string; readonly text: string}[]
   readonly bands: readonly {readonly band: string; readonly text: string}[]
   readonly sexings: readonly Dated[]
-  readonly pedigree: {readonly tree: Ancestor; readonly note: string; readonly words: string}
+  readonly pedigree: {readonly tree: Ancestor; readonly note: string; readonly words: string; readonly candidates: ReturnType<typeof candidatesNotDrawn>}
   readonly shares: Table | null
   readonly sharesNote: string
   readonly measures: readonly MeasureRow[]
@@ -73,7 +73,7 @@ function pedigreeView(bird: Bird, trait: Trait | null): BirdView['pedigree'] {
   const tree = pedigree(bird, markOf(trait)), {named, places} = known(tree)
   const symbols = 'Sire above, dam below. Square male, circle female, diamond unknown.'
   return {
-    tree,
+    tree, candidates: candidatesNotDrawn(bird),
     note: trait === null ? symbols : `${symbols} Solid: scored with the wanted ${trait.name.toLowerCase()}. Open: scored otherwise. Speckled: not scored, or not one bird for certain.`,
     words: places === 0 ? 'No parents are on record: the pedigree begins here.'
       : `${named} of the ${places} ancestors drawn are known by name.${named < places ? ' Where one of several birds may be the parent each stands with its chance.' : ''}`,

@@ -17,8 +17,10 @@ export interface Ancestor {
   readonly symbol: string
   /** the symbol in words */
   readonly label: string
-  /** one name, several that it may be, or none: not recorded */
+  /** one name, several that it may be, or none */
   readonly names: readonly {readonly text: string; readonly link: string | null; readonly chance: string | null}[]
+  /** said where there is no name: `not recorded`, `one of 6 hens` */
+  readonly unnamed: string
   readonly note: string
   readonly parents: readonly Ancestor[]
 }
@@ -26,18 +28,29 @@ export interface Ancestor {
 const SIDE = {male: 'sire', female: 'dam', unknown: 'parent'} as const
 
 function notRecorded(sex: Sex, note: string): Ancestor {
-  return {symbol: sexSymbol(sex, 'speckled'), label: `${sex}, not recorded`, names: [], note, parents: []}
+  return {symbol: sexSymbol(sex, 'speckled'), label: `${sex}, not recorded`, names: [], unnamed: 'not recorded', note, parents: []}
 }
 
-/** Several that it may be: one entry that names them all, likeliest first, and goes no further back. */
+/** More than this many candidates are counted, not named: the drawing has no room, and a bird's own page names its own. */
+const NAMED_AT_MOST = 2
+const MANY = {male: 'males', female: 'hens', unknown: 'birds'} as const
+
+/** Several that it may be: one entry that names them, likeliest first, and goes no further back. */
 function oneOf(candidates: readonly Parent[], sex: Sex): Ancestor {
-  const known = candidates.reduce((sum, {chance}) => sum + chance, 0)
-  const names = candidates.map(({bird, chance}) => ({text: bird.band, link: birdPath(bird), chance: percentSign(chance)}))
+  const known = candidates.reduce((sum, {chance}) => sum + chance, 0), many = candidates.length > NAMED_AT_MOST
   const outside = known < 0.9995 ? [{text: 'not recorded', link: null, chance: percentSign(1 - known)}] : []
   return {
-    symbol: sexSymbol(sex, 'speckled'), label: `${sex}, uncertain: one of those named`, names: [...names, ...outside],
-    note: `${SIDE[sex]}, one of these`, parents: [],
+    symbol: sexSymbol(sex, 'speckled'), label: `${sex}, uncertain`, names: many ? [] : [...namesOf(candidates), ...outside],
+    unnamed: many ? `one of ${candidates.length} ${MANY[sex]}` : 'not recorded', note: many ? SIDE[sex] : `${SIDE[sex]}, one of these`, parents: [],
   }
+}
+
+const namesOf = (candidates: readonly Parent[]): Ancestor['names'] => candidates.map(({bird, chance}) => ({text: bird.band, link: birdPath(bird), chance: percentSign(chance)}))
+
+/** The candidates for a bird's own parents that its drawing only counts, by side, likeliest first. */
+export function candidatesNotDrawn({parentage}: Bird): readonly {readonly side: string; readonly names: Ancestor['names']}[] {
+  return ([['Sire', parentage.sires], ['Dam', parentage.dams]] as const).filter(([, candidates]) => candidates.length > NAMED_AT_MOST)
+    .map(([side, candidates]) => ({side, names: namesOf(candidates)}))
 }
 
 function side(bird: Bird, sex: 'male' | 'female', left: number, mark: (bird: Bird) => Mark): Ancestor {
@@ -53,7 +66,7 @@ function entry(bird: Bird, left: number, mark: (bird: Bird) => Mark, as: string 
   const parents = left > 1 && bird.parentage.kind !== 'founder' ? [side(bird, 'male', left - 1, mark), side(bird, 'female', left - 1, mark)] : []
   return {
     symbol: sexSymbol(bird.sex, fill), label: `${bird.sex === 'unknown' ? 'sex unknown' : bird.sex}, ${words}`,
-    names: [{text: bird.band, link: birdPath(bird), chance: null}], note: [stepWords(bird), ...(as === null ? [] : [as])].join(', '), parents,
+    names: [{text: bird.band, link: birdPath(bird), chance: null}], unnamed: '', note: [stepWords(bird), ...(as === null ? [] : [as])].join(', '), parents,
   }
 }
 

@@ -6,8 +6,8 @@ import {fileURLToPath} from 'node:url'
 export interface TemplatesFolder {
   /** path in the folder → content; text, but for fonts */
   readonly files: ReadonlyMap<string, string | Uint8Array>
-  /** the project's own files that replaced ours */
-  readonly replaced: readonly string[]
+  /** the project's own files in use: most replace one of ours, a new partial may be called by another */
+  readonly own: readonly string[]
   /** the project's own files that replace nothing and that no template can call: likely a slip in a name */
   readonly strangers: readonly string[]
 }
@@ -20,13 +20,14 @@ const MAY_BE_NEW = /^(?:partials|pages)\/[\w-]+\.hbs$/
 /** @param own  the project's own templates folder, `<content>/templates`; it need not exist */
 export function readTemplates(own: string | null): TemplatesFolder {
   const files = readFolder(OURS)
-  const replaced: string[] = [], strangers: string[] = []
+  const used: string[] = [], strangers: string[] = []
   for (const [path, content] of own === null ? [] : readFolder(own)) {
-    if (files.has(path)) replaced.push(path)
-    if (files.has(path) || MAY_BE_NEW.test(path)) files.set(path, content)
-    else strangers.push(path)
+    if (files.has(path) || MAY_BE_NEW.test(path)) {
+      files.set(path, content)
+      used.push(path)
+    } else strangers.push(path)
   }
-  return {files, replaced, strangers}
+  return {files, own: used, strangers}
 }
 
 function readFolder(folder: string, inner = ''): Map<string, string | Uint8Array> {

@@ -33,6 +33,16 @@ export interface Templates {
   readonly render: (page: Page) => string
 }
 
+/** A template that cannot be read, or asks for what its page does not have: a keeper's slip in a template of the project's own, a programmer's in ours. */
+export class TemplateFault extends Error {
+  readonly file: string
+
+  constructor(file: string, reason: string, cause: unknown) {
+    super(`template ${file}: ${reason}`, {cause})
+    this.file = file
+  }
+}
+
 interface PageData {
   readonly page: Page
   /** addresses worked out so far, for pages as deep as this one */
@@ -109,7 +119,7 @@ export function openTemplates(files: ReadonlyMap<string, string>, parts: Templat
       if (path.startsWith(PARTIALS)) engine.registerPartial(path.slice(PARTIALS.length, -ENDING.length), template)
       else compiled.set(path, template)
     } catch (fault) {
-      throw new Error(`template ${path}: ${messageOf(fault)}`, {cause: fault})
+      throw new TemplateFault(path, messageOf(fault), fault)
     }
   }
   const put = (path: string, view: object, site: PageData): SafeHtml => {
@@ -118,7 +128,7 @@ export function openTemplates(files: ReadonlyMap<string, string>, parts: Templat
     try {
       return new SafeHtml(template(view, {data: {site}}))
     } catch (fault) {
-      throw new Error(`template ${path}, page ${site.page.path}: ${messageOf(fault)}`, {cause: fault})
+      throw new TemplateFault(path, `${messageOf(fault)} (page ${site.page.path})`, fault)
     }
   }
   const addresses = new Map<string, Map<string, string>>()
@@ -158,6 +168,8 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
   const {frame, feed} = parts
   const home = frame.contents.find(entry => entry.section === 'home')?.path ?? 'index.html'
   const main = new Set(frame.contents.map(entry => entry.path))
+  /** what each page holds is said on the home page; elsewhere the names do */
+  const bare = frame.contents.map(entry => ({...entry, note: ''}))
   const known = new Map<string, readonly Piece[]>()
   return (page, matter) => {
     const look = page.look ?? null, selfContained = page.selfContained === true
@@ -166,7 +178,7 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
     if (!pieces) {
       const html = put({
         title: TITLE, breed: frame.breed, language: frame.language, look, style: selfContained ? parts.inlineStyle() : null, feed, home,
-        nav: navOf(frame, page.section, page.path), contents: frame.contents, asOf: frame.asOf, matter: new SafeHtml(MATTER),
+        nav: navOf(frame, page.section, page.path), contents: page.section === 'home' ? frame.contents : bare, asOf: frame.asOf, matter: new SafeHtml(MATTER),
       }, page)
       pieces = withoutTrailingSpace(html).split(/(\u0001\w+\u0001|<svg class="sprite"[\s\S]*?<\/defs>[\s\S]*?<\/svg>\n(?=<a))/).map(pieceOf) // eslint-disable-line no-control-regex
       known.set(key, pieces)

@@ -131,8 +131,8 @@ describe('readTemplates(own)', () => {
   afterAll(() => rmSync(own, {recursive: true, force: true}))
 
   it('lays the project\'s own files over ours, one by one', async () => {
-    const {files, replaced, strangers} = readTemplates(own)
-    expect(replaced).toEqual(['partials/foot.hbs', 'style.css'])
+    const {files, own: used, strangers} = readTemplates(own)
+    expect(used).toEqual(['partials/extra.hbs', 'partials/foot.hbs', 'style.css'])
     expect(strangers).toEqual(['page/bird.hbs'])
     expect(files.get('layout.hbs')).toBe(readTemplates(null).files.get('layout.hbs'))
     const site = await renderSite({...sampleInput('{{> extra}}'), templates: new Map([...files, ['pages/sample.hbs', '{{> extra}}']])})
@@ -142,7 +142,7 @@ describe('readTemplates(own)', () => {
   })
 
   it('needs no folder of the project\'s own', () => {
-    expect(readTemplates(join(own, 'none')).replaced).toEqual([])
+    expect(readTemplates(join(own, 'none')).own).toEqual([])
   })
 })
 
