@@ -19,7 +19,8 @@ export function trueToType({atLeast, seasons: asked}: Requirement, {book, trueBr
 /** CV at most, or share within a tenth at least, in every sex measured of the latest step that has a figure; of one trait, or of every measured one. */
 export function evenWeight({trait, atMost, atLeast}: Requirement, {ladder, spread}: Sources): Finding {
   const rows = spread.rows.filter(row => row.sex !== 'all' && (trait === null || row.trait === trait) && row.step !== 'mixed')
-  const step = ladder.findLast(each => rows.some(row => row.step === each.label && row.spread.kind === 'spread'))?.label
+  // steps beside the ladder, such as test matings, are not what is asked about
+  const step = ladder.findLast(each => !each.beside && rows.some(row => row.step === each.label && row.spread.kind === 'spread'))?.label
   if (step === undefined) return {state: 'cannot-tell', shown: {kind: 'nothing-recorded', ...(trait && {trait})}}
   const here = rows.filter(row => row.step === step)
   if (atMost === null && atLeast === null) return {state: 'cannot-tell', shown: {kind: 'even-weight', step, rows: here}}

@@ -1,5 +1,6 @@
 import type {Hatch, Logbook, Pen} from '../logbook/book.ts'
 import type {CannotSay, Share} from './estimate.ts'
+import {grouped} from './grouped.ts'
 import {seasonOfHatch} from './ladder-chicks.ts'
 import {inLadderOrder} from './step-order.ts'
 import {LeftAside} from './left-out.ts'
@@ -88,18 +89,6 @@ export function ratesOf(hatches: readonly Hatch[]): HatchRates {
 
 const howHatched = (hatch: Hatch): HatchResult['how'] => (hatch.broody ? 'broody' : hatch.machine === null ? 'not-stated' : 'incubator')
 
-function grouped<Key>(hatches: readonly Hatch[], keyOf: (hatch: Hatch) => Key | null): Map<Key, Hatch[]> {
-  const groups = new Map<Key, Hatch[]>()
-  for (const hatch of hatches) {
-    const key = keyOf(hatch)
-    if (key === null) continue
-    const known = groups.get(key)
-    if (known) known.push(hatch)
-    else groups.set(key, [hatch])
-  }
-  return groups
-}
-
 /**
  * How many of the eggs were fertile, and how many of them hatched?
  *
@@ -121,9 +110,9 @@ export function hatchResults(book: Logbook): HatchResults {
   })
   return {
     hatches: book.hatches.map(hatch => ({hatch, how: howHatched(hatch), season: seasonOfHatch(hatch), ...ratesOf([hatch])})),
-    pens: [...grouped(book.hatches, hatch => (hatch.pens.length === 1 ? hatch.pens[0]?.pen ?? null : null))].map(([pen, hatches]) => ({pen, ...ratesOf(hatches)})),
+    pens: [...grouped(book.hatches, hatch => (hatch.pens.length === 1 ? hatch.pens[0]?.pen : undefined))].map(([pen, hatches]) => ({pen, ...ratesOf(hatches)})),
     steps: rungs.sort(inLadderOrder).map(({label, hatches}) => ({step: label, ...ratesOf(hatches)})),
-    seasons: [...grouped(book.hatches, seasonOfHatch)].sort(([a], [b]) => a - b).map(([season, hatches]) => ({season, ...ratesOf(hatches)})),
+    seasons: [...grouped(book.hatches, hatch => seasonOfHatch(hatch) ?? undefined)].sort(([a], [b]) => a - b).map(([season, hatches]) => ({season, ...ratesOf(hatches)})),
     broody: ratesOf(onLadder.filter(hatch => howHatched(hatch) === 'broody')),
     incubator: ratesOf(onLadder.filter(hatch => howHatched(hatch) === 'incubator')),
     all: ratesOf(onLadder),

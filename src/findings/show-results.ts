@@ -1,4 +1,5 @@
 import type {Bird, Logbook, Show, ShowEntry} from '../logbook/book.ts'
+import {grouped} from './grouped.ts'
 
 export interface ShowResult {
   readonly show: Show
@@ -38,9 +39,7 @@ export interface ClassResults {
 }
 
 function classesOf(results: readonly ShowResult[]): ClassResults[] {
-  const classes = new Map<string | null, ShowResult[]>()
-  for (const result of results) classes.set(result.entry.class, [...(classes.get(result.entry.class) ?? []), result])
-  return [...classes].map(([name, entries]) => ({
+  return [...grouped(results, ({entry}) => entry.class)].map(([name, entries]) => ({
     class: name, entries, birds: new Set(entries.map(({entry}) => entry.bird)).size, firsts: entries.filter(({entry}) => entry.place === 1).length,
     disqualified: entries.filter(({entry}) => entry.disqualified).length,
   }))
@@ -53,14 +52,12 @@ export function showResults(book: Logbook): ShowResults {
   const held = book.shows.filter(show => show.cancelled === null)
     .sort((a, b) => a.on.first - b.on.first || a.on.last - b.on.last || (a.id < b.id ? -1 : 1))
   const all = held.flatMap(show => show.entries.map(entry => ({show, entry})))
-  const birds = new Map<Bird, ShowResult[]>()
-  for (const result of all) birds.set(result.entry.bird, [...(birds.get(result.entry.bird) ?? []), result])
   return {
     shows: held.map(show => {
       const results = show.entries.map(entry => ({show, entry}))
       return {show, classes: classesOf(results), judges: judgesOf(results), birds: new Set(show.entries.map(entry => entry.bird)).size}
     }),
-    cancelled: book.shows.filter(show => show.cancelled !== null), birds, classes: classesOf(all), judges: judgesOf(all),
+    cancelled: book.shows.filter(show => show.cancelled !== null), birds: grouped(all, ({entry}) => entry.bird), classes: classesOf(all), judges: judgesOf(all),
     remarks: all.filter(({entry}) => entry.remark !== null).reverse(), entries: all.length,
   }
 }

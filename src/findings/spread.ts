@@ -4,6 +4,7 @@ import {pooledVariation} from '../statistics/pooled-variation.ts'
 import type {Bird, Hatch, Logbook, LooseWeighing, Sex, Trait} from '../logbook/book.ts'
 import {countedValue, nearestWeighing} from './counted-value.ts'
 import type {CannotSay, Interval, LeftOut, Share} from './estimate.ts'
+import {grouped} from './grouped.ts'
 import {ladderChicks} from './ladder-chicks.ts'
 import type {LadderStep} from './ladder.ts'
 import {LeftAside} from './left-out.ts'
@@ -92,14 +93,10 @@ type BySex = Record<Sex, Cell>
 
 /** Birds weighed without bands, of each hatch and sex only those of the day nearest to the age, so that none counts twice. */
 function looseOf(book: Logbook, trait: Trait): readonly LooseWeighing[] {
-  const groups = new Map<Hatch, Map<Sex, LooseWeighing[]>>()
-  for (const weighing of book.looseWeighings) {
-    const bySex = groups.get(weighing.hatch) ?? new Map<Sex, LooseWeighing[]>()
-    groups.set(weighing.hatch, bySex.set(weighing.sex, [...(bySex.get(weighing.sex) ?? []), weighing]))
-  }
-  return [...groups].flatMap(([hatch, bySex]) => [...bySex.values()].flatMap(weighings => {
+  const hatches = grouped(book.looseWeighings, weighing => (weighing.measure === trait.measure ? weighing.hatch : undefined))
+  return [...hatches].flatMap(([hatch, own]) => [...grouped(own, weighing => weighing.sex).values()].flatMap(weighings => {
     const nearest = nearestWeighing(weighings, trait, hatch.on)
-    return nearest ? weighings.filter(each => each.measure === trait.measure && each.on.first === nearest.on.first && each.on.last === nearest.on.last) : []
+    return nearest ? weighings.filter(each => each.on.first === nearest.on.first && each.on.last === nearest.on.last) : []
   }))
 }
 
@@ -128,18 +125,12 @@ interface Class {
 
 /** Birds of one sex reared alike; those whose rearing nobody knows are in no class. */
 function classesOf(entries: readonly Entry[]): readonly Class[] {
-  const classes = new Map<string, {sex: 'male' | 'female'; rearing: string; entries: Entry[]; values: number[]}>()
-  for (const entry of entries) {
-    const {sex, rearing, value} = entry
-    if (rearing === null || sex === 'unknown') continue
-    const key = `${sex} ${rearing}`
-    const known = classes.get(key)
-    if (known) {
-      known.entries.push(entry)
-      known.values.push(value)
-    } else classes.set(key, {sex, rearing, entries: [entry], values: [value]})
-  }
-  return [...classes].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, one]) => one)
+  const classes = grouped(entries, ({sex, rearing}) => (rearing === null || sex === 'unknown' ? undefined : `${sex} ${rearing}`))
+  return [...classes].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, own]) => {
+    const [first] = own
+    if (!first || first.sex === 'unknown' || first.rearing === null) return []
+    return [{sex: first.sex, rearing: first.rearing, entries: own, values: own.map(({value}) => value)}]
+  })
 }
 
 function spreadOf(entries: readonly Entry[], aside: LeftAside): {readonly spread: Spread | CannotSay; readonly counted: ReadonlySet<Entry>} {

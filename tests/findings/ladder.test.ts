@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
-import {ladderOf, type ReachedStep} from '../../src/findings/ladder.ts'
+import {currentStep, ladderOf, type ReachedStep} from '../../src/findings/ladder.ts'
 import {inLadderOrder, readLabel} from '../../src/findings/step-order.ts'
 import type {Logbook, Step} from '../../src/logbook/book.ts'
 import {expectClose} from '../expect-close.ts'
@@ -13,7 +13,7 @@ const step = (label: string, backcrosses: number, interSe: number, kind: Step['k
 describe('ladderOf(book)', () => {
   it('says of each step who bred it, what came of it, and what is planned', () => {
     const [one, two, three] = ladderOf(smallBook())
-    expect(three).toEqual({kind: 'planned', label: 'F3'})
+    expect(three).toEqual({kind: 'planned', label: 'F3', beside: false})
     if (one?.kind !== 'reached' || two?.kind !== 'reached') throw new Error('F1 and F2 were reached')
     expect(one.label).toBe('F1')
     expect(one.chicks).toMatchObject({hatched: 14, unlisted: 2, listed: 12, banded: 9, unbanded: 3, male: 2, female: 6, unknownSex: 4, scored: 11, kept: 3})
@@ -27,6 +27,14 @@ describe('ladderOf(book)', () => {
   })
 
   it('has only plans after a week', () => expect(ladderOf(weekOld()).map(each => each.kind)).toEqual(['planned', 'planned', 'planned']))
+
+  it('puts steps that the project does not plan after its ladder, and does not stand there', () => {
+    const book = {...smallBook(), project: {...project, ladder: ['F1']}}
+    expect(ladderOf(book).map(each => [each.label, each.beside])).toEqual([['F1', false], ['F2', true]])
+    expect(currentStep(ladderOf(book))?.label).toBe('F1')
+    expect(currentStep(ladderOf(smallBook()))?.label).toBe('F2')
+    expect(currentStep(ladderOf(weekOld()))).toBeNull()
+  })
 
   it('takes the mean of the recurrent share over chicks, not over hatches', () => {
     const shares = (share: number) => ({step: F1, strain: null, shares: new Map([[holm, share], [fell, 1 - share]])})
