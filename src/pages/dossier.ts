@@ -74,7 +74,7 @@ function leadOf({counts}: EvidenceOfAll): string {
   const purpose = 'Dossier of evidence for the recognition of a new breed.'
   if (counts.all === 0) return `${purpose} No requirements are on record yet.`
   const parts = [
-    `${countWord(counts.met)} of ${counted(counts.all, 'requirement')} ${be(counts.met)} met`,
+    `${counts.met === 0 ? 'none' : countWord(counts.met)} of ${counted(counts.all, 'requirement')} ${be(Math.max(1, counts.met))} met`,
     ...(counts.notYet > 0 ? [`${countWord(counts.notYet)} ${be(counts.notYet)} not yet`] : []),
     ...(counts.cannotTell > 0 ? [`${countWord(counts.cannotTell)} cannot be told`] : []),
     ...(counts.waived > 0 ? [`${countWord(counts.waived)} ${be(counts.waived)} waived, with the reason`] : []),

@@ -5,7 +5,7 @@ import type {Findings} from '../findings/study.ts'
 import type {Photo, RequirementKind} from '../logbook/book.ts'
 import {fact} from './bird-lead.ts'
 import type {Fact} from './bird-lead.ts'
-import {dateWords} from './dates.ts'
+import {dateWords, onDate} from './dates.ts'
 import {cannotSay, scaleOf, shareCandle, shareWords} from './estimate-words.ts'
 import {excerpt} from './excerpt.ts'
 import {featherView} from './feather-view.ts'
@@ -123,7 +123,7 @@ export function homePage(findings: Findings): Page {
   const {book, upcoming} = findings, {project} = book
   const diary = [...book.diary].sort((a, b) => b.on.first - a.on.first || (a.id < b.id ? 1 : -1)).slice(0, 3)
   const view: HomeView = {
-    name: project.name, facts: facts(findings), lead: `${finished(project.aim)}${project.begun ? ` Begun in ${dateWords(project.begun)}.` : ''}`, plates: homePlates(findings),
+    name: project.name, facts: facts(findings), lead: `${finished(project.aim)}${project.begun ? ` Begun ${onDate(project.begun)}.` : ''}`, plates: homePlates(findings),
     words: words(findings), stats: [trueBredStat(findings), leastStat(findings), spreadStat(findings), evidenceStat(findings)], feather: featherView(findings),
     coming: upcoming.slice(0, COMING).map(entry => comingWords(entry, book.asOf)), comingMore: upcoming.length > COMING ? `${sentence(counted(upcoming.length - COMING, 'more thing is', 'more things are'))} due later.` : '',
     diary: diary.map(entry => ({when: dateWords(entry.on), title: finished(entry.title), link: diaryPath(entry), text: excerpt(entry.body)})), diaryLink: DIARY, body: project.body,
