@@ -11,11 +11,17 @@ import {schemaPath} from './record-formats.ts'
 export const BOOK_FILE = 'data/book.json'
 export const figuresPath = (question: FigureQuestion, format: 'csv' | 'json'): string => `data/${question}.${format}`
 
+/** What is not known is left out of the book rather than written as null a thousand times; a missing key says the same. */
+function withoutBlanks(key: string, value: unknown): unknown {
+  const blank = value === null || value === false || (typeof value === 'object' && Object.keys(value).length === 0)
+  return blank && key !== '' && !/^\d+$/.test(key) ? undefined : value
+}
+
 export function downloads(findings: Findings): readonly Download[] {
   const tables = FIGURE_QUESTIONS.flatMap(question => {
     const table = figuresTable(question, findings)
     return [{path: figuresPath(question, 'csv'), text: csvOf(table)}, {path: figuresPath(question, 'json'), text: jsonOf(table)}]
   })
   const schemas = (Object.keys(KINDS) as KindId[]).map(kind => ({path: schemaPath(kind), text: `${JSON.stringify(jsonSchemaOf(kind), null, 2)}\n`}))
-  return [...tables, {path: BOOK_FILE, text: `${JSON.stringify(publicBook(findings.book))}\n`}, ...schemas]
+  return [...tables, {path: BOOK_FILE, text: `${JSON.stringify(publicBook(findings.book), withoutBlanks)}\n`}, ...schemas]
 }

@@ -12,8 +12,8 @@ export function csvOf({columns, rows}: FiguresTable): string {
   return [columns.map(column => column.name), ...rows].map(row => `${row.map(csvCell).join(',')}\n`).join('')
 }
 
-/** A list of objects, null where nothing can be said. */
+/** A list of objects, a line each, null where nothing can be said. */
 export function jsonOf({columns, rows}: FiguresTable): string {
-  const objects = rows.map(row => Object.fromEntries(columns.map(({name}, index) => [name, row[index] ?? null])))
-  return `${JSON.stringify(objects, null, 2)}\n`
+  const lines = rows.map(row => JSON.stringify(Object.fromEntries(columns.map(({name}, index) => [name, row[index] ?? null]))))
+  return lines.length === 0 ? '[]\n' : `[\n${lines.join(',\n')}\n]\n`
 }
