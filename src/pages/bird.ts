@@ -16,8 +16,8 @@ import {dateWords, stayWords} from './dates.ts'
 import {bandHistory, sexHistory, wasMissexed} from './life-words.ts'
 import type {Dated} from './life-words.ts'
 import {birdPath, penPath, showPath, strainPath} from './links.ts'
-import {percent} from './numbers.ts'
-import type {Cell, Page, Table} from './page.ts'
+import {percentSign} from './numbers.ts'
+import type {Page, Table} from './page.ts'
 import {candidatesNotDrawn, known, pedigree} from './pedigree.ts'
 import type {Ancestor, Mark} from './pedigree.ts'
 import {plates} from './plates.ts'
@@ -38,8 +38,7 @@ export interface BirdView {
   readonly bands: readonly {readonly band: string; readonly text: string}[]
   readonly sexings: readonly Dated[]
   readonly pedigree: {readonly tree: Ancestor; readonly note: string; readonly words: string; readonly candidates: ReturnType<typeof candidatesNotDrawn>}
-  readonly shares: Table | null
-  readonly sharesNote: string
+  readonly shares: readonly {readonly text: string; readonly link: string | null; readonly percent: string}[] | null
   readonly measures: readonly MeasureRow[]
   readonly weighings: Table | null
   readonly looks: Looks
@@ -80,14 +79,15 @@ function pedigreeView(bird: Bird, trait: Trait | null): BirdView['pedigree'] {
   }
 }
 
-function sharesTable(bird: Bird): Table | null {
+/** Expected shares, the greatest first; null for birds of a founding strain, which are all of it. */
+function sharesOf(bird: Bird): BirdView['shares'] {
   if (bird.step.kind === 'strain' || bird.shares.size === 0) return null
-  const rows = [...bird.shares].filter(([, share]) => share > 0).map(([strain, share]): readonly Cell[] => [{text: strain.name, link: strainPath(strain)}, percent(share)])
-  const unknown = 1 - [...bird.shares.values()].reduce((sum, share) => sum + share, 0)
-  return {
-    columns: [{head: 'Strain'}, {head: 'Expected, %', number: true}],
-    rows: [...rows, ...(unknown > 0.0005 ? [['not known', percent(unknown)]] : [])],
-  }
+  const known = [...bird.shares].filter(([, share]) => share > 0).sort(([, a], [, b]) => b - a)
+  const unknown = 1 - known.reduce((sum, [, share]) => sum + share, 0)
+  return [
+    ...known.map(([strain, share]) => ({text: strain.name, link: strainPath(strain), percent: percentSign(share)})),
+    ...(unknown > 0.0005 ? [{text: 'not known', link: null, percent: percentSign(unknown)}] : []),
+  ]
 }
 
 function notices(bird: Bird): BirdView['notices'] {
@@ -128,8 +128,7 @@ export function birdPage(bird: Bird, book: Logbook, records: RecordsOfBird, bree
   const view: BirdView = {
     band: bird.band, pronoun: pronoun(bird.sex), facts: birdFacts(bird, breeding, standsIn ? {id: standsIn.id, path: penPath(standsIn)} : null), lead: birdLead(bird, book),
     plates: plates(bird.photos, `${bird.band}, ${bird.sex === 'unknown' ? 'sex unknown' : bird.sex}`, false), notices: notices(bird), bands: bandHistory(bird),
-    sexings: sexHistory(bird), pedigree: pedigreeView(bird, markedTrait(book.traits)), shares: sharesTable(bird),
-    sharesNote: 'What descent leads one to expect, averaged over every chick so bred. A single bird may carry more or less.',
+    sexings: sexHistory(bird), pedigree: pedigreeView(bird, markedTrait(book.traits)), shares: sharesOf(bird),
     measures: measureRows(bird, book.traits, units), weighings: weighingsTable(bird, book.traits, units), looks: birdLooks(bird, book.traits, units),
     life: life(bird, records), offspring, chicks: livingChicks(records.offspring),
     offspringWords: offspring === null ? (records.stays.length > 0 ? 'No chicks listed yet.' : '') : '', mates: matesOfHatch(bird),

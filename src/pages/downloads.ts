@@ -1,15 +1,15 @@
-/** The files a reader may take away: every table of figures as CSV and JSON, the whole book as JSON, the schemas for editors. Public facts only. */
+/** The files a reader may take away: every table of figures as CSV, the whole book as JSON, the schemas for editors. Public facts only. */
 import {FIGURE_QUESTIONS, figuresTable, type FigureQuestion} from '../findings/figures.ts'
 import type {Findings} from '../findings/study.ts'
 import {jsonSchemaOf} from '../records/json-schema.ts'
 import {KINDS, type KindId} from '../records/kinds.ts'
 import {publicBook} from './book-json.ts'
-import {csvOf, jsonOf} from './figures-file.ts'
+import {csvOf} from './figures-file.ts'
 import type {Download} from './page.ts'
 import {schemaPath} from './record-formats.ts'
 
 export const BOOK_FILE = 'data/book.json'
-export const figuresPath = (question: FigureQuestion, format: 'csv' | 'json'): string => `data/${question}.${format}`
+export const figuresPath = (question: FigureQuestion): string => `data/${question}.csv`
 
 /** What is not known is left out of the book rather than written as null a thousand times; a missing key says the same. */
 function withoutBlanks(key: string, value: unknown): unknown {
@@ -18,10 +18,7 @@ function withoutBlanks(key: string, value: unknown): unknown {
 }
 
 export function downloads(findings: Findings): readonly Download[] {
-  const tables = FIGURE_QUESTIONS.flatMap(question => {
-    const table = figuresTable(question, findings)
-    return [{path: figuresPath(question, 'csv'), text: csvOf(table)}, {path: figuresPath(question, 'json'), text: jsonOf(table)}]
-  })
+  const tables = FIGURE_QUESTIONS.map(question => ({path: figuresPath(question), text: csvOf(figuresTable(question, findings))}))
   const schemas = (Object.keys(KINDS) as KindId[]).map(kind => ({path: schemaPath(kind), text: `${JSON.stringify(jsonSchemaOf(kind), null, 2)}\n`}))
   return [...tables, {path: BOOK_FILE, text: `${JSON.stringify(publicBook(findings.book), withoutBlanks)}\n`}, ...schemas]
 }

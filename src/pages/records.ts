@@ -7,7 +7,7 @@ import type {Figure, Page} from './page.ts'
 interface FileLine {
   readonly title: string
   readonly words: string
-  readonly files: readonly {readonly text: string; readonly link: string}[]
+  readonly file: string
 }
 
 export interface RecordsView {
@@ -30,9 +30,7 @@ const TABLES = {
 export function recordsPage(figures: readonly Figure[]): Page {
   const charts = new Map(figures.map(figure => [figure.name, figure.title]))
   const view: RecordsView = {
-    tables: FIGURE_QUESTIONS.map(question => ({
-      ...TABLES[question], files: (['csv', 'json'] as const).map(format => ({text: format.toUpperCase(), link: figuresPath(question, format)})),
-    })),
+    tables: FIGURE_QUESTIONS.map(question => ({...TABLES[question], file: figuresPath(question)})),
     book: BOOK_FILE,
     charts: [...charts].sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, title]) => ({text: `${title} (${name})`, link: `charts/${name}.vl.json`})),
     pages: [{text: 'how each figure is worked', link: METHODS}, {text: 'how records are written', link: RECORD_FORMATS}, {text: 'what each problem means', link: PROBLEM_MANUAL}],

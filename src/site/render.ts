@@ -102,4 +102,4 @@ async function drawFigures(figures: readonly {readonly figure: Figure; readonly 
 }
 
 /** The specification as somebody else can use it: with its theme, in colours that need no stylesheet. */
-const chartDownload = (figure: Figure): string => `${literalColours(JSON.stringify({...figure.spec, config: theme}, null, 1))}\n`
+const chartDownload = (figure: Figure): string => `${literalColours(JSON.stringify({...figure.spec, config: theme}))}\n`

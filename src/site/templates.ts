@@ -168,7 +168,7 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
   const {frame, feed} = parts
   const home = frame.contents.find(entry => entry.section === 'home')?.path ?? 'index.html'
   const main = new Set(frame.contents.map(entry => entry.path))
-  /** what each page holds is said on the home page; elsewhere the names do */
+  /** what each page holds is said on the home page; other main pages list the names, and the many pages beneath them lead to that list */
   const bare = frame.contents.map(entry => ({...entry, note: ''}))
   const known = new Map<string, readonly Piece[]>()
   return (page, matter) => {
@@ -178,18 +178,19 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
     if (!pieces) {
       const html = put({
         title: TITLE, breed: frame.breed, language: frame.language, look, style: selfContained ? parts.inlineStyle() : null, feed, home,
-        nav: navOf(frame, page.section, page.path), contents: page.section === 'home' ? frame.contents : bare, asOf: frame.asOf, matter: new SafeHtml(MATTER),
+        nav: navOf(frame, page.section, page.path), contents: page.path === home ? frame.contents : main.has(page.path) || selfContained ? bare : [], asOf: frame.asOf, matter: new SafeHtml(MATTER),
       }, page)
-      pieces = withoutTrailingSpace(html).split(/(\u0001\w+\u0001|<svg class="sprite"[\s\S]*?<\/defs>[\s\S]*?<\/svg>\n(?=<a))/).map(pieceOf) // eslint-disable-line no-control-regex
+      pieces = tidy(html).split(/(\u0001\w+\u0001|<svg class="sprite"[\s\S]*?<\/defs>[\s\S]*?<\/svg>\n(?=<a))/).map(pieceOf) // eslint-disable-line no-control-regex
       known.set(key, pieces)
     }
-    const title = Handlebars.escapeExpression(titleOf(page, frame)), slim = withoutTrailingSpace(matter)
+    const title = Handlebars.escapeExpression(titleOf(page, frame)), slim = tidy(matter)
     return pieces.map(piece => piece(title, slim)).join('')
   }
 }
 
 const titleOf = (page: Page, {breed}: Frame): string => (page.title === breed || page.title.startsWith(`${breed}:`) ? page.title : `${page.title} · ${breed}`)
 
-const withoutTrailingSpace = (html: string): string => html.replace(/[ \t]+\n/g, '\n')
+/** Space at the ends of lines, and at their beginnings too where no line is kept as it was written. */
+const tidy = (html: string): string => (html.includes('<pre') ? html.replace(/[ \t]+\n/g, '\n') : html.replace(/\s*\n\s*/g, '\n'))
 
 const messageOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault))

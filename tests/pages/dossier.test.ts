@@ -76,7 +76,7 @@ describe('downloads', () => {
   const files = downloads(study(book))
 
   it('give every table as CSV and JSON, the book, and a schema a kind', () => {
-    expect(files.map(({path}) => path)).toEqual(expect.arrayContaining(['data/birds.csv', 'data/birds.json', 'data/shares.csv', 'data/book.json', 'data/schema/hatch.schema.json']))
+    expect(files.map(({path}) => path)).toEqual(expect.arrayContaining(['data/birds.csv', 'data/shares.csv', 'data/book.json', 'data/schema/hatch.schema.json']))
     expect(files.find(({path}) => path === 'data/birds.csv')?.text.split('\n')[0]).toMatch(/^band,sex,step,hatched,sire,dam/)
   })
 
