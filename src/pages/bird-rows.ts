@@ -6,6 +6,7 @@ import {amount, shownIn} from './amounts.ts'
 import {markOf, markedTrait} from './bird.ts'
 import {leftWords} from './life-words.ts'
 import {birdPath} from './links.ts'
+import {mainMeasure} from './main-measure.ts'
 import {NOTHING} from './numbers.ts'
 import {birdWord, sexSymbol} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
@@ -31,8 +32,8 @@ export interface BirdTable {
 
 /** The traits a row has room for: the marked one and one measure. */
 export function rowTraits(traits: readonly Trait[]): readonly Trait[] {
-  const marked = markedTrait(traits), measured = traits.find(trait => trait.kind === 'measured' && trait.wanted.female !== null)
-  return [marked, measured].filter(trait => trait !== null && trait !== undefined)
+  const marked = markedTrait(traits), measured = mainMeasure(traits)
+  return [marked, measured].filter(trait => trait !== null)
 }
 
 function lookWords(bird: Bird, trait: Trait, book: Logbook): string {

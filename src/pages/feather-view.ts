@@ -9,7 +9,7 @@ import {cannotSay, cannotSayShort} from './estimate-words.ts'
 import {stepPath} from './links.ts'
 import {listWords, NOTHING, ofWords, percent} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
-import {mainMeasure} from './step.ts'
+import {mainMeasure} from './main-measure.ts'
 import {stepMeaning} from './step-words.ts'
 
 export interface FeatherRow {
@@ -25,6 +25,8 @@ export interface FeatherView {
   readonly title: string
   readonly note: string
   readonly words: string
+  /** are there barbs that need a key? */
+  readonly key: boolean
   readonly rows: readonly FeatherRow[]
   readonly table: Table
   /** steps that the project's ladder does not name */
@@ -81,7 +83,7 @@ export function featherView(findings: Findings): FeatherView | null {
     title: birds === 0 ? 'A feather still in the pin' : birds === 1 ? 'One bird, one feather' : `${birds} birds, one feather`,
     note: birds === 0 ? '' : 'The dotted lines mark the standard weight. A ragged edge is an uneven flock; a clean edge is a breed.',
     words: birds === 0 ? 'Nothing has hatched yet. The steps planned are drawn folded in their sheath.' : `Every barb is one banded bird, males to the left of the shaft and females to the right${long}`,
-    rows: climbed.map(step => row(step, findings, lengthOf(trait))), table: featherTable(findings, trait),
+    key: birds > 0, rows: climbed.map(step => row(step, findings, lengthOf(trait))), table: featherTable(findings, trait),
     beside: ladder.filter(step => step.beside).map(step => ({text: step.label, link: stepPath(step.label)})),
   }
 }

@@ -17,7 +17,7 @@ import type {Page} from './page.ts'
 import {plates} from './plates.ts'
 import type {Plate} from './plates.ts'
 import {flockWord} from './sex-words.ts'
-import {mainMeasure} from './step.ts'
+import {mainMeasure} from './main-measure.ts'
 import {comingWords} from './upcoming-words.ts'
 import type {Coming} from './upcoming-words.ts'
 
@@ -63,7 +63,7 @@ function markOf(findings: Findings, kind: RequirementKind, end: 'atLeast' | 'atM
 
 function trueBredStat(findings: Findings): HomeStat {
   const rate = findings.trueBred.steps.filter(step => step.interSe && step.step !== 'mixed').at(-1)
-  if (!rate) return {title: 'True-bred rate', value: NOTHING, unit: '', candle: null, words: 'No matings inside the line yet; crosses and backcrosses cannot breed true', link: null}
+  if (!rate) return {title: 'True-bred rate', value: NOTHING, unit: '', candle: null, words: 'No matings inside the line yet; crosses and backcrosses cannot breed true.', link: null}
   const title = `True-bred rate, ${rate.step}`, link = {text: rate.step, link: stepPath(rate.step)}
   if (rate.rate.kind === 'cannot-say') return {title, value: NOTHING, unit: '', candle: null, words: `${sentence(cannotSay(rate.rate))}.`, link}
   const mark = markOf(findings, 'true-to-type', 'atLeast')
@@ -71,7 +71,7 @@ function trueBredStat(findings: Findings): HomeStat {
 }
 
 function leastStat({leastUniform}: Findings): HomeStat {
-  if (leastUniform === null) return {title: 'Least uniform trait', value: NOTHING, unit: '', candle: null, words: 'Nothing that the standard requires has been scored yet', link: null}
+  if (leastUniform === null) return {title: 'Least uniform trait', value: NOTHING, unit: '', candle: null, words: 'Nothing that the standard requires has been scored yet.', link: null}
   const {trait, share, step} = leastUniform
   return {
     title: `Least uniform: ${trait.name}, ${step}`, value: percent(share.value), unit: '%', candle: shareCandle(share, scaleOf([share])), words: `${shareWords(share, 'chick')} as wanted.`,
@@ -83,7 +83,7 @@ function spreadStat(findings: Findings): HomeStat {
   const {spread, book} = findings, trait = mainMeasure(book.traits)
   const title = trait === null ? 'Spread of weights, CV' : `Spread of ${trait.name.toLowerCase()}, CV`
   const row = [...spread.rows].reverse().find(each => each.trait === trait && each.sex !== 'all' && each.step !== 'mixed' && each.spread.kind === 'spread')
-  if (trait === null || row?.spread.kind !== 'spread' || row.sex === 'all') return {title, value: NOTHING, unit: '', candle: null, words: trait === null ? 'No measure is written down yet' : 'Too few weighed at their age and reared alike', link: trait ? {text: trait.name, link: traitPath(trait)} : null}
+  if (trait === null || row?.spread.kind !== 'spread' || row.sex === 'all') return {title, value: NOTHING, unit: '', candle: null, words: trait === null ? 'No measure is written down yet.' : 'Too few weighed at their age and reared alike.', link: trait ? {text: trait.name, link: traitPath(trait)} : null}
   const {cv, cvInterval, n} = row.spread, most = Math.max(0.2, cvInterval?.high ?? 0, cv), mark = markOf(findings, 'even-weight', 'atMost')
   const words = `${cvInterval ? `${limits(cvInterval)}, ` : ''}${n} ${flockWord(row.sex, book.project.species, trait.atAge)} of ${row.step}.`
   return {title, value: percent(cv), unit: '%', candle: {...candle(cv, cvInterval, {from: 0, to: most}, mark, mark !== null && cv > mark), label: `${percent(cv)} per cent${cvInterval ? `, ${limits(cvInterval)}` : ''}${mark === null ? '' : `, mark ${percent(mark)} at most`}`}, words, link: {text: trait.name, link: traitPath(trait)}}
@@ -120,7 +120,9 @@ function homePlates({book}: Findings): readonly Plate[] {
 }
 
 export function homePage(findings: Findings): Page {
-  const {book, upcoming} = findings, {project} = book
+  const {book} = findings, {project} = book
+  const nextStep = findings.upcoming.find(entry => entry.kind === 'planned-step')
+  const upcoming = findings.upcoming.filter(entry => entry.kind !== 'planned-step' || entry === nextStep)
   const diary = [...book.diary].sort((a, b) => b.on.first - a.on.first || (a.id < b.id ? 1 : -1)).slice(0, 3)
   const view: HomeView = {
     name: project.name, facts: facts(findings), lead: `${finished(project.aim)}${project.begun ? ` Begun ${onDate(project.begun)}.` : ''}`, plates: homePlates(findings),

@@ -7,7 +7,7 @@ import type {FeatherView} from './feather-view.ts'
 import {LADDER} from './links.ts'
 import {counted, figured, listWords, percent, percentSign, sentence} from './numbers.ts'
 import type {Cell, Figure, Page} from './page.ts'
-import {mainMeasure} from './step.ts'
+import {mainMeasure} from './main-measure.ts'
 import {spreadFigure} from './step-figures.ts'
 
 export interface LadderView {

@@ -51,8 +51,8 @@ export function traitFigure(trait: Trait, shares: readonly TraitShares[], sex: S
     description: `${own.map(row => `${row.step}: ${listWords(row.states.filter(({count}) => count > 0).map(({state, count}) => `${count} ${state}`))} of ${row.scored}`).join('; ')}.`,
     spec: two ? shareByStep(shareRows) : statesByStep(stateRows, states),
     table: {
-      columns: [{head: 'Step'}, {head: 'Look'}, {head: 'Chicks', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
-      rows: own.flatMap(row => row.states.map(({state, share}): readonly Cell[] => [row.step, state, ...shareCells(share)])),
+      columns: [{head: two ? 'Step' : 'Step, look'}, {head: two ? `With ${wantedStates.join('')}` : 'Chicks', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
+      rows: own.flatMap(row => row.states.filter(({state}) => !two || isWanted(state)).map(({state, share}): readonly Cell[] => [two ? row.step : `${row.step}, ${state}`, ...shareCells(share)])),
     },
   }
 }

@@ -3,7 +3,6 @@ import {countedValue} from '../findings/counted-value.ts'
 import type {LadderStep, ReachedStep} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, CareEntry, Trait} from '../logbook/book.ts'
-import {isUnit, UNITS} from '../records/quantities.ts'
 import {fact} from './bird-lead.ts'
 import type {Fact} from './bird-lead.ts'
 import {birdTable, symbolNote} from './bird-rows.ts'
@@ -15,6 +14,7 @@ import {cannotSay, shareInText} from './estimate-words.ts'
 import {hatchTable, rateCell} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {birdsByStepPath, BIRDS, stepPath, strainPath} from './links.ts'
+import {mainMeasure} from './main-measure.ts'
 import {counted, figured, listWords, percent, percentSign, sentence} from './numbers.ts'
 import type {Cell, Figure, Page, Table} from './page.ts'
 import {penCards} from './pen-cards.ts'
@@ -112,14 +112,6 @@ function strainWords(step: ReachedStep, {book}: Findings): string {
   const mean = 'This is an average over all chicks so bred, by descent alone; a single bird may carry a good deal more or less.'
   if (recurrentShare === null || recurrent === null || recurrentShare.least === recurrentShare.greatest) return mean
   return `${mean} By descent the chicks of this step run from ${percentSign(recurrentShare.least)} to ${percentSign(recurrentShare.greatest)} ${recurrent.name}.`
-}
-
-/** The measure that figures on the step page and in the feather: a weight before anything else, one with a target before one without. */
-export function mainMeasure(traits: readonly Trait[]): Trait | null {
-  const measured = traits.filter(trait => trait.kind === 'measured')
-  const wanted = measured.filter(trait => (trait.wanted.male ?? trait.wanted.female) !== null)
-  const isWeight = ({unit}: Trait) => unit !== null && isUnit(unit) && UNITS[unit].of === 'mass'
-  return wanted.find(isWeight) ?? measured.find(isWeight) ?? wanted[0] ?? measured[0] ?? null
 }
 
 function evenPart(step: ReachedStep, {findings}: StepSources, first: number): Pick<StepView, 'evenFigures' | 'evenWords' | 'spread' | 'spreadLeftOut' | 'standard'> {

@@ -30,6 +30,6 @@ export function comingWords(entry: Upcoming, asOf: Day): Coming {
     case 'eggs-withheld': return {when, title: 'Eggs withheld', link: carePath(entry.care), text: 'The last day, as far as the record says; a veterinarian and the law decide.'}
     case 'meat-withheld': return {when, title: 'Meat withheld', link: carePath(entry.care), text: 'The last day, as far as the record says; a veterinarian and the law decide.'}
     case 'paper-ends': return {when, title: entry.paper.title, link: DOSSIER, text: 'This paper holds until then.'}
-    case 'planned-step': return {when: 'planned', title: entry.label, link: stepPath(entry.label), text: 'Not reached yet.'}
+    case 'planned-step': return {when: 'planned', title: entry.label, link: stepPath(entry.label), text: 'The next step of the ladder, not reached yet.'}
   }
 }
