@@ -19,17 +19,18 @@ export function pensOfSeason(pens: readonly Pen[], day: Day): readonly Pen[] {
   return begun.filter(pen => pen.season === season)
 }
 
-/** The breeders on a day: alive, and in a pen of the latest season by then, or kept on record. In the order of the book. */
+/** The breeders on a day: alive, and in a pen of the latest season by then, or kept on record for breeding. In the order of the book. */
 export function breedersOn(book: Pick<Logbook, 'birds' | 'pens'>, day: Day): readonly Bird[] {
   const penned = new Set<Bird>()
   for (const pen of pensOfSeason(book.pens, day)) {
     for (const stay of [...pen.males, ...pen.females]) if (stayDays(pen, stay).from <= day) penned.add(stay.bird)
   }
-  return book.birds.filter(bird => isAlive(bird, day) && (penned.has(bird) || isKept(bird, day)))
+  return book.birds.filter(bird => isAlive(bird, day) && (penned.has(bird) || isKeptToBreed(bird, day)))
 }
 
-function isKept({kept}: Bird, day: Day): boolean {
-  return kept !== null && (kept.on === null || kept.on.first <= day)
+/** A bird is kept for many reasons, and some of them for company: only a reason that speaks of breeding makes a breeder. */
+function isKeptToBreed({kept}: Bird, day: Day): boolean {
+  return kept !== null && (kept.on === null || kept.on.first <= day) && /\bbreed/i.test(kept.why)
 }
 
 /** The birds alive on a day, in the order of the book. */

@@ -24,7 +24,7 @@ const chicksOf = ({count, sex, hatched, hatch, parentage, step, shares, looks, l
 })
 
 const birdOf = (bird: Bird): object => ({
-  id: bird.id, band: bird.band, bands: bird.bands.map(({band, from, to, lost}) => ({band, from: dateOf(from), to: dateOf(to), lost})), ...chicksOf(bird),
+  id: bird.id, band: bird.band, bands: bird.bands.length === 1 ? null : bird.bands.map(({band, from, to, lost}) => ({band, from: dateOf(from), to: dateOf(to), lost})), ...chicksOf(bird), count: null,
   strain: bird.strain?.id ?? null, kept: bird.kept && {on: dateOf(bird.kept.on), why: bird.kept.why},
   keepers: bird.keptAt.map(({keeper, from, to}) => ({keeper: keeper.name, from: dateOf(from), to: dateOf(to)})),
   family: bird.family, flock: bird.flock, maybe: bird.maybe.map(({id}) => id), kin: bird.kin.map(({with: other, kinship}) => ({with: other.id, kinship})),

@@ -19,6 +19,6 @@ function withoutBlanks(key: string, value: unknown): unknown {
 
 export function downloads(findings: Findings): readonly Download[] {
   const tables = FIGURE_QUESTIONS.map(question => ({path: figuresPath(question), text: csvOf(figuresTable(question, findings))}))
-  const schemas = (Object.keys(KINDS) as KindId[]).map(kind => ({path: schemaPath(kind), text: `${JSON.stringify(jsonSchemaOf(kind), null, 2)}\n`}))
+  const schemas = (Object.keys(KINDS) as KindId[]).map(kind => ({path: schemaPath(kind), text: `${JSON.stringify(jsonSchemaOf(kind))}\n`}))
   return [...tables, {path: BOOK_FILE, text: `${JSON.stringify(publicBook(findings.book), withoutBlanks)}\n`}, ...schemas]
 }

@@ -175,7 +175,7 @@ export const BIRD_FIELDS = {
     with: required(band, 'The other founder.'),
     kinship: required(chance, 'The kinship of the two.'),
   })), 'For founders: others it is known to be related to.'),
-  kept: optional(kept, 'The decision to keep it to breed from, with its reason.'),
+  kept: optional(kept, 'The decision to keep it, with its reason; a reason that says “breeding” makes it one of the breeders even while it stands in no pen.'),
   left: optional(left, 'When and how it left the flock, and why.'),
   step: optional(text('a step such as BC2'), 'The step you take it to be; compared with its descent.'),
   'first-egg': optional(date, 'When she first laid.'),
