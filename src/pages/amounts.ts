@@ -32,8 +32,11 @@ export function shownIn(trait: Trait, units: Project['units']): Shown {
   return {unit, factor: UNITS[trait.unit].size / UNITS[unit].size, decimals: DECIMALS[unit] ?? 1}
 }
 
-/** `2.36`, without its unit */
-export const amountPlain = (value: number, shown: Shown): string => rounded(value * shown.factor, shown.decimals)
+/** `2.36`, without its unit; a bare mark without needless noughts */
+export function amountPlain(value: number, shown: Shown): string {
+  const text = rounded(value * shown.factor, shown.decimals)
+  return shown.unit === '' && text.includes('.') ? text.replace(/\.?0+$/, '') : text
+}
 
 /** `2.36 kg`, `88 mm`, `42°` */
 export function amount(value: number, shown: Shown): string {

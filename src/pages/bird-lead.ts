@@ -62,7 +62,7 @@ export function birdFacts(bird: Bird, breeding: boolean, pen: {readonly id: stri
     fact('Hatched', bird.hatched ? dateWords(bird.hatched) : 'day not recorded'),
     ...(bird.hatch ? [fact('From hatch', bird.hatch.id, hatchPath(bird.hatch))] : []),
     ...(from.length === 1 && onlyPen ? [fact('From pen', onlyPen.pen.id, penPath(onlyPen.pen))] : from.length > 1 ? [fact('From pens', from.map(each => each.pen.id).join(' or '))] : []),
-    ...(keeper === null ? [] : [fact('Kept at', keeper)]),
+    ...(keeper === null ? [] : [fact('Kept by', keeper)]),
     fact(bird.left ? 'Left' : 'Now', sentence(nowWords(bird, breeding, pen?.id ?? null)), bird.left ? null : pen?.path ?? null),
   ]
 }

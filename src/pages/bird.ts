@@ -73,7 +73,7 @@ function pedigreeView(bird: Bird, trait: Trait | null): BirdView['pedigree'] {
   const symbols = 'Sire above, dam below. Square male, circle female, diamond unknown.'
   return {
     tree, candidates: candidatesNotDrawn(bird),
-    note: trait === null ? symbols : `${symbols} Solid: scored with the wanted ${trait.name.toLowerCase()}. Open: scored otherwise. Speckled: not scored, or not one bird for certain.`,
+    note: trait === null ? symbols : `${symbols} Solid: the wanted ${trait.name.toLowerCase()}. Open: another. Speckled: not scored, or not certain.`,
     words: places === 0 ? 'No parents are on record: the pedigree begins here.'
       : `${named} of the ${places} ancestors drawn are known by name.${named < places ? ' Where one of several birds may be the parent each stands with its chance.' : ''}`,
   }
@@ -103,7 +103,7 @@ function notices(bird: Bird): BirdView['notices'] {
 function life(bird: Bird, records: RecordsOfBird): readonly Dated[] {
   const entry = (on: PartialDate | null, when: string | null, text: string): Dated & {on: number} => ({on: on?.first ?? Infinity, when: when ?? (on ? dateWords(on) : 'day not recorded'), text})
   const entries = [
-    ...bird.keptAt.map(({keeper, from, to}) => ({...entry(from ?? bird.hatched, stayWords(from, to) ?? 'days not recorded', `Kept at ${keeper.name}.`)})),
+    ...bird.keptAt.map(({keeper, from, to}) => ({...entry(from ?? bird.hatched, stayWords(from, to) ?? 'days not recorded', `With ${keeper.name}.`)})),
     ...records.stays.map(({pen, stay}) => entry(stay.from ?? pen.from, stayWords(stay.from ?? pen.from, stay.to ?? pen.to) ?? `season ${pen.season}`, `In pen ${pen.id}.`)),
     ...(bird.firstEgg ? [entry(bird.firstEgg, null, 'First egg seen.')] : []),
     ...(bird.kept ? [entry(bird.kept.on, null, `Kept: ${bird.kept.why}.`)] : []),

@@ -22,10 +22,12 @@ const LEFT_OUT: Readonly<Record<LeftOut['why'], string>> = {
   'not-finished': 'not hatched yet',
 }
 
+/** `3 not scored and 2 too young yet`; empty when nothing was left out. */
+export const leftOutWords = (list: readonly LeftOut[]): string => listWords(list.map(({count, why}) => `${count} ${LEFT_OUT[why]}`))
+
 /** `Left out: 3 not scored, 2 too young yet.`; empty when nothing was. */
 export function leftOutSentence(list: readonly LeftOut[]): string {
-  if (list.length === 0) return ''
-  return `Left out: ${listWords(list.map(({count, why}) => `${count} ${LEFT_OUT[why]}`))}.`
+  return list.length === 0 ? '' : `Left out: ${leftOutWords(list)}.`
 }
 
 /** `86.7 to 98.3, 59 of 62 chicks`, as stands beneath a statistic; or why it cannot be said. */

@@ -50,7 +50,7 @@ function strainFigure({strainShares, book}: Findings, head: string): Figure | nu
 export function ladderPage(findings: Findings, trueBredFigure: Figure | null): Page {
   const trait = mainMeasure(findings.book.traits)
   const first = trueBredFigure ? 2 : 1
-  const even = trait === null ? null : spreadFigure(trait, findings.spread.rows, 'female', findings.book.project.units, null, `Figure ${first}.`)
+  const even = trait === null ? null : spreadFigure(trait, findings.spread.rows, 'female', null, `Figure ${first}.`)
   const blood = strainFigure(findings, `Figure ${even ? first + 1 : first}.`)
   const view: LadderView = {
     lead: lead(findings), feather: featherView(findings), figures: [trueBredFigure, even, blood].filter(figure => figure !== null),

@@ -38,13 +38,13 @@ export function siteFrame(findings: Findings, pages: readonly Page[]): SiteFrame
     {section: 'dossier', title: 'Dossier', path: DOSSIER, note: 'the evidence, made to print'}, {section: 'diary', title: 'Diary', path: DIARY, note: oldest ? `kept since ${dateWords(oldest.on)}` : 'nothing written yet'},
     {section: null, title: 'Strains', path: STRAINS, note: 'what the breed is made of'}, {section: null, title: 'Keepers', path: KEEPERS, note: 'who keeps the birds'},
     {section: null, title: 'Care', path: CARE, note: 'feed, housing and health'}, {section: 'methods', title: 'Methods', path: METHODS, note: 'how each figure is worked'},
-    {section: 'records', title: 'Downloads', path: DOWNLOADS, note: 'every record as CSV and JSON'}, {section: null, title: 'How records are written', path: RECORD_FORMATS, note: 'every kind and key'},
+    {section: 'records', title: 'Downloads', path: DOWNLOADS, note: 'the figures as CSV, the book as JSON'}, {section: null, title: 'How records are written', path: RECORD_FORMATS, note: 'every kind and key'},
     {section: null, title: 'Problems in records', path: PROBLEM_MANUAL, note: 'cause and remedy'},
   ] as const
   const there = new Set(pages.map(page => page.path))
   const later = book.later === 0 ? '' : ` ${counted(book.later, 'fact')} after that day ${book.later === 1 ? 'is' : 'are'} left aside.`
   return {
     breed: project.name, language: project.site.language, home: HOME, contents: all.filter(entry => there.has(entry.path)), url: project.site.url,
-    asOf: `Worked from the records as they stood on ${dayWords(book.asOf)}.${later.replace(/^ ./, start => start.toUpperCase())} Each figure carries its count; where the records cannot tell, the page says so.`,
+    asOf: `Worked from the records as they stood on ${dayWords(book.asOf)}.${later.replace(/^ ./, start => start.toUpperCase())}`,
   }
 }

@@ -7,8 +7,7 @@ import type {SexRow, TraitShares} from '../findings/shares.ts'
 import type {SpreadRow} from '../findings/spread.ts'
 import type {StepTrueBred} from '../findings/true-bred.ts'
 import {wantedOf} from '../findings/wanted-look.ts'
-import type {Project, Trait} from '../logbook/book.ts'
-import {amountPlain, shownIn} from './amounts.ts'
+import type {Trait} from '../logbook/book.ts'
 import {cannotSayShort, shareCells} from './estimate-words.ts'
 import {fileName} from './links.ts'
 import {limits, listWords, NOTHING, ofWords, percent} from './numbers.ts'
@@ -58,20 +57,19 @@ export function traitFigure(trait: Trait, shares: readonly TraitShares[], sex: S
 }
 
 /** Spread of one measure in one sex, step by step. */
-export function spreadFigure(trait: Trait, spread: readonly SpreadRow[], sex: 'male' | 'female', units: Project['units'], mark: number | null, head: string): Figure | null {
+export function spreadFigure(trait: Trait, spread: readonly SpreadRow[], sex: 'male' | 'female', mark: number | null, head: string): Figure | null {
   const own = spread.filter(row => row.trait === trait && row.sex === sex)
   const rows = own.map(({step, spread: found}) => ({label: step, cv: found.kind === 'spread' ? found.cv : null, interval: found.kind === 'spread' ? found.cvInterval : null}))
   if (!hasRows(rows) || !rows.some(({cv}) => cv !== null)) return null
-  const shown = shownIn(trait, units)
   const said = own.flatMap(({step, spread: found}) => (found.kind === 'spread' ? [`${percent(found.cv)} in ${step}`] : []))
   return {
     kind: 'figure', id: `spread-${sex}`, name: `${fileName(trait.id)}-spread-${sex}`, head, title: `Spread of ${trait.name.toLowerCase()} by step, ${SEX_ROWS[sex]}`,
     caption: `Coefficient of variation of ${trait.name.toLowerCase()}, ${SEX_ROWS[sex]}, %, with its 95% interval. Birds are compared with those reared alike only.`,
     description: `Coefficient of variation: ${listWords(said)} per cent.`, spec: spreadByStep(rows, mark),
     table: {
-      columns: [{head: 'Step'}, {head: 'Birds', number: true}, {head: `Mean${shown.unit === '' ? '' : `, ${shown.unit}`}`, number: true}, {head: 'CV, %', number: true}, {head: 'Interval', number: true}],
-      rows: own.map(({step, spread: found}): readonly Cell[] => (found.kind === 'cannot-say' ? [step, cannotSayShort(found), NOTHING, NOTHING, NOTHING]
-        : [step, String(found.n), amountPlain(found.mean, shown), percent(found.cv), found.cvInterval ? limits(found.cvInterval) : NOTHING])),
+      columns: [{head: 'Step'}, {head: 'Birds', number: true}, {head: 'CV, %', number: true}, {head: 'Interval', number: true}],
+      rows: own.map(({step, spread: found}): readonly Cell[] => (found.kind === 'cannot-say' ? [step, cannotSayShort(found), NOTHING, NOTHING]
+        : [step, String(found.n), percent(found.cv), found.cvInterval ? limits(found.cvInterval) : NOTHING])),
     },
   }
 }

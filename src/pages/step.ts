@@ -2,7 +2,7 @@
 import {countedValue} from '../findings/counted-value.ts'
 import type {LadderStep, ReachedStep} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
-import type {Bird, CareEntry, Trait} from '../logbook/book.ts'
+import type {Bird, CareEntry} from '../logbook/book.ts'
 import {fact} from './bird-lead.ts'
 import type {Fact} from './bird-lead.ts'
 import {birdTable, symbolNote} from './bird-rows.ts'
@@ -119,7 +119,7 @@ function evenPart(step: ReachedStep, {findings}: StepSources, first: number): Pi
   const trait = mainMeasure(book.traits), main = rows.filter(row => row.trait === trait)
   const weights = trait === null ? null : weightsFigure(step.label, trait, main, trueBred.verdicts, book.project, `Figure ${first}.`)
   const sex = spread.rows.some(row => row.trait === trait && row.sex === 'female' && row.spread.kind === 'spread') ? 'female' : 'male'
-  const course = trait === null ? null : spreadFigure(trait, spread.rows, sex, book.project.units, null, `Figure ${weights ? first + 1 : first}.`)
+  const course = trait === null ? null : spreadFigure(trait, spread.rows, sex, null, `Figure ${weights ? first + 1 : first}.`)
   const measured = step.birds.filter(bird => book.traits.some(each => each.kind === 'measured' && countedValue(bird, each) !== null)).length
   return {
     evenFigures: [weights, course].filter(figure => figure !== null), spread: spreadTable(rows, book.project.units), spreadLeftOut: spreadLeftOut(rows),

@@ -6,7 +6,7 @@ import {looksRight} from '../findings/wanted-look.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Trait} from '../logbook/book.ts'
 import {amount, amountPlain, shownIn} from './amounts.ts'
-import {leftOutSentence, shareCells} from './estimate-words.ts'
+import {leftOutWords, shareCells} from './estimate-words.ts'
 import {fileName, stepPath} from './links.ts'
 import {figured, listWords, NOTHING, percent, rounded} from './numbers.ts'
 import type {Cell, Figure, Table} from './page.ts'
@@ -30,10 +30,10 @@ function statesCourse(trait: Trait, {shares}: Findings): Course {
   const own = shares.filter(row => row.trait === trait)
   if (own.length === 0) return {...NONE, words: ['None scored yet in any step of the ladder.']}
   const sexes = trait.seenIn === 'male' || trait.seenIn === 'female' ? [trait.seenIn] as const : bySex(trait) ? ['all', 'male', 'female'] as const : ['all'] as const
-  const leftOut = own.filter(row => row.sex === 'all').map(row => ({step: row.step, words: leftOutSentence(row.leftOut)})).filter(({words}) => words !== '')
+  const leftOut = own.filter(row => row.sex === 'all').map(row => ({step: row.step, words: leftOutWords(row.leftOut)})).filter(({words}) => words !== '')
   return {
     figures: numbered(sexes.map(sex => traitFigure(trait, shares, sex, ''))), tables: [],
-    words: [...leftOut.map(({step, words}) => `${step}. ${words}`), ...(trait.loci.some(locus => locus.on === 'Z') ? ['The locus lies on the Z chromosome, so males and females stand apart as well as together.'] : [])],
+    words: [...(leftOut.length === 0 ? [] : [`Left out: ${leftOut.map(({step, words}) => `in ${step} ${words}`).join('; ')}.`]), ...(trait.loci.some(locus => locus.on === 'Z') ? ['The locus lies on the Z chromosome, so males and females stand apart as well as together.'] : [])],
   }
 }
 
@@ -50,7 +50,7 @@ function measuredCourse(trait: Trait, {spread, againstStandard, book}: Findings)
       row.off === null ? NOTHING : `${row.off > 0 ? '+' : ''}${amountPlain(row.off, shown).replace('-', '−')}`, ...shareCells(row.inside)]),
   }
   return {
-    figures: numbered((['female', 'male'] as const).map(sex => spreadFigure(trait, spread.rows, sex, units, null, ''))), tables: standard.length === 0 ? [] : [table],
+    figures: numbered((['female', 'male'] as const).map(sex => spreadFigure(trait, spread.rows, sex, null, ''))), tables: standard.length === 0 ? [] : [table],
     words: [
       ...rows.flatMap(({step, sex, spread: found, values}) => (found.kind === 'cannot-say' ? [`${step}, ${SEX_ROWS[sex]}: ${figured(values.length, 'bird')} measured, too few reared alike to say how even they are.`] : [])),
       ...(unsexed > 0 ? [`${figured(unsexed, 'bird')} measured of unknown sex, in none of these figures.`] : []),
@@ -90,12 +90,13 @@ export function courseOf(trait: Trait, findings: Findings): Course {
 
 /** The latest step in which it was scored, in a sentence for the lead; null when none was. */
 export function latestWords(trait: Trait, findings: Findings): string | null {
+  const beside = new Set(findings.ladder.filter(step => step.beside || step.label === 'mixed').map(step => step.label))
   if (trait.kind === 'measured') {
-    const row = [...findings.spread.rows].reverse().find(each => each.trait === trait && each.sex !== 'all' && each.spread.kind === 'spread')
+    const row = [...findings.spread.rows].reverse().find(each => each.trait === trait && each.sex !== 'all' && each.spread.kind === 'spread' && !beside.has(each.step))
     return row?.spread.kind === 'spread' ? `Latest in ${row.step}, ${SEX_ROWS[row.sex]}: mean ${amount(row.spread.mean, shownIn(trait, findings.book.project.units))}, coefficient of variation ${percent(row.spread.cv)}%, ${row.spread.n} birds.` : null
   }
-  const rate = [...findings.trueBred.steps].reverse().flatMap(step => step.traits.filter(each => each.trait === trait && each.share.kind === 'share').map(({share}) => ({step: step.step, share})))[0]
+  const rate = findings.trueBred.steps.filter(step => !beside.has(step.step)).reverse().flatMap(step => step.traits.filter(each => each.trait === trait && each.share.kind === 'share').map(({share}) => ({step: step.step, share})))[0]
   if (rate?.share.kind === 'share') return `Latest in ${rate.step}: ${rate.share.count} of ${rate.share.total} scored chicks as wanted, ${percent(rate.share.value)}%.`
-  const last = [...findings.shares].reverse().find(each => each.trait === trait && each.sex === 'all')
+  const last = [...findings.shares].reverse().find(each => each.trait === trait && each.sex === 'all' && !beside.has(each.step))
   return last ? `Latest in ${last.step}: ${listWords(last.states.filter(({count}) => count > 0).map(({state, count}) => `${count} ${state}`))} of ${last.scored} scored.` : null
 }
