@@ -7,8 +7,8 @@ import {counted, figured, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {stepWords} from './step-words.ts'
 
-/** More birds than this and the index names the living only. */
-const ON_ONE_PAGE = 600
+/** More birds than this on record, and the index names the living only; more living, and it names the breeders. */
+export const ON_ONE_PAGE = 600
 
 interface Group {
   readonly title: string
@@ -64,13 +64,13 @@ export function birdsPages(book: Logbook, order: readonly string[], breeders: Re
   const large = book.birds.length > ON_ONE_PAGE
   const group = (title: string, birds: readonly Bird[]): readonly Group[] =>
     (birds.length === 0 ? [] : [{title, id: fileName(title.toLowerCase()), table: birdTable(birds, book, breeders, title)}])
-  const others = living.filter(bird => !breeders.has(bird))
+  const breeding = living.filter(bird => breeders.has(bird)), others = living.filter(bird => !breeders.has(bird))
   const steps = byStep(book.birds, order)
   const view: BirdsView = {
     lead: lead(book, living, breeders), note: symbolNote(book.traits),
     groups: [
-      ...group('Breeding', byStep(living.filter(bird => breeders.has(bird)), latestFirst).flatMap(([, birds]) => birds)),
-      ...byStep(others, latestFirst).flatMap(([label, birds]) => group(`Living, ${label}`, birds)),
+      ...(breeding.length > ON_ONE_PAGE ? [] : group('Breeding', byStep(breeding, latestFirst).flatMap(([, birds]) => birds))),
+      ...byStep(living.length > ON_ONE_PAGE ? [] : others, latestFirst).flatMap(([label, birds]) => group(`Living, ${label}`, birds)),
       ...(large ? [] : byStep(gone, latestFirst).flatMap(([label, birds]) => group(`No longer here, ${label}`, birds))),
     ],
     empty: book.birds.length === 0 ? 'The first birds to write down are the founders: band, sex and strain are enough to begin with.' : '',

@@ -2,7 +2,7 @@
  * The whole book as one JSON document for whoever wants to work on it with other means: public facts only, every reference an id.
  * Keepers and judges without consent stand in it as the letters and numbers they have on the pages.
  */
-import type {Bird, CareEntry, Chicks, Draft, Hatch, Logbook, Look, Parentage, Pen, Show, Strain, Tally, Trait} from '../logbook/book.ts'
+import type {Bird, CareEntry, Chicks, Draft, Hatch, Logbook, Look, Parentage, Pen, Score, Show, Strain, Tally, Trait} from '../logbook/book.ts'
 import {isoDay, type PartialDate} from '../records/dates.ts'
 
 const dateOf = (date: PartialDate | null): string | null => date?.text ?? null
@@ -11,9 +11,11 @@ function parentageOf({kind, pairs}: Parentage): object {
   return {kind, pairs: pairs.map(({sire, dam, chance}) => ({sire: sire?.id ?? null, dam: dam?.id ?? null, chance}))}
 }
 
+const scoreOf = ({value, on, by, struck, outside}: Score): object => ({value, on: dateOf(on), by: by?.name ?? null, struck, outside})
+
+/** The score that counts, and every other one. */
 const looksOf = (looks: ReadonlyMap<Trait, Look>): object => Object.fromEntries([...looks].map(([trait, {counted, scores}]) => [trait.id, {
-  counted: counted?.value ?? null,
-  scores: scores.map(({value, on, by, struck, outside}) => ({value, on: dateOf(on), by: by?.name ?? null, struck, outside})),
+  ...(counted ? scoreOf(counted) : {}), others: scores.filter(score => score !== counted).map(scoreOf),
 }]))
 
 const sharesOf = (shares: ReadonlyMap<Strain, number>): object => Object.fromEntries([...shares].map(([strain, share]) => [strain.id, share]))

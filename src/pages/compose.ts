@@ -2,7 +2,7 @@
 import type {Findings} from '../findings/study.ts'
 import type {PartialDate} from '../records/dates.ts'
 import {birdPage} from './bird.ts'
-import {birdsPages} from './birds.ts'
+import {birdsPages, ON_ONE_PAGE} from './birds.ts'
 import {carePage} from './care.ts'
 import {diaryPage} from './diary.ts'
 import {diaryEntryPages} from './diary-entry.ts'
@@ -52,15 +52,12 @@ export interface Composed {
   readonly feed: readonly FeedItem[]
 }
 
-/** More birds than this have their lists on pages of their own, step by step. */
-const MANY_BIRDS = 600
-
 function pagesOfFlock(findings: Findings): readonly Page[] {
   const {book, ladder, hatchResults, census, trueBred} = findings
   const records = recordsByBird(book), breeders = new Set(census.breeders)
   const shared = trueBredFigure(trueBred.steps, 'Figure 1.')
   return [
-    homePage(findings), ladderPage(findings, shared), ...ladder.map(step => stepPage(step, {findings, records, trueBredFigure: shared, large: book.birds.length > MANY_BIRDS})),
+    homePage(findings), ladderPage(findings, shared), ...ladder.map(step => stepPage(step, {findings, records, trueBredFigure: shared, large: book.birds.length > ON_ONE_PAGE})),
     ...birdsPages(book, ladder.filter(step => step.kind === 'reached').map(step => step.label), breeders), ...book.birds.map(bird => birdPage(bird, book, records(bird), breeders.has(bird))),
     pensPage(findings), ...book.pens.map(pen => penPage(pen, findings)), hatchesPage(findings), ...hatchResults.hatches.map(result => hatchPage(result, findings, breeders)),
     traitsPage(findings), ...book.traits.map(trait => traitPage(trait, findings)),

@@ -125,7 +125,8 @@ function tableNode(table: Table): RootContent {
   table.align = null
   table.children.forEach((row, line) => row.children.forEach((cell, column) => {
     const number = align[column] === 'right'
-    cell.data = {hProperties: {...(number ? {className: ['n']} : {}), ...(line === 0 ? {scope: 'col'} : {})}}
+    const head = line === 0 && toString(cell).trim() !== '' // an empty corner is the head of nothing
+    cell.data = {...(line === 0 && !head ? {hName: 'td'} : {}), hProperties: {...(number ? {className: ['n']} : {}), ...(head ? {scope: 'col'} : {})}}
   }))
   const heads = table.children[0]?.children ?? []
   if (heads.length < 5) return table

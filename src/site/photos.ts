@@ -20,9 +20,9 @@ export interface PublishedPhotos {
 }
 
 /** Pixels across. */
-const LARGE = 960, SMALL = 480
+const LARGE = 800, SMALL = 400
 /** JPEG quality, 1 to 100. */
-const QUALITY = 78
+const QUALITY = 72
 const AT_ONCE = 2
 /** What shows through a transparent picture: the page's shaded shell. */
 const GROUND = '#e8ede6'

@@ -29,6 +29,8 @@ export const valueHelpers = {
   /** from five columns a table scrolls on a phone */
   many: (columns: readonly unknown[]): boolean => columns.length >= 5,
   isNumber: (columns: Table['columns'], index: number): boolean => columns[index]?.number === true,
+  /** one word with a number in it is a band or an id, and never broken; a name may be */
+  isBand: (text: string): boolean => /^\S*\d\S*$/.test(text),
   cellText: (cell: Cell): string => (typeof cell === 'string' ? cell : cell.text),
   tableLabel: (table: Table): string => table.caption ?? `Table: ${table.columns.map(column => column.head).filter(head => head !== '').join(', ')}`,
   tableClass: (wide: unknown, sortable: unknown): string => [wide === true ? 'wide' : '', sortable === true ? 'sortable' : ''].filter(name => name !== '').join(' '),

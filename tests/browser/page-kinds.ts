@@ -9,12 +9,17 @@ function kindOf(path: string): string {
   return rest.length === 0 || rest.at(-1) === 'index.html' ? path : `${folder}/*`
 }
 
-/** Of every kind its longest page, which shows the most, and its shortest. */
-export function pagesOfEveryKind(site: string): string[] {
+export interface PageKind {
+  readonly fullest: string
+  readonly barest: string
+}
+
+/** Of every kind its longest page and its shortest. */
+export function pagesOfEveryKind(site: string): PageKind[] {
   const kinds = new Map<string, string[]>()
   for (const path of filesOf(site).filter(file => file.endsWith('.html'))) kinds.set(kindOf(path), [...(kinds.get(kindOf(path)) ?? []), path])
-  return [...kinds.values()].flatMap(paths => {
+  return [...kinds.values()].map(paths => {
     const bySize = [...paths].sort((a, b) => statSync(join(site, a)).size - statSync(join(site, b)).size || (a < b ? -1 : 1))
-    return [...new Set([bySize.at(-1) ?? '', bySize[0] ?? ''])]
+    return {fullest: bySize.at(-1) ?? '', barest: bySize[0] ?? ''}
   })
 }

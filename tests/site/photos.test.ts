@@ -41,14 +41,14 @@ describe('publishPhotos(named, read)', () => {
     const original = await photograph()
     const {pictures, files} = await publishPhotos([{file: 'a.jpg', of: '24-031'}], () => original)
     const picture = pictures.get('a.jpg')
-    expect(picture).toMatchObject({width: 960, height: 720, small: {width: 480, height: 360}})
+    expect(picture).toMatchObject({width: 800, height: 600, small: {width: 400, height: 300}})
     for (const content of files.values()) expect(Buffer.from(content).equals(original)).toBe(false)
   })
 
   it('turns a picture upright before it forgets which way up it was', async () => {
     const sideways = await photograph(1600, 1200, 6)
     const {pictures} = await publishPhotos([{file: 'a.jpg', of: 'x'}], () => sideways)
-    expect(pictures.get('a.jpg')).toMatchObject({width: 960, height: 1280})
+    expect(pictures.get('a.jpg')).toMatchObject({width: 800, height: 1067})
   })
 
   it('does not make a small picture larger', async () => {

@@ -35,7 +35,7 @@ describe('a page', () => {
   })
 
   it('throws for a variable that its view does not have, naming page and template', async () => {
-    await expect(sampleSite({template: '<p>{{wrods}}</p>', view: {words: ''}})).rejects.toThrow(/template pages\/sample\.hbs, page page\.html: "wrods" not defined/)
+    await expect(sampleSite({template: '<p>{{wrods}}</p>', view: {words: ''}})).rejects.toThrow(/template pages\/sample\.hbs: "wrods" not defined .* \(page page\.html\)/)
   })
 
   it('throws for a helper and a template that do not exist', async () => {
@@ -62,7 +62,7 @@ describe('a page', () => {
 describe('a figure', () => {
   const figure = {
     kind: 'figure', id: 'figure-1', head: 'Figure 1.', caption: 'Pea combs.', title: 'Pea combs by step', description: '1 of 2 in F1.', name: 'combs',
-    spec: shareByStep([{label: 'F1', count: 1, total: 2}]), table: {columns: [{head: 'Step'}, {head: 'Pea', number: true}], rows: [['F1', {text: '1 of 2', link: 'steps/F1.html'}]]},
+    spec: shareByStep([{label: 'F1', count: 1, total: 2}]), table: {columns: [{head: 'Step'}, {head: 'Pea', number: true}], rows: [[{text: 'F1', link: 'steps/F1.html'}, {text: '1 of 2', link: 'steps/F1.html'}]]},
   }
 
   it('comes with caption, text alternative, table and a specification to download', async () => {
@@ -71,7 +71,7 @@ describe('a figure', () => {
     expect(html).toContain('<figcaption><b>Figure 1.</b> Pea combs.</figcaption>')
     expect(html).toContain('<desc id="figure-1-desc">1 of 2 in F1.</desc>')
     expect(html).toContain('<summary>Figure 1 as a table</summary>')
-    expect(html).toContain('<td class="n"><a class="id" href="steps/F1.html">1 of 2</a></td>')
+    expect(html).toContain('<th scope="row"><a class="id" href="steps/F1.html">F1</a></th><td class="n"><a href="steps/F1.html">1 of 2</a></td>')
     const spec = textAt(files, 'charts/combs.vl.json')
     expect(JSON.parse(spec)).toHaveProperty('config.background', 'transparent')
     expect(spec).not.toContain('var(--')

@@ -1,0 +1,33 @@
+import {describe, expect, it} from 'vitest'
+import {known, pedigree} from '../../src/pages/pedigree.ts'
+import {bird, F1, parents, smallBook} from './small-logbook.ts'
+
+const plain = () => ({fill: 'solid', words: 'marked'}) as const
+const sire = bird('S', 'male'), dam = bird('D', 'female')
+
+describe('pedigree(bird)', () => {
+  it('stands sire above dam, the bird itself without a link', () => {
+    const tree = pedigree(bird('C', 'female', {parentage: parents([[sire, 1]], dam), step: F1}), plain)
+    expect(tree.names).toEqual([{text: 'C', link: null, chance: null}])
+    expect(tree.parents.map(parent => [parent.names[0]?.text, parent.note, parent.symbol])).toEqual([['S', 'Holm White, sire', 'm1'], ['D', 'Holm White, dam', 'f1']])
+    expect(known(tree)).toEqual({named: 2, places: 2})
+  })
+  it('shows candidates with their chances and goes no further behind them', () => {
+    const chick = smallBook().birds.find(each => each.id === '24-001')
+    const [above] = pedigree(chick ?? sire, plain).parents
+    expect(above?.names.map(name => [name.text, name.chance])).toEqual([['H-1', '70.0%'], ['H-3', '30.0%']])
+    expect(above?.parents).toEqual([])
+    expect(above?.symbol).toBe('mq')
+  })
+  it('says when a parent is not recorded, and leaves founders without parents', () => {
+    const tree = pedigree(bird('C', 'male', {parentage: {...parents([], dam), kind: 'uncertain', pairs: [{sire: null, dam, chance: 1}]}}), plain)
+    expect(tree.parents[0]).toMatchObject({names: [], label: 'male, not recorded', symbol: 'mq'})
+    expect(tree.parents[1]?.parents).toEqual([])
+    expect(known(tree)).toEqual({named: 1, places: 2})
+  })
+  it('draws four generations and no more', () => {
+    const line = Array.from({length: 6}).reduce<ReturnType<typeof bird>>((child, _, index) => bird(`G${index}`, 'male', {parentage: parents([[child, 1]], dam)}), sire)
+    const depth = (tree: ReturnType<typeof pedigree>): number => 1 + Math.max(0, ...tree.parents.map(depth))
+    expect(depth(pedigree(line, plain))).toBe(4)
+  })
+})
