@@ -43,19 +43,22 @@ describe('a page', () => {
     await expect(renderSite({...sampleInput(), pages: [{...samplePage({}), template: 'nowhere'}]})).rejects.toThrow(/wants the template pages\/nowhere\.hbs/)
   })
 
-  it('has its breed in the title once, its section marked, a skip link and all pages at its foot', async () => {
+  it('has its breed in the title once, its section marked, a skip link and a way to all pages', async () => {
     const files = await sampleSite({template: '<h1>x</h1>', view: {}, path: 'birds/24-031.html', title: 'Hen 24-031', section: 'birds'})
     const html = textAt(files, 'birds/24-031.html')
     expect(html).toContain('<title>Hen 24-031 · Skerry Fowl</title>')
     expect(html).toContain('<a href="../birds.html" aria-current="true">Birds</a>')
     expect(html).toContain('<a class="skip" href="#matter">')
-    expect(html).toContain('<a href="../methods.html">Methods</a>')
+    expect(html).toContain('<a href="../index.html#contents">All pages</a>')
     expect(html).toContain('<link rel="stylesheet" href="../style.css">')
     expect(html).not.toMatch(/ on\w+="|https?:\/\//)
   })
 
-  it('marks its own entry as this page', async () => {
-    expect(textAt(await sampleSite({template: 'x', view: {}, path: 'birds.html', section: 'birds'}), 'birds.html')).toContain('<a href="birds.html" aria-current="page">')
+  it('that is a main one marks its own entry as this page and lists all pages at its foot', async () => {
+    const html = textAt(await sampleSite({template: 'x', view: {}, path: 'birds.html', section: 'birds'}), 'birds.html')
+    expect(html).toContain('<a href="birds.html" aria-current="page">')
+    expect(html).toContain('<a href="#contents">All pages</a>')
+    expect(html).toContain('<a href="methods.html">Methods</a>')
   })
 })
 
