@@ -19,6 +19,9 @@ export interface PublishedPhotos {
   readonly unreadable: readonly string[]
 }
 
+/** Vector instructions round differently from processor to processor; without them equal files give equal bytes on any machine. */
+sharp.simd(false)
+
 /** Pixels across. */
 const LARGE = 800, SMALL = 400
 /** JPEG quality, 1 to 100. */
