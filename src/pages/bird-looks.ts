@@ -20,7 +20,7 @@ export function scoreWords(score: Score, units: Project['units']): string {
   return typeof score.value === 'number' ? amount(score.value, shownIn(score.trait, units)) : score.value
 }
 
-const scoredOn = (score: Score): string => (score.on ? dateWords(score.on) : 'with the chick, no day given')
+const scoredOn = (score: Score): string => (score.on ? dateWords(score.on) : 'undated')
 
 function wantedIn(trait: Trait, bird: Bird, units: Project['units']): string {
   const wanted = wantedOf(trait, bird.sex)
