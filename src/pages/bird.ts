@@ -10,7 +10,7 @@ import {measureRows, weighingsTable} from './bird-measures.ts'
 import type {MeasureRow} from './bird-measures.ts'
 import {livingChicks, matesOfHatch, offspringTable} from './bird-offspring.ts'
 import type {PartialDate} from '../records/dates.ts'
-import {careCaution, careWords} from './care-words.ts'
+import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, stayWords} from './dates.ts'
 import {bandHistory, sexHistory, wasMissexed} from './life-words.ts'
@@ -133,10 +133,10 @@ export function birdPage(bird: Bird, book: Logbook, records: RecordsOfBird, bree
     life: life(bird, records), offspring, chicks: livingChicks(records.offspring),
     offspringWords: offspring === null ? (records.stays.length > 0 ? 'No chicks listed yet.' : '') : '', mates: matesOfHatch(bird),
     shows: records.shows.map(({show, entry}) => ({
-      when: dateWords(show.on), title: show.name, link: showPath(show),
+      when: dateWords(show.on), title: `${show.name}:`, link: showPath(show),
       text: `${[entry.class, placing(entry), entry.award].filter(part => part !== null).join(', ')}.${entry.remark === null ? '' : ` “${entry.remark}”`}`,
     })),
-    notes: observationNotes(bird), care: careWords(records.care, book.asOf), caution: careCaution(records.care), body: bird.body,
+    notes: observationNotes(bird), care: careList(records.care, book.asOf), caution: careCaution(records.care), body: bird.body,
   }
   return {
     path: birdPath(bird), template: 'bird', title: `${bird.sex === 'unknown' ? 'Bird' : bird.sex === 'male' ? 'Male' : 'Female'} ${bird.band}`, section: 'birds', view,

@@ -3,6 +3,7 @@ import type {CareEntry, CareKind} from '../logbook/book.ts'
 import type {Day} from '../records/dates.ts'
 import {dateWords, stayWords} from './dates.ts'
 import {carePath} from './links.ts'
+import {sentence} from './numbers.ts'
 
 export interface CareWords {
   readonly when: string
@@ -30,9 +31,12 @@ function withheld(entry: CareEntry, asOf: Day): readonly string[] {
 export function careWords(entries: readonly CareEntry[], asOf: Day): readonly CareWords[] {
   return [...entries].sort((a, b) => a.on.first - b.on.first || (a.id < b.id ? -1 : 1)).map(entry => ({
     when: (entry.to ? stayWords(entry.on, entry.to) : null) ?? dateWords(entry.on), title: KINDS[entry.care], link: carePath(entry),
-    text: [...(entry.with === null ? [] : [`${entry.with.replace(/[.]$/, '')}.`]), ...withheld(entry, asOf)].join(' '),
+    text: [...(entry.with === null ? [] : [`${sentence(entry.with.replace(/[.]$/, ''))}.`]), ...withheld(entry, asOf)].join(' '),
   }))
 }
+
+/** The same as a dated list prints it, the kind set off with a full stop. */
+export const careList = (entries: readonly CareEntry[], asOf: Day): readonly CareWords[] => careWords(entries, asOf).map(entry => ({...entry, title: `${entry.title}.`}))
 
 /** The usual caution, wherever medicine, disease or a withholding stands beside figures; null when there is none. */
 export function careCaution(entries: readonly CareEntry[]): string | null {

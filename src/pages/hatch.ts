@@ -8,7 +8,7 @@ import {fact} from './bird-lead.ts'
 import type {Fact} from './bird-lead.ts'
 import {birdTable, symbolNote} from './bird-rows.ts'
 import type {BirdTable} from './bird-rows.ts'
-import {careCaution, careWords} from './care-words.ts'
+import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, daySpan} from './dates.ts'
 import {cannotSay, leftOutSentence, shareCandle, shareWords} from './estimate-words.ts'
@@ -149,7 +149,7 @@ export function hatchPage(result: HatchResult, findings: Findings, breeders: Rea
       rows: hatch.eggsByDam.map(({dam, eggs}): readonly Cell[] => [{text: dam.band, link: birdPath(dam)}, String(eggs)]),
     },
     parents: parentsOf(hatch), chicks: hatch.chicks.length === 0 ? null : birdTable(hatch.chicks, book, breeders, `Chicks of hatch ${hatch.id}`), symbolNote: symbolNote(book.traits),
-    tallies: talliesTable(hatch.tallies, book.traits, book.project.units), loose: looseTable(hatch, book), care: careWords(care, book.asOf), caution: careCaution(care), body: hatch.body,
+    tallies: talliesTable(hatch.tallies, book.traits, book.project.units), loose: looseTable(hatch, book), care: careList(care, book.asOf), caution: careCaution(care), body: hatch.body,
   }
   return {path: hatchPath(hatch), template: 'hatch', title: `Hatch ${hatch.id}`, section: 'hatches', view, search: {kind: 'hatch', words: `hatch ${hatch.id} ${hatch.step.label}`}}
 }

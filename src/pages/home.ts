@@ -127,7 +127,7 @@ export function homePage(findings: Findings): Page {
   const view: HomeView = {
     name: project.name, facts: facts(findings), lead: `${finished(project.aim)}${project.begun ? ` Begun ${onDate(project.begun)}.` : ''}`, plates: homePlates(findings),
     words: words(findings), stats: [trueBredStat(findings), leastStat(findings), spreadStat(findings), evidenceStat(findings)], feather: featherView(findings),
-    coming: upcoming.slice(0, COMING).map(entry => comingWords(entry, book.asOf)), comingMore: upcoming.length > COMING ? `${sentence(counted(upcoming.length - COMING, 'more thing is', 'more things are'))} due later.` : '',
+    coming: upcoming.slice(0, COMING).map(entry => comingWords(entry, book.asOf)).map(entry => ({...entry, title: finished(entry.title)})), comingMore: upcoming.length > COMING ? `${sentence(counted(upcoming.length - COMING, 'more thing is', 'more things are'))} due later.` : '',
     diary: diary.map(entry => ({when: dateWords(entry.on), title: finished(entry.title), link: diaryPath(entry), text: excerpt(entry.body)})), diaryLink: DIARY, body: project.body,
   }
   return {path: HOME, template: 'home', title: `${project.name}: where the breed stands`, section: 'home', view, search: {kind: 'index', words: `${project.name} home where the breed stands`}}

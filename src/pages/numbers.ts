@@ -12,6 +12,9 @@ export function rounded(value: number, decimals: number): string {
   return ((value < 0 && whole !== 0 ? -whole : whole) / factor).toFixed(decimals)
 }
 
+/** A rounded difference with its sign: `+0.11 kg`, `−0.08`; nought has none. */
+export const signed = (text: string): string => (text.startsWith('-') ? text.replace('-', '−') : /[1-9]/.test(text) ? `+${text}` : text)
+
 /** A share as per cent without the sign: 0.952 → `95.2`. */
 export const percent = (share: number): string => rounded(share * 100, 1)
 

@@ -6,7 +6,7 @@ import {fact} from './bird-lead.ts'
 import type {Fact} from './bird-lead.ts'
 import {markOf, markedTrait} from './bird.ts'
 import {symbolNote} from './bird-rows.ts'
-import {careCaution, careWords} from './care-words.ts'
+import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, dayWords, stayWords} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
@@ -104,7 +104,7 @@ export function penPage(pen: Pen, findings: Findings): Page {
     ],
     trueBred: bred && bred.rate.kind === 'share' ? trueBredView(bred, book.project.units) : null,
     trueBredWords: bred && bred.rate.kind === 'share' ? `${shareInText(bred.rate)} of its chicks showed every trait the standard requires.` : pen.hatches.length === 0 ? '' : 'None of its chicks has been scored for what the standard requires.',
-    care: careWords(care, book.asOf), caution: careCaution(care), body: pen.body,
+    care: careList(care, book.asOf), caution: careCaution(care), body: pen.body,
   }
   return {path: penPath(pen), template: 'pen', title: `Pen ${pen.id}`, section: 'pens', view, search: {kind: 'pen', words: `pen ${pen.id} ${pen.season} ${pen.males.map(({bird}) => bird.band).join(' ')}`}}
 }

@@ -6,7 +6,7 @@ import {amount, amountPlain, shownIn, wantedWords} from './amounts.ts'
 import type {Shown} from './amounts.ts'
 import {cannotSayShort, leftOutSentence, shareCells} from './estimate-words.ts'
 import {traitPath} from './links.ts'
-import {limits, NOTHING, ofWords, percent, rounded} from './numbers.ts'
+import {limits, NOTHING, ofWords, percent, rounded, signed} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
 
@@ -35,12 +35,10 @@ export function spreadLeftOut(rows: readonly SpreadRow[]): readonly string[] {
   })
 }
 
-const signed = (text: string, value: number): string => (value > 0 ? `+${text}` : text.replace('-', '−'))
-
 /** `−0.04 kg, −0.2 SD` */
 function offWords(row: AgainstStandard, shown: Shown): string {
   if (row.off === null) return NOTHING
-  return `${signed(amount(row.off, shown), row.off)}${row.offInSd === null ? '' : `, ${signed(rounded(row.offInSd, 1), row.offInSd)} SD`}`
+  return `${signed(amount(row.off, shown))}${row.offInSd === null ? '' : `, ${signed(rounded(row.offInSd, 1))} SD`}`
 }
 
 export function standardTable(rows: readonly AgainstStandard[], units: Project['units']): Table | null {

@@ -44,14 +44,14 @@ export function traitFigure(trait: Trait, shares: readonly TraitShares[], sex: S
   const stateRows = own.map(row => ({label: row.step, counts: Object.fromEntries(row.states.map(({state, count}) => [state, count]))}))
   const states = trait.states.map(state => ({name: state, wanted: wanted === null ? null : isWanted(state)}))
   if (!hasRows(shareRows) || !hasRows(stateRows) || !hasRows(states)) return null
-  const caption = two ? `Scored chicks with ${wantedStates.join(' or ')}, solid, and without, barred.` : `Scored chicks by look${wantedStates.length > 0 ? `; wanted: ${listWords(wantedStates, 'or')}, solid` : ''}.`
+  const caption = two ? `Scored chicks with ${wantedStates.join(' or ')}, solid, and without, barred.` : `Scored chicks by look${wantedStates.length > 0 ? `; wanted: ${listWords(wantedStates, 'or')}, solid` : ''}. Looks not seen in a step are left out of the table.`
   return {
     kind: 'figure', id: `by-step-${sex}`, name, head, title: `${trait.name} by step`, caption: caption + sexNote(sex),
     description: `${own.map(row => `${row.step}: ${listWords(row.states.filter(({count}) => count > 0).map(({state, count}) => `${count} ${state}`))} of ${row.scored}`).join('; ')}.`,
     spec: two ? shareByStep(shareRows) : statesByStep(stateRows, states),
     table: {
       columns: [{head: two ? 'Step' : 'Step, look'}, {head: two ? `With ${wantedStates.join('')}` : 'Chicks', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
-      rows: own.flatMap(row => row.states.filter(({state}) => !two || isWanted(state)).map(({state, share}): readonly Cell[] => [two ? row.step : `${row.step}, ${state}`, ...shareCells(share)])),
+      rows: own.flatMap(row => row.states.filter(({state, count}) => isWanted(state) || (!two && count > 0)).map(({state, share}): readonly Cell[] => [two ? row.step : `${row.step}, ${state}`, ...shareCells(share)])),
     },
   }
 }

@@ -7,7 +7,7 @@ import {fact} from './bird-lead.ts'
 import type {Fact} from './bird-lead.ts'
 import {birdTable, symbolNote} from './bird-rows.ts'
 import type {BirdTable} from './bird-rows.ts'
-import {careCaution, careWords} from './care-words.ts'
+import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, daySpan} from './dates.ts'
 import {cannotSay, shareInText} from './estimate-words.ts'
@@ -148,7 +148,7 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
     keptWords: kept.length === 0 ? 'No bird of this step has been kept for breeding so far.' : '', symbolNote: symbolNote(book.traits),
     allBirds: {link: sources.large ? birdsByStepPath(step.label) : BIRDS, words: `All ${figured(step.chicks.banded, 'banded bird')} of ${step.label}`},
     pens: penCards(step.pens, findings), hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of ${step.label}`, 'step'),
-    care: careWords(care, book.asOf), caution: careCaution(care),
+    care: careList(care, book.asOf), caution: careCaution(care),
   }
 }
 

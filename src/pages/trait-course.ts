@@ -8,7 +8,7 @@ import type {Trait} from '../logbook/book.ts'
 import {amount, amountPlain, shownIn} from './amounts.ts'
 import {leftOutWords, shareCells} from './estimate-words.ts'
 import {fileName, stepPath} from './links.ts'
-import {figured, listWords, NOTHING, percent, rounded} from './numbers.ts'
+import {figured, listWords, NOTHING, percent, rounded, signed} from './numbers.ts'
 import type {Cell, Figure, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
 import {spreadFigure, traitFigure} from './step-figures.ts'
@@ -41,18 +41,19 @@ function measuredCourse(trait: Trait, {spread, againstStandard, book}: Findings)
   const {units} = book.project, shown = shownIn(trait, units)
   const rows = spread.rows.filter(row => row.trait === trait && row.sex !== 'all')
   if (rows.length === 0) return {...NONE, words: ['Nobody has been measured at the age that counts.']}
+  const few = rows.flatMap(({step, sex, spread: found, values}) => (found.kind === 'cannot-say' ? [`${step} ${SEX_ROWS[sex]} (${values.length} measured)`] : []))
   const standard = againstStandard.filter(row => row.trait === trait)
   const unsexed = spread.unsexed.filter(row => row.trait === trait).reduce((sum, {values}) => sum + values.length, 0)
   const table: Table = {
     caption: 'Against what is wanted, every bird measured at its age',
     columns: [{head: 'Step'}, {head: 'Sex'}, {head: 'Birds', number: true}, {head: 'Mean', number: true}, {head: `Off the mark${shown.unit === '' ? '' : `, ${shown.unit}`}`, number: true}, {head: 'Inside', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
     rows: standard.map((row): readonly Cell[] => [{text: row.step, link: stepPath(row.step)}, SEX_ROWS[row.sex], String(row.n), amount(row.mean, shown),
-      row.off === null ? NOTHING : `${row.off > 0 ? '+' : ''}${amountPlain(row.off, shown).replace('-', '−')}`, ...shareCells(row.inside)]),
+      row.off === null ? NOTHING : signed(amountPlain(row.off, shown)), ...shareCells(row.inside)]),
   }
   return {
     figures: numbered((['female', 'male'] as const).map(sex => spreadFigure(trait, spread.rows, sex, null, ''))), tables: standard.length === 0 ? [] : [table],
     words: [
-      ...rows.flatMap(({step, sex, spread: found, values}) => (found.kind === 'cannot-say' ? [`${step}, ${SEX_ROWS[sex]}: ${figured(values.length, 'bird')} measured, too few reared alike to say how even they are.`] : [])),
+      ...(few.length === 0 ? [] : [`Too few reared alike to say how even they are: ${listWords(few)}.`]),
       ...(unsexed > 0 ? [`${figured(unsexed, 'bird')} measured of unknown sex, in none of these figures.`] : []),
     ],
   }
