@@ -3,7 +3,6 @@ import type {FigureColumn, FiguresTable} from '../findings/figures.ts'
 import {csvOf, jsonOf} from '../pages/figures-file.ts'
 import {NOTHING, percentSign, rounded} from '../pages/numbers.ts'
 
-export {csvOf}
 
 export const FIGURE_FORMATS = ['table', 'csv', 'json'] as const
 export type FigureFormat = (typeof FIGURE_FORMATS)[number]

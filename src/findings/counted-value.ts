@@ -11,10 +11,12 @@ export function lookOf(chick: Chick, trait: Trait): Look | null {
 
 /**
  * The weighing that stands for a measured trait: of those on a whole day no more than `window` days off the stated age, the
- * nearest to it; of two equally near, the earlier. The hatch date must be whole. Null when there is none.
+ * nearest to it; of two equally near, the earlier. The hatch date must be whole. A trait of no stated age takes the latest. Null when there is none.
  */
 export function nearestWeighing<Weighed extends Weighing>(weighings: readonly Weighed[], trait: Trait, hatched: PartialDate | null): Weighed | null {
-  if (trait.measure === null || trait.atAge === null || hatched === null || !isWhole(hatched)) return null
+  if (trait.measure === null) return null
+  if (trait.atAge === null) return weighings.filter(({measure, on}) => measure === trait.measure && isWhole(on)).reduce<Weighed | null>((last, one) => (last === null || one.on.first >= last.on.first ? one : last), null)
+  if (hatched === null || !isWhole(hatched)) return null
   const due = hatched.first + trait.atAge
   let best: Weighed | null = null
   for (const weighing of weighings) {

@@ -35,5 +35,5 @@ export interface CannotSay {
 export interface LeftOut {
   readonly count: number
   /** why, as a code the pages put into words */
-  readonly why: 'unscored' | 'lost-before-scoring' | 'not-listed' | 'too-young' | 'struck' | 'outside-window' | 'small-class' | 'sex-unknown' | 'not-candled' | 'not-finished'
+  readonly why: 'unscored' | 'lost-before-scoring' | 'not-listed' | 'too-young' | 'struck' | 'outside-window' | 'small-class' | 'sex-unknown' | 'not-candled' | 'not-counted' | 'not-finished'
 }

@@ -89,8 +89,8 @@ function hatches({hatchResults}: Findings): FiguresTable {
 
 function strains({book, strainShares}: Findings): FiguresTable {
   return {
-    columns: [...columns('text', 'band'), ...columns('share', ...book.strains.map(strain => strain.id), 'unknown')],
-    rows: [...strainShares.birds].map(([bird, {shares: found, unknown}]) => [bird.band, ...found.values(), unknown]),
+    columns: [...columns('text', 'band'), ...columns('share', ...book.strains.map(strain => strain.id), 'unknown'), ...columns('text', 'id')],
+    rows: [...strainShares.birds].map(([bird, {shares: found, unknown}]) => [bird.band, ...found.values(), unknown, bird.id]),
   }
 }
 

@@ -58,6 +58,11 @@ const sum = (hatches: readonly Hatch[], of: (hatch: Hatch) => number | null): nu
     return count === null ? total : (total ?? 0) + count
   }, null)
 
+/** Nothing says yet that anything came of it. */
+export const isUnfinished = (hatch: Hatch): boolean => hatch.hatched === null && hatch.on === null && hatch.chicks.length === 0 && hatch.tallies.length === 0
+
+const hatchedOf = (hatch: Hatch): number | null => hatch.hatched
+
 /** `part` of `whole` over the hatches that state both; the others are left out, unfinished ones as such. */
 function rate(hatches: readonly Hatch[], part: (hatch: Hatch) => number | null, whole: (hatch: Hatch) => number | null, needsHatch: boolean): Share | CannotSay {
   let count = 0, total = 0, unfinished = 0
@@ -67,10 +72,10 @@ function rate(hatches: readonly Hatch[], part: (hatch: Hatch) => number | null, 
     if (some !== null && all !== null && some <= all) {
       count += some
       total += all
-    } else if (needsHatch && hatch.hatched === null) {
+    } else if (needsHatch && isUnfinished(hatch)) {
       unfinished += 1
       aside.add('not-finished', 1)
-    } else aside.add('not-candled', 1)
+    } else aside.add(hatch.eggs !== null && hatch.clear === null && part !== hatchedOf ? 'not-candled' : 'not-counted', 1)
   }
   return shareOf(count, total, aside.list(), hatches.length > 0 && unfinished === hatches.length ? 'not-finished' : 'not-counted')
 }
@@ -78,12 +83,11 @@ function rate(hatches: readonly Hatch[], part: (hatch: Hatch) => number | null, 
 /** What became of these settings together: a rate sums over the settings that state both its counts. */
 export function ratesOf(hatches: readonly Hatch[]): HatchRates {
   const eggs = (hatch: Hatch): number | null => hatch.eggs
-  const hatched = (hatch: Hatch): number | null => hatch.hatched
   return {
     settings: hatches.length, eggs: sum(hatches, eggs), clear: sum(hatches, hatch => hatch.clear), fertile: sum(hatches, fertileOf),
     deadInGerm: sum(hatches, hatch => hatch.deadInGerm), deadInShell: sum(hatches, hatch => hatch.deadInShell), bad: sum(hatches, hatch => hatch.bad),
-    hatched: sum(hatches, hatched), fertility: rate(hatches, fertileOf, eggs, false), hatchOfFertile: rate(hatches, hatched, fertileOf, true),
-    hatchOfSet: rate(hatches, hatched, eggs, true),
+    hatched: sum(hatches, hatchedOf), fertility: rate(hatches, fertileOf, eggs, false), hatchOfFertile: rate(hatches, hatchedOf, fertileOf, true),
+    hatchOfSet: rate(hatches, hatchedOf, eggs, true),
   }
 }
 

@@ -52,11 +52,12 @@ const part = <Thing>(things: readonly Thing[], holds: (thing: Thing) => boolean)
   shareOf(things.filter(holds).length, things.length, [], 'not-counted')
 
 /** How well are the records kept? Shares and counts of what is known, over the chicks of the ladder unless said otherwise. */
-export function recordsAudit(book: Logbook, {alive, unbanded}: Census): RecordsAudit {
+export function recordsAudit(book: Logbook, {alive}: Census): RecordsAudit {
   const chicks = ladderChicks(book)
   const birds = chicks.filter(chick => chick.kind === 'bird')
   const living = alive.filter(bird => bird.step.kind !== 'strain')
   const hatches = book.hatches.filter(hatch => hatch.step.kind !== 'strain')
+  const livingUnbanded = chicks.reduce((sum, chick) => sum + (chick.kind === 'tally' && chick.left === null ? chick.count : 0), 0)
   const tallied = chicks.reduce((sum, chick) => sum + (chick.kind === 'tally' ? chick.count : 0), 0)
   const unlistedChicks = hatches.reduce((sum, hatch) => sum + hatch.unlisted, 0)
   let struckScores = 0, outsideScores = 0
@@ -71,7 +72,7 @@ export function recordsAudit(book: Logbook, {alive, unbanded}: Census): RecordsA
   const count = (holds: (bird: Bird) => boolean): number => book.birds.filter(holds).length
   return {
     banded: shareOf(birds.length, birds.length + tallied + unlistedChicks, [], 'not-counted'),
-    livingBanded: shareOf(living.length, living.length + unbanded, [], 'not-counted'),
+    livingBanded: shareOf(living.length, living.length + livingUnbanded, [], 'not-counted'),
     bothParentsKnown: part(birds, bothParentsCertain), livingBothParentsKnown: part(living, bothParentsCertain),
     hatchDayKnown: part(birds, bird => bird.hatched !== null && isWhole(bird.hatched)), sexKnown: part(birds, bird => bird.sex !== 'unknown'),
     candled: part(hatches.filter(hatch => hatch.hatched !== null), hatch => hatch.clear !== null),

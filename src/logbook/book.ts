@@ -4,9 +4,12 @@
  */
 import type {Day, PartialDate} from '../records/dates.ts'
 import type {Spot} from '../records/problem.ts'
+import {CARE_WORDS} from '../records/schema/care.ts'
+import {SEX_WORDS} from '../records/schema/parts.ts'
+import {REQUIREMENT_WORDS} from '../records/schema/requirements.ts'
 import type {Species} from '../records/species.ts'
 
-export const SEXES = ['male', 'female', 'unknown'] as const
+export const SEXES = SEX_WORDS
 export type Sex = (typeof SEXES)[number]
 
 /** Everything a record of any kind carries: where it stands and the keeper's own words (Markdown, comments taken out). */
@@ -424,11 +427,7 @@ export interface Requirements extends Written {
   readonly distinctness: {readonly breeds: readonly string[]; readonly rows: readonly {readonly character: string; readonly values: readonly string[]}[]} | null
 }
 
-export const REQUIREMENT_KINDS = [
-  'years-bred', 'inter-se-generations', 'independent-keepers', 'breeders-alive', 'shown-per-class', 'shows-and-judges', 'show-result',
-  'true-to-type', 'fixed', 'even-weight', 'written-standard', 'distinct', 'name-free', 'history', 'photographs', 'statements',
-  'veterinary', 'welfare', 'inbreeding', 'identity', 'consecutive-shows',
-] as const
+export const REQUIREMENT_KINDS = REQUIREMENT_WORDS
 export type RequirementKind = (typeof REQUIREMENT_KINDS)[number]
 
 export interface Requirement {
@@ -458,7 +457,7 @@ export interface Paper {
   readonly until: PartialDate | null
 }
 
-export const CARE_KINDS = ['feed', 'housing', 'vaccination', 'treatment', 'illness', 'loss'] as const
+export const CARE_KINDS = CARE_WORDS
 export type CareKind = (typeof CARE_KINDS)[number]
 
 export interface CareEntry extends Written {

@@ -18,7 +18,7 @@ export const cannotSayShort = ({why}: CannotSay): string => WHY_NOT[why]
 
 const LEFT_OUT: Readonly<Record<LeftOut['why'], string>> = {
   unscored: 'not scored', 'lost-before-scoring': 'gone before scoring age', 'not-listed': 'hatched but not listed', 'too-young': 'too young yet', struck: 'with scores struck out',
-  'outside-window': 'scored or weighed outside the days that count', 'small-class': 'in a class of fewer than 5', 'sex-unknown': 'of unknown sex', 'not-candled': 'not candled',
+  'outside-window': 'scored or weighed outside the days that count', 'small-class': 'in a class of fewer than 5', 'sex-unknown': 'of unknown sex', 'not-candled': 'not candled', 'not-counted': 'not counted',
   'not-finished': 'not hatched yet',
 }
 

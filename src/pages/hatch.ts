@@ -1,5 +1,6 @@
 /** One hatch: what became of the eggs, its chicks banded and not, who may be their parents, how they were reared. */
 import {countedValue, lookOf} from '../findings/counted-value.ts'
+import {isUnfinished} from '../findings/hatch-results.ts'
 import type {HatchResult} from '../findings/hatch-results.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, Hatch, Logbook, Tally, Trait} from '../logbook/book.ts'
@@ -76,7 +77,7 @@ function facts(hatch: Hatch): readonly Fact[] {
 
 function lead(hatch: Hatch): string {
   const from = hatch.strain && hatch.pens.length === 0 ? `Bought eggs of ${hatch.strain.name}${hatch.flock ? `, flock ${hatch.flock.name}` : ''}` : `A ${stepWords({step: hatch.step, strain: hatch.strain})} hatch`.replace('A F', 'An F')
-  const came = hatch.hatched === null ? 'not hatched, or not written down yet' : hatch.eggs === null ? `${counted(hatch.hatched, 'chick')} out` : `${hatch.hatched} of ${figured(hatch.eggs, 'egg')} out`
+  const came = isUnfinished(hatch) ? 'not hatched, or not written down yet' : hatch.hatched === null ? 'how many hatched is not written' : hatch.eggs === null ? `${counted(hatch.hatched, 'chick')} out` : `${hatch.hatched} of ${figured(hatch.eggs, 'egg')} out`
   return `${from}: ${came}.`
 }
 

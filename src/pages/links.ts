@@ -36,7 +36,6 @@ export const strainPath = (strain: Strain): string => `strains/${fileName(strain
 /** Places on a page begin with a letter. */
 export const keeperAnchor = (keeper: Keeper): string => `is-${fileName(keeper.id)}`
 export const careAnchor = (entry: CareEntry): string => `on-${fileName(entry.id)}`
-export const keeperPath = (keeper: Keeper): string => `${KEEPERS}#${keeperAnchor(keeper)}`
 export const showPath = (show: Show): string => `shows/${fileName(show.id)}.html`
 export const draftPath = (draft: Draft): string => `standard/${draft.number}.html`
 export const diaryPath = (entry: DiaryEntry): string => `diary/${fileName(entry.id)}.html`

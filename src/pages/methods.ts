@@ -26,5 +26,3 @@ export function methodsPage(): Page {
   }
 }
 
-/** A place on the methods page, for a link beside a figure. */
-export const methodPath = (method: Method): string => `${METHODS_PATH}#${method.id}`

@@ -49,9 +49,6 @@ export const SEX_ROWS = {male: 'males', female: 'females', unknown: 'sex unknown
 /** `he`, `she`, `it` */
 export const pronoun = (sex: Sex): string => (sex === 'male' ? 'he' : sex === 'female' ? 'she' : 'it')
 
-/** `his`, `her`, `its` */
-export const possessive = (sex: Sex): string => (sex === 'male' ? 'his' : sex === 'female' ? 'her' : 'its')
-
 /** The pedigree symbol of a sex with its fill: square, circle, diamond; open, half, solid, speckled. */
 export function sexSymbol(sex: Sex, fill: 'open' | 'half' | 'solid' | 'speckled'): string {
   const shape = sex === 'male' ? 'm' : sex === 'female' ? 'f' : 'u'

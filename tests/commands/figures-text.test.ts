@@ -1,6 +1,7 @@
 import {parse} from 'csv-parse/sync'
 import {describe, expect, it} from 'vitest'
-import {csvOf, figuresText} from '../../src/commands/figures-text.ts'
+import {figuresText} from '../../src/commands/figures-text.ts'
+import {csvOf} from '../../src/pages/figures-file.ts'
 import type {FiguresTable} from '../../src/findings/figures.ts'
 
 const table: FiguresTable = {

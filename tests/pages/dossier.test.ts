@@ -82,7 +82,7 @@ describe('downloads', () => {
 
   it('hold nothing of a keeper without consent but the letter', () => {
     const whole = files.find(({path}) => path === 'data/book.json')?.text ?? ''
-    expect((JSON.parse(whole) as {keepers: unknown}).keepers).toEqual([{id: 'keeper-a', name: 'keeper A', since: null, region: null}])
+    expect((JSON.parse(whole) as {keepers: unknown}).keepers).toEqual([{id: 'keeper-a', name: 'keeper A'}])
     expect(files.map(({text}) => text).join('')).not.toContain('CANARY')
   })
 
