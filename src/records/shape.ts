@@ -213,7 +213,10 @@ interface ObjectRules<F extends Fields> {
   readonly check?: (value: Read<F>, note: Note, at: Spot) => void
 }
 
-/** Known keys with values. An unknown key is a slip that names the nearest known one; nothing is dropped. */
+/** The key that every object takes, in any form: what stands under it is the keeper's own and goes no further. */
+const PRIVATE = 'private'
+
+/** Known keys with values. An unknown key is a slip that names the nearest known one; nothing is dropped but what is `private`. */
 export function object<const F extends Fields>(says: string, fields: F, rules: ObjectRules<F> & {readonly others: string}): Shape<Read<F> & {readonly others: Others}>
 export function object<const F extends Fields>(says: string, fields: F, rules?: ObjectRules<F>): Shape<Read<F>>
 export function object<const F extends Fields>(says: string, fields: F, rules: ObjectRules<F> = {}): Shape<Read<F> & {readonly others?: Others}> {
@@ -224,7 +227,10 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
     schema: {
       type: 'object',
       description: says,
-      properties: Object.fromEntries(known.map(key => [key, {...fields[key]!.shape.schema, description: fields[key]!.help}])),
+      properties: {
+        ...Object.fromEntries(known.map(key => [key, {...fields[key]!.shape.schema, description: fields[key]!.help}])),
+        ...(Object.hasOwn(fields, PRIVATE) ? {} : {[PRIVATE]: anything.schema}),
+      },
       required: known.filter(key => fields[key]!.required),
       additionalProperties: rules.others === undefined ? false : {...ANY_SCALAR, description: rules.others},
     },
@@ -237,6 +243,7 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
         const field = Object.hasOwn(fields, key) ? fields[key] : undefined
         const spot = inside(at, key)
         if (key === BRACES_AS_KEY) noteBraces(spot, note)
+        else if (!field && key === PRIVATE) continue
         else if (field) {
           const read = field.shape.read(inner, spot, note)
           if (read !== undefined) value[key] = read

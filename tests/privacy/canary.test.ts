@@ -15,7 +15,7 @@ const root = temporaryFolder('privacy')
 const records = join(root, 'records')
 const site = join(root, 'site')
 const canaries = new Canaries()
-const PUBLIC = ['publickeeper', 'publicjudge', 'publicbody', 'publicalt', 'publiccaption', 'publicnote', 'publicreason', 'publicremark', 'publicclause', 'publicdiary']
+const PUBLIC = ['publickeeper', 'publicjudge', 'publicbody', 'publicalt', 'publiccaption', 'publicnote', 'publicreason', 'publicremark', 'publicclause', 'publiccharacter', 'publicdiary']
 
 /** Pictures written into pages are looked into as well. */
 function withPicturesInside(bytes: Buffer): Buffer {

@@ -30,7 +30,7 @@ strains: {recurrent: holm-white, donors: [fell-buff]}
 ladder: [F1, BC1]`, 'project'),
     'strains/holm-white.md': file('name: Holm White\nrole: recurrent', 'strain'),
     'strains/fell-buff.md': file('name: Fell Buff\nrole: donor', 'donor'),
-    'traits/comb.md': file('name: Comb\nstates: [pea, single]\ntarget: pea\nrequired: true', 'trait'),
+    'traits/comb.md': file(`name: Comb\nstates: [pea, single]\ntarget: pea\nrequired: true\nloci: {P: {on: autosome, alleles: [P, p+]}}\nshows: [{P: P/_, is: pea, private: ${at('rule')}}]`, 'trait'),
     'traits/weight-20.md': file('name: Weight\nmeasure: weight\nunit: g\nat: 20 weeks\ntarget: {male: 2.4 kg, female: 1.9 kg}\ntolerance: 10%', 'measured'),
     'keepers/kelpgarth.md': file('name: publickeeper\nconsent: yes\nsigns-as: [inga]', 'keeper'),
     [`keepers/${keeper}.md`]: file(`name: ${at('keepername')}\nconsent: no\nregion: ${at('keeperregion')}\nsigns-as: [${at('keepersigns')}, tern]`, 'secretkeeper'),
@@ -50,8 +50,8 @@ photos:
 band: 22-001
 kept-at: [{keeper: kelpgarth, to: 2023-01-01}, {keeper: ${keeper}, from: 2023-01-01}]
 observations:
-  - {on: 2022-09-01, by: ${keeper}, temperament: calm, note: "publicnote ${hidden('note')}"}`, 'chick'),
-    'pens/2022-A.md': file(`season: 2022\nmales: [21-001]\nfemales: [21-002]\nfrom: 2022-02-10\nto: 2022-05-01\nkeeper: ${keeper}`, 'pen'),
+  - {on: 2022-09-01, by: ${keeper}, temperament: calm, private: ${at('observation')}, note: "publicnote ${hidden('note')}"}`, 'chick'),
+    'pens/2022-A.md': file(`season: 2022\nmales: [{band: 21-001, private: {why: ${at('stay')}}}]\nfemales: [21-002]\nfrom: 2022-02-10\nto: 2022-05-01\nkeeper: ${keeper}`, 'pen'),
     'pens/2023-A.md': file('season: 2023\nmales: [22-001]\nfemales: [21-002]\nfrom: 2023-02-10\nto: 2023-05-01\nkeeper: kelpgarth', 'secondpen'),
     'hatches/2022-01.md': file(`
 pen: 2022-A
@@ -62,10 +62,10 @@ hatched: 4
 on: 2022-03-26
 keeper: ${keeper}
 chicks:
-  - {band: 22-001, sex: male, comb: pea}
+  - {band: 22-001, sex: male, comb: pea, private: ${at('chickline')}}
   - {band: 22-002, sex: female, comb: pea, keeper: ${keeper}, left: "2022-12-01 sold, publicreason ${hidden('left')}"}
 tallies:
-  - {chicks: 2, comb: pea, left: 2022-05-20 sold}`, 'hatch'),
+  - {chicks: 2, comb: pea, left: 2022-05-20 sold, private: [${at('tally')}]}`, 'hatch'),
     'hatches/2023-01.md': file('pen: 2023-A\nset: 2023-03-05\neggs: 3\nhatched: 2\non: 2023-03-26\nchicks:\n  - {band: 23-001, sex: female, comb: single}\n  - {band: 23-002, sex: male, comb: pea}', 'secondhatch'),
     'scores/2022.csv': `band,on,by,comb,struck\n22-001,2022-06-01,${canaries.words.find(word => word.includes('keepersigns')) ?? ''},pea,\n22-002,2022-06-01,tern,pea,\n22-001,2022-07-01,kelpgarth,pea,publicstruck\n`,
     'measures/weights.csv': 'band,on,weight\n22-001,2022-08-13,2400\n',
@@ -80,10 +80,10 @@ judges:
 entries:
   - {bird: 22-001, class: cockerel, judge: canaryjudgekeycanary, result: 2 of 5, remark: "publicremark ${hidden('remark')}"}
   - {bird: 22-002, class: pullet, judge: plain, result: 1 of 7}
-  - {bird: 21-001, class: cock, judge: silent, result: 3 of 7}
+  - {bird: 21-001, class: cock, judge: silent, result: 3 of 7, private: ${at('entry')}}
   - {bird: 21-002, class: hen, judge: named, result: 3 of 7}
 scores:
-  - {bird: 22-001, by: ${keeper}, draft: 1, type: 28 of 30}
+  - {bird: 22-001, by: ${keeper}, draft: 1, type: 28 of 30, private: ${at('scoresheet')}}
   - {bird: 22-002, by: canaryjudgekeycanary, draft: 1, type: 27 of 30}`, 'show'),
     'standard/1.md': file('draft: 1\non: 2022-12-01\nscale: {Type: 60, Colour: 40}', 'draft',
       `## General characteristics, male\n\n**Tail.** Of publicclause length. ${hidden('clause')}\n\n${hidden('between')}\n\n**Comb.** Pea.`),
@@ -93,7 +93,9 @@ requirements:
   - {kind: veterinary, title: Veterinary, asked: A statement, waived: {because: publicwaiver, paper: ${at('waiverpaper')}.pdf}}
 papers:
   - {file: ${at('paperfile')}.pdf, title: Veterinary statement, on: 2024-08-12, proves: veterinary, private: ${at('paperprivate')}}
-  - {file: ${at('secondpaper')}.pdf, title: publicpaper, on: 2024-08-13, proves: history}`, 'requirements'),
+  - {file: ${at('secondpaper')}.pdf, title: publicpaper, on: 2024-08-13, proves: history}
+distinctness:
+  - {character: publiccharacter, Skerry Fowl: pea, Holm White: single, private: ${at('distinctness')}}`, 'requirements'),
     'care/2022-05-02-drops.md': file('care: treatment\non: 2022-05-02\npens: [2022-A]\nwith: as the label says', 'care'),
     'diary/2022-10-14-heads.md': file('on: 2022-10-14\ntitle: Heads\nphotos: [{file: canaryphotonamecanary.jpg}]', 'diary',
       `Words publicdiary here.\n\n![a head](photos/canaryphotonamecanary.jpg)\n\n${hidden('unclosed').replace(' -->', '')}`),

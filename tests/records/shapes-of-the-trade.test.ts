@@ -88,6 +88,8 @@ left: 2025-08-01 sold`)
     ['left: died', {left: {on: null, how: 'died', why: null}}],
     ['private: {vet: "called twice", costs: [12, 30]}', {}],
     ['private:', {}],
+    ['observations: [{on: 2022-09-01, temperament: calm, private: SECRET}]', {observations: [{others: [{key: 'temperament', value: 'calm'}]}]}],
+    ['photos: [{file: a.jpg, private: [one, two]}]', {photos: [{file: 'a.jpg'}]}],
   ])('says %s', (line, expected) => {
     expect(bird(line)).toMatchObject(expected)
   })
