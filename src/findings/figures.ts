@@ -87,10 +87,14 @@ function hatches({hatchResults}: Findings): FiguresTable {
   }
 }
 
+/** One row a bird, then one row a step: the mean over its chicks, with no band. */
 function strains({book, strainShares}: Findings): FiguresTable {
   return {
-    columns: [...columns('text', 'band'), ...columns('share', ...book.strains.map(strain => strain.id), 'unknown'), ...columns('text', 'id')],
-    rows: [...strainShares.birds].map(([bird, {shares: found, unknown}]) => [bird.band, ...found.values(), unknown, bird.id]),
+    columns: [...columns('text', 'band'), ...columns('share', ...book.strains.map(strain => strain.id), 'unknown'), ...columns('text', 'id', 'step')],
+    rows: [
+      ...[...strainShares.birds].map(([bird, {shares: found, unknown}]): Row => [bird.band, ...found.values(), unknown, bird.id, bird.step.label]),
+      ...strainShares.steps.map(({step, shares: found, unknown}): Row => [null, ...found.values(), unknown, null, step]),
+    ],
   }
 }
 

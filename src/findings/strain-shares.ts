@@ -12,7 +12,7 @@ export interface Descent {
 
 export interface StrainShares {
   readonly birds: ReadonlyMap<Bird, Descent>
-  /** mean over the listed chicks of a step, in the ladder's order */
+  /** mean over all chicks hatched in a step, those that nobody listed by their hatch's parents, in the ladder's order */
   readonly steps: readonly (Descent & {readonly step: string; readonly chicks: number})[]
 }
 
@@ -34,12 +34,14 @@ function descentOf(strains: readonly Strain[], shares: ReadonlyMap<Strain, numbe
 export function strainShares(book: Logbook, ladder: readonly LadderStep[]): StrainShares {
   const birds = new Map(book.birds.map(bird => [bird, descentOf(book.strains, bird.shares)] as const))
   const sums = new Map<string, {chicks: number; sums: Map<Strain, number>}>()
-  for (const chick of ladderChicks(book)) {
-    const into = sums.get(chick.step.label) ?? {chicks: 0, sums: new Map<Strain, number>()}
-    sums.set(chick.step.label, into)
-    into.chicks += chick.count
-    for (const [strain, share] of chick.shares) into.sums.set(strain, (into.sums.get(strain) ?? 0) + chick.count * share)
+  const add = (step: string, shares: ReadonlyMap<Strain, number>, count: number) => {
+    const into = sums.get(step) ?? {chicks: 0, sums: new Map<Strain, number>()}
+    sums.set(step, into)
+    into.chicks += count
+    for (const [strain, share] of shares) into.sums.set(strain, (into.sums.get(strain) ?? 0) + count * share)
   }
+  for (const chick of ladderChicks(book)) if (chick.count > 0) add(chick.step.label, chick.shares, chick.count)
+  for (const hatch of book.hatches) if (hatch.unlisted > 0 && hatch.step.kind !== 'strain') add(hatch.step.label, hatch.shares, hatch.unlisted)
   const steps = ladder.flatMap(({label}) => {
     const into = sums.get(label)
     if (!into) return []

@@ -95,6 +95,6 @@ describe.each(BOOKS)('the book of seed $seed, $size.birds birds', ({seed, size})
 
   it('gives the twin’s shares of the strains', () => {
     const rows = twin.strains().map(({band, shares}): Row => ({band, 'holm-white': shares.get('holm-white') ?? 0, 'fell-buff': shares.get('fell-buff') ?? 0}))
-    expect(differences(asked('strains', folder), rows, ['band'])).toEqual([])
+    expect(differences(asked('strains', folder).filter(row => row.band !== ''), rows, ['band'])).toEqual([])
   })
 })

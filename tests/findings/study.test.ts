@@ -53,7 +53,7 @@ describe('figuresTable(question)', () => {
   it('gives shares of the whole tables that others are made from', () => {
     expect(figuresTable('hatches', findings).rows[0]?.slice(0, 7)).toEqual(['2024-01', '2024-A', 'F1', 20, 17, 14, 0.85])
     expect(figuresTable('shares', findings).rows.find(row => row[0] === 'F2' && row[3] === 'all' && row[2] === 'pea')?.slice(4, 7)).toEqual([4, 6, 4 / 6])
-    expect(figuresTable('strains', findings).columns.map(({name}) => name)).toEqual(['band', 'holm-white', 'fell-buff', 'unknown', 'id'])
+    expect(figuresTable('strains', findings).columns.map(({name}) => name)).toEqual(['band', 'holm-white', 'fell-buff', 'unknown', 'id', 'step'])
     expect(figuresTable('spread', findings).rows.map(row => row.slice(0, 4))).toEqual([['F1', 'weight-20', 'female', 6], ['F1', 'weight-20', 'all', 6]])
   })
 
