@@ -16,6 +16,8 @@ export type Sex = (typeof SEXES)[number]
 export interface Written {
   readonly at: Spot
   readonly body: string
+  /** the pictures it names, where it names any */
+  readonly photos?: readonly Photo[]
 }
 
 export interface Logbook {

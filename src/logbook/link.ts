@@ -29,7 +29,7 @@ import type {Linked} from './linked.ts'
 import {linkLooks} from './looks.ts'
 import {parentUses} from './parent-uses.ts'
 import {linkPens} from './pens.ts'
-import {linkPhotographs} from './photographs.ts'
+import {givePhotographs, linkPhotographs} from './photographs.ts'
 import {linkProject} from './project.ts'
 import {linkRequirements} from './requirements.ts'
 import {inferSexes} from './sexes.ts'
@@ -92,6 +92,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
     drafts: linkDrafts(bench, traits, photographs), requirements: linkRequirements(bench, traits), care: linkCare(bench, birds, pens, hatches),
     diary: linkDiary(bench, photographs), stepNotes: linkStepNotes(records), later: 0, keepers: keepers.finish(),
   }
+  givePhotographs(photographs, records, [...book.strains, ...book.traits, ...book.pens, ...book.hatches, ...book.shows, ...book.care, ...book.stepNotes.values()])
   return {
     bench, book, tellings: birds.tellings, staysOf: pens.staysOf, steps, uses: parentUses(book, birds.tellings), ownAsOf: ownAsOf ?? null, doubtful: new Set([...birds.twice, ...looped]),
     records: {

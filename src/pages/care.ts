@@ -6,6 +6,7 @@ import {dateWords} from './dates.ts'
 import {birdPath, CARE, careAnchor, hatchPath, penPath} from './links.ts'
 import type {Page} from './page.ts'
 import {counted, sentence} from './numbers.ts'
+import {plates, type Plate} from './plates.ts'
 
 interface CareEntryView {
   readonly id: string
@@ -17,6 +18,7 @@ interface CareEntryView {
   readonly touched: readonly {readonly text: string; readonly link: string; readonly band: boolean}[]
   /** Markdown */
   readonly body: string
+  readonly plates: readonly Plate[]
 }
 
 export interface CareView {
@@ -40,7 +42,7 @@ function runningWords(entry: CareEntry, asOf: Day): readonly string[] {
 
 function entryViews(book: Logbook, entry: CareEntry): readonly CareEntryView[] {
   return careWords([entry], book.asOf).map(({when, title, text}) => ({
-    id: careAnchor(entry), when, title, text: sentence(text), body: entry.body,
+    id: careAnchor(entry), when, title, text: sentence(text), body: entry.body, plates: plates(entry.photos ?? [], title, false),
     touched: [
       ...entry.pens.map(pen => ({text: `pen ${pen.id}`, link: penPath(pen), band: false})),
       ...entry.hatches.map(hatch => ({text: `hatch ${hatch.id}`, link: hatchPath(hatch), band: false})),

@@ -18,6 +18,7 @@ import {leftWords} from './life-words.ts'
 import {birdPath, hatchPath, penPath, stepPath, strainPath} from './links.ts'
 import {counted, figured, listWords, NOTHING, percent, percentSign, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
+import {plates, type Plate} from './plates.ts'
 import {stepWords} from './step-words.ts'
 
 export interface Stat {
@@ -32,6 +33,7 @@ export interface HatchView {
   readonly id: string
   readonly facts: readonly Fact[]
   readonly lead: string
+  readonly plates: readonly Plate[]
   readonly stats: readonly Stat[]
   readonly counts: Table | null
   readonly notes: readonly string[]
@@ -150,7 +152,7 @@ export function hatchPage(result: HatchResult, findings: Findings, breeders: Rea
       rows: hatch.eggsByDam.map(({dam, eggs}): readonly Cell[] => [{text: dam.band, link: birdPath(dam)}, String(eggs)]),
     },
     parents: parentsOf(hatch), chicks: hatch.chicks.length === 0 ? null : birdTable(hatch.chicks, book, breeders, `Chicks of hatch ${hatch.id}`), symbolNote: symbolNote(book.traits),
-    tallies: talliesTable(hatch.tallies, book.traits, book.project.units), loose: looseTable(hatch, book), care: careList(care, book.asOf), caution: careCaution(care), body: hatch.body,
+    tallies: talliesTable(hatch.tallies, book.traits, book.project.units), loose: looseTable(hatch, book), care: careList(care, book.asOf), caution: careCaution(care), body: hatch.body, plates: plates(hatch.photos ?? [], `Hatch ${hatch.id}`, false),
   }
   return {path: hatchPath(hatch), template: 'hatch', title: `Hatch ${hatch.id}`, section: 'hatches', view, search: {kind: 'hatch', words: `hatch ${hatch.id} ${hatch.step.label}`}}
 }

@@ -16,6 +16,7 @@ import {birdPath, penPath} from './links.ts'
 import {counted, listWords, percentSign, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {matingWords} from './pen-cards.ts'
+import {plates, type Plate} from './plates.ts'
 import {birdWord, sexSymbol} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
 import {trueBredView} from './true-bred-view.ts'
@@ -35,6 +36,7 @@ export interface PenView {
   readonly id: string
   readonly facts: readonly Fact[]
   readonly lead: string
+  readonly plates: readonly Plate[]
   readonly symbolNote: string
   readonly birds: readonly StayRow[]
   readonly chances: boolean
@@ -104,7 +106,7 @@ export function penPage(pen: Pen, findings: Findings): Page {
     ],
     trueBred: bred && bred.rate.kind === 'share' ? trueBredView(bred, book.project.units) : null,
     trueBredWords: bred && bred.rate.kind === 'share' ? `${shareInText(bred.rate)} of its chicks showed every trait the standard requires.` : pen.hatches.length === 0 ? '' : 'None of its chicks has been scored for what the standard requires.',
-    care: careList(care, book.asOf), caution: careCaution(care), body: pen.body,
+    care: careList(care, book.asOf), caution: careCaution(care), body: pen.body, plates: plates(pen.photos ?? [], `Pen ${pen.id}`, false),
   }
   return {path: penPath(pen), template: 'pen', title: `Pen ${pen.id}`, section: 'pens', view, search: {kind: 'pen', words: `pen ${pen.id} ${pen.season} ${pen.males.map(({bird}) => bird.band).join(' ')}`}}
 }

@@ -1,10 +1,12 @@
 /** One show: placings class by class, with what the judges said. */
 import type {Findings} from '../findings/study.ts'
 import type {Bird, Logbook, Show, ShowEntry} from '../logbook/book.ts'
+import {fileName} from '../records/file-name.ts'
 import {dateWords} from './dates.ts'
-import {birdPath, fileName, showPath} from './links.ts'
+import {birdPath, showPath} from './links.ts'
 import {counted, listWords, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
+import {plates, type Plate} from './plates.ts'
 import {byClass, placing, pointsWords} from './show-words.ts'
 import {draftLink} from './standard-view.ts'
 
@@ -22,6 +24,7 @@ export interface ShowView {
   readonly name: string
   readonly facts: readonly {readonly term: string; readonly words: string}[]
   readonly lead: string
+  readonly plates: readonly Plate[]
   readonly cancelled: string | null
   /** Markdown */
   readonly body: string
@@ -56,7 +59,7 @@ export function showPages({book, shows}: Findings): readonly Page[] {
       ...(judges.length === 0 ? [] : [{term: judges.length === 1 ? 'Judge' : 'Judges', words: listWords(judges)}]),
     ]
     const view: ShowView = {
-      name: show.name, facts, lead: showLead(show), cancelled: show.cancelled, body: show.body,
+      name: show.name, facts, lead: showLead(show), cancelled: show.cancelled, body: show.body, plates: plates(show.photos ?? [], show.name, false),
       classes: byClass(show).map(({name, entries}) => ({
         id: fileName(`class-${name ?? 'none'}`), name: name === null ? 'No class on record' : sentence(name),
         entries: entries.map(entry => placed(book, entry, judges.length > 1)),

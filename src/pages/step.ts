@@ -19,6 +19,7 @@ import {counted, figured, listWords, percent, percentSign, sentence} from './num
 import type {Cell, Figure, Page, Table} from './page.ts'
 import {penCards} from './pen-cards.ts'
 import type {PenCard} from './pen-cards.ts'
+import {plates, type Plate} from './plates.ts'
 import type {RecordsOfBird} from './records-by-bird.ts'
 import {spreadFigure} from './step-figures.ts'
 import {eggTable, leavingTable} from './step-eggs.ts'
@@ -43,6 +44,7 @@ export interface StepView {
   readonly label: string
   readonly facts: readonly Fact[]
   readonly lead: string
+  readonly plates: readonly Plate[]
   readonly steps: readonly StepLink[]
   /** said in place of everything else while nothing has hatched in it */
   readonly planned: string
@@ -128,7 +130,7 @@ function evenPart(step: ReachedStep, {findings}: StepSources, first: number): Pi
   }
 }
 
-function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'label' | 'facts' | 'lead' | 'steps' | 'planned' | 'body'> {
+function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'label' | 'facts' | 'lead' | 'plates' | 'steps' | 'planned' | 'body'> {
   const {findings, records, trueBredFigure} = sources, {book, trueBred, hatchResults, census} = findings
   const rate = trueBred.steps.find(each => each.step === step.label) ?? null
   const rates = hatchResults.steps.find(each => each.step === step.label) ?? null
@@ -154,7 +156,7 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
 
 export function stepPage(step: LadderStep, sources: StepSources): Page {
   const {findings} = sources, {book, ladder} = findings
-  const shared = {label: step.label, steps: stepLinks(ladder, step.label), body: book.stepNotes.get(step.label)?.body ?? ''}
+  const shared = {label: step.label, steps: stepLinks(ladder, step.label), body: book.stepNotes.get(step.label)?.body ?? '', plates: plates(book.stepNotes.get(step.label)?.photos ?? [], step.label, false)}
   const view: StepView = step.kind === 'planned'
     ? {...shared, ...NOTHING_YET, facts: [], lead: 'Planned, not reached yet.', planned: `Nothing has hatched in ${step.label} so far. Its figures will stand here once chicks are written down.`}
     : {...shared, facts: facts(step, findings), lead: stepMeaning(step.step), planned: '', ...reachedView(step, sources)}

@@ -5,10 +5,12 @@ import {leftSentence} from './life-words.ts'
 import {birdPath, hatchPath, strainPath, traitPath} from './links.ts'
 import {counted, percentSign, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
+import {plates, type Plate} from './plates.ts'
 
 export interface StrainView {
   readonly name: string
   readonly lead: string
+  readonly plates: readonly Plate[]
   readonly facts: readonly {readonly term: string; readonly words: string}[]
   /** Markdown */
   readonly body: string
@@ -58,7 +60,7 @@ export function strainPages(book: Logbook): readonly Page[] {
   return book.strains.map(strain => {
     const birds = birdsOf(book, strain)
     const view: StrainView = {
-      name: strain.name, lead: `${sentence(roleWords(strain))}.`, facts: [{term: 'In the book', words: counted(birds.length, 'bird')}], body: strain.body,
+      name: strain.name, lead: `${sentence(roleWords(strain))}.`, facts: [{term: 'In the book', words: counted(birds.length, 'bird')}], body: strain.body, plates: plates(strain.photos ?? [], strain.name, false),
       trueFor: trueForTable(strain), alleles: allelesTable(strain), kin: kinWords(strain), birds: birdsTable(birds),
       birdsWords: birds.length === 0 ? 'No bird of this strain is in the book.' : 'Birds of the pure strain. They stand outside every share and spread of the ladder.',
       hatches: book.hatches.filter(hatch => hatch.strain === strain).map(hatch => ({text: hatch.id, link: hatchPath(hatch)})),

@@ -8,6 +8,7 @@ import {ageWords} from './dates.ts'
 import {strainPath, traitPath} from './links.ts'
 import {figured, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
+import {plates, type Plate} from './plates.ts'
 import {courseOf, latestWords} from './trait-course.ts'
 import type {Course} from './trait-course.ts'
 import {inheritanceOf} from './trait-inheritance.ts'
@@ -19,6 +20,7 @@ export interface TraitView {
   readonly name: string
   readonly facts: readonly Fact[]
   readonly lead: string
+  readonly plates: readonly Plate[]
   readonly course: Course
   readonly inheritance: Inheritance
   readonly strains: Table | null
@@ -56,7 +58,7 @@ export function traitPage(trait: Trait, findings: Findings): Page {
   const view: TraitView = {
     name: trait.name, facts: facts(trait, findings),
     lead: `${trait.required ? 'Required by the standard' : sentence(KINDS[trait.kind])}. ${latestWords(trait, findings) ?? 'None scored yet.'}`,
-    course: courseOf(trait, findings), inheritance: inheritanceOf(trait), strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body,
+    course: courseOf(trait, findings), inheritance: inheritanceOf(trait), strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body, plates: plates(trait.photos ?? [], trait.name, false),
   }
   return {path: traitPath(trait), template: 'trait', title: trait.name, section: 'traits', view, search: {kind: 'trait', words: `${trait.name} ${trait.states.join(' ')} ${trait.loci.map(({symbol}) => symbol).join(' ')}`}}
 }

@@ -1,6 +1,6 @@
 /** The pictures that records name, in front matter or in their Markdown: only these are ever published. */
 import type {Logbook, Photo} from '../logbook/book.ts'
-import {fileName} from '../pages/links.ts'
+import {fileName} from '../records/file-name.ts'
 import {imagesIn} from './markdown.ts'
 
 export interface NamedPhoto {
@@ -24,8 +24,8 @@ export function photosNamed(book: Logbook): readonly NamedPhoto[] {
   }
   for (const entry of book.diary) add(`diary-${entry.id}`, entry.photos, entry.body)
   const others = {strain: book.strains, trait: book.traits, keeper: book.keepers, pen: book.pens, hatch: book.hatches, show: book.shows, care: book.care}
-  for (const [kind, records] of Object.entries(others)) for (const {id, body} of records) add(`${kind}-${id}`, [], body)
-  for (const [step, note] of book.stepNotes) add(`step-${step}`, [], note.body)
+  for (const [kind, records] of Object.entries(others)) for (const {id, photos, body} of records) add(`${kind}-${id}`, photos ?? [], body)
+  for (const [step, note] of book.stepNotes) add(`step-${step}`, note.photos ?? [], note.body)
   if (book.requirements) add('requirements', [], book.requirements.body)
   return [...named.values()]
 }

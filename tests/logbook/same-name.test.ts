@@ -1,0 +1,22 @@
+/** Two records whose pages would be one file are a located problem, never a site that cannot be written. */
+import {describe, expect, it} from 'vitest'
+import {around, linkFiles, type Files} from './around.ts'
+
+const codes = (files: Files) => linkFiles(around(files)).problems.filter(problem => problem.code === 'same-name')
+const pen = '---\nseason: 2024\nmales: [H-2]\nfemales: [B-3]\n---\n'
+const step = (name: string) => `---\nname: ${name}\n---\nWords.\n`
+
+describe('names of pages', () => {
+  it.each([
+    [{'pens/2024-Z.md': pen, 'pens/2024 Z.md': pen}],
+    [{'pens/2024-Z.md': pen, 'pens/2024-z.md': pen}],
+    [{'diary/a b.md': '---\non: 2024-01-01\ntitle: One\n---\n', 'diary/a-b.md': '---\non: 2024-01-02\ntitle: Two\n---\n'}],
+    [{'traits/leg down.md': '---\nname: One\nstates: [a, b]\n---\n', 'traits/leg-down.md': '---\nname: Two\nstates: [a, b]\n---\n'}],
+    [{'keepers/in ga.md': '---\nname: One\n---\n', 'keepers/in-ga.md': '---\nname: Two\n---\n'}],
+    [{'steps/one.md': step('Grey  line'), 'steps/two.md': step('grey line')}],
+  ])('that come out alike are found: %j', files => expect(codes(files)).toHaveLength(1))
+
+  it('that are long and begin alike are two', () => {
+    expect(codes({[`pens/${'a'.repeat(90)}b.md`]: pen, [`pens/${'a'.repeat(90)}c.md`]: pen})).toEqual([])
+  })
+})
