@@ -1,5 +1,6 @@
 /** The name of a bird's page: its first band, with the hatch year where two birds shared it; always safe as a file's name. */
 import {yearOf, type PartialDate} from '../records/dates.ts'
+import {fileName} from '../records/file-name.ts'
 
 export interface Nameable {
   readonly firstBand: string
@@ -8,7 +9,7 @@ export interface Nameable {
 
 /** One name a bird, in their order. Names that differ only in case would be one file on some disks, and count as the same. */
 export function birdIds(birds: readonly Nameable[]): string[] {
-  const plain = birds.map(bird => fileSafe(bird.firstBand))
+  const plain = birds.map(bird => fileName(bird.firstBand))
   const shared = countOf(plain)
   const dated = birds.map((bird, index) => {
     const name = plain[index] ?? ''
@@ -27,10 +28,4 @@ function countOf(names: readonly string[]): Map<string, number> {
   const counts = new Map<string, number>()
   for (const name of names) counts.set(name.toLowerCase(), (counts.get(name.toLowerCase()) ?? 0) + 1)
   return counts
-}
-
-/** Letters, digits, `-`, `_` and `.`; never empty, never hidden, never `index`. */
-export function fileSafe(text: string): string {
-  const safe = text.normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[.-]+|[.-]+$/g, '')
-  return safe === '' || /^(?:index|con|prn|aux|nul|(?:com|lpt)\d)$/i.test(safe) ? `bird-${safe}`.replace(/-$/, '') : safe
 }

@@ -228,6 +228,8 @@ export interface Bird extends Chicks, Written {
   readonly kept: {readonly on: PartialDate | null; readonly why: string} | null
   /** chicks that share one unknown dam carry the same name */
   readonly family: string | null
+  /** the basket or toe mark it had at hatch */
+  readonly mark: string | null
   /** banded later from this tally */
   readonly outOf: Tally | null
   /** birds this one may be, its band gone */

@@ -23,6 +23,7 @@ export interface Telling {
   readonly told: Omit<BirdRecord, 'others' | 'at'>
   readonly others: Others
   readonly note: string | null
+  readonly mark: string | null
   readonly hatch: Open<Hatch> | null
   readonly body: string
   readonly at: Spot
@@ -60,14 +61,14 @@ export function gatherTellings(bench: Bench, hatches: Hatches): readonly Told[] 
   for (const {data, id} of bench.records.hatch) {
     const hatch = hatches.get(id) ?? null
     for (const chick of data.chicks ?? []) {
-      const telling: Telling = {row: true, band: chick.band, told: chick, others: chick.others, note: chick.note ?? null, hatch, body: '', at: chick.at}
+      const telling: Telling = {row: true, band: chick.band, told: chick, others: chick.others, note: chick.note ?? null, mark: chick.mark ?? null, hatch, body: '', at: chick.at}
       const bird = [telling]
       birds.push(bird)
       index(bird, telling)
     }
   }
   for (const {data, body, at} of bench.records.bird) {
-    const telling: Telling = {row: false, band: data.band, told: data, others: data.others, note: null, hatch: null, body, at}
+    const telling: Telling = {row: false, band: data.band, told: data, others: data.others, note: null, mark: null, hatch: null, body, at}
     const bird = rowFor(telling, byBand, bench) ?? []
     if (bird.length === 0) birds.push(bird)
     bird.push(telling)

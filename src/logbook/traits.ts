@@ -48,7 +48,7 @@ function traitOf({id, data, body, at}: RecordOf<'trait'>, bench: Bench): Trait {
   const kind: TraitKind = data.unit !== undefined ? 'measured' : data.scale ? 'graded' : data.order ? 'ordered' : 'states'
   const trait: Open<Trait> = {
     at, body, id, name: data.name, kind, states: data.states ?? data.order ?? [], scale: data.scale ?? null, unit: data.unit ?? null,
-    measure: data.measure ?? null, atAge: data.at ?? null, window: data.at === undefined ? null : data.window ?? WINDOW, wanted: {male: null, female: null},
+    measure: data.measure ?? (kind === 'measured' ? id : null), atAge: data.at ?? null, window: data.at === undefined ? null : data.window ?? WINDOW, wanted: {male: null, female: null},
     required: data.required ?? false, seenIn: data['seen-in']?.sex ?? null, scoredFrom: data['scored-from'] ?? 0, fromFirstEgg: data['seen-in']?.fromFirstEgg ?? false,
     loci: (data.loci ?? []).map(({key, value}) => ({symbol: key, on: value.on, alleles: value.alleles})),
     shows: (data.shows ?? []).map(rule => ({genotypes: new Map(rule.others.map(({key, value}) => [key, value])), is: rule.is})),

@@ -103,6 +103,7 @@ function notices(bird: Bird): BirdView['notices'] {
 function life(bird: Bird, records: RecordsOfBird): readonly Dated[] {
   const entry = (on: PartialDate | null, when: string | null, text: string): Dated & {on: number} => ({on: on?.first ?? Infinity, when: when ?? (on ? dateWords(on) : 'day not recorded'), text})
   const entries = [
+    ...(bird.mark === null ? [] : [entry(bird.hatched, null, `Hatched, marked ${bird.mark}.`)]),
     ...bird.keptAt.map(({keeper, from, to}) => ({...entry(from ?? bird.hatched, stayWords(from, to) ?? 'days not recorded', `With ${keeper.name}.`)})),
     ...records.stays.map(({pen, stay}) => entry(stay.from ?? pen.from, stayWords(stay.from ?? pen.from, stay.to ?? pen.to) ?? `season ${pen.season}`, `In pen ${pen.id}.`)),
     ...(bird.firstEgg ? [entry(bird.firstEgg, null, 'First egg seen.')] : []),

@@ -1,8 +1,9 @@
 /** All birds: those living first, breeders before the rest, by step; a large flock's others by step on pages of their own. */
 import type {Bird, Logbook} from '../logbook/book.ts'
+import {fileName} from '../records/file-name.ts'
 import {birdTable, symbolNote} from './bird-rows.ts'
 import type {BirdTable} from './bird-rows.ts'
-import {BIRDS, birdsByStepPath, fileName} from './links.ts'
+import {BIRDS, birdsByStepPath} from './links.ts'
 import {counted, figured, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {stepWords} from './step-words.ts'

@@ -1,5 +1,6 @@
 /** Where each thing stands in the site: paths from the site's root, steady from build to build. Templates turn them with `{{link path}}`. */
 import type {Bird, CareEntry, DiaryEntry, Draft, Hatch, Keeper, Pen, Show, Step, Strain, Trait} from '../logbook/book.ts'
+import {fileName} from '../records/file-name.ts'
 
 export const HOME = 'index.html'
 export const LADDER = 'ladder.html'
@@ -19,12 +20,6 @@ export const DOWNLOADS = 'downloads.html'
 export const DRAFT_HISTORY = 'standard/changes.html'
 export const RECORD_FORMATS = 'record-formats.html'
 export const PROBLEM_MANUAL = 'problems.html'
-
-/** A file name of letters, digits and hyphens: `BC1 to holm-white` → `BC1-to-holm-white`; accents go. */
-export function fileName(text: string): string {
-  const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').replace(/[^A-Za-z0-9._-]+/g, '-').replace(/^[-.]+|[-.]+$/g, '')
-  return plain === '' ? [...text].map(letter => (letter.codePointAt(0) ?? 0).toString(16)).join('-') : plain
-}
 
 export const stepPath = (label: Step['label']): string => `steps/${fileName(label)}.html`
 export const birdsByStepPath = (label: Step['label'], part = 1): string => `birds/by-step/${fileName(label)}${part === 1 ? '' : `-${part}`}.html`

@@ -1,8 +1,9 @@
 /** One draft of the standard, arranged as the pages of a book: title block, sections with run-in heads, weights, scale of points, faults, changes. */
 import type {Clause, Draft, Logbook} from '../logbook/book.ts'
+import {fileName} from '../records/file-name.ts'
 import {metricWeight, poundWeight} from './both-weights.ts'
 import {dateWords} from './dates.ts'
-import {draftPath, fileName, STANDARD, traitPath} from './links.ts'
+import {draftPath, STANDARD, traitPath} from './links.ts'
 import {sentence} from './numbers.ts'
 import {plates, type Plate} from './plates.ts'
 import {changesInWords, ORIGIN, prefaceOf, rowId, tellsOrigin, type Change} from './standard-changes.ts'

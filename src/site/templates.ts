@@ -64,8 +64,9 @@ const dataOf = (options: Handlebars.HelperOptions): PageData => (options.data as
 function pictureHelper(pictures: Pictures, page: Page, file: string, small: boolean): object | null {
   const picture: Picture | undefined = pictures.get(file)
   if (!picture) return null
-  if (small && picture.small) return {...picture.small, srcset: ''}
-  const both = picture.small && !page.selfContained
+  // a page that is one file carries its pictures in it, and is sent by post and by mail
+  if ((small || page.selfContained === true) && picture.small) return {...picture.small, srcset: ''}
+  const both = picture.small
     ? `${addressOf(picture.small.path, page.path)} ${picture.small.width}w, ${addressOf(picture.path, page.path)} ${picture.width}w`
     : ''
   return {path: picture.path, width: picture.width, height: picture.height, srcset: both}

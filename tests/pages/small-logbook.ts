@@ -69,7 +69,7 @@ export function looks(...scores: readonly Score[]): Map<Trait, Look> {
 export const bird = (id: string, sex: Sex, more: Partial<Bird> = {}): Open<Bird> => ({
   kind: 'bird', count: 1, at, body: '', id, band: id, sex, hatched: null, hatch: null, parentage: founder, step: strainStep(holm), shares: new Map([[holm, 1]]),
   looks: new Map(), left: null, bands: [{band: id, from: null, to: null, lost: false}], sexings: [], strain: holm, stepWritten: null, keptAt: [], kept: null,
-  family: null, outOf: null, maybe: [], kin: [], flock: null, weighings: [], observations: [], photos: [], firstEgg: null, ...more,
+  family: null, mark: null, outOf: null, maybe: [], kin: [], flock: null, weighings: [], observations: [], photos: [], firstEgg: null, ...more,
 })
 
 export const stay = (of: Bird, more: Partial<Stay> = {}): Stay => ({bird: of, from: null, to: null, chance: null, at, ...more})

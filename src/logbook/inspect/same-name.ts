@@ -1,3 +1,4 @@
+import {fileName} from '../../records/file-name.ts'
 import type {Spot} from '../../records/problem.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
@@ -6,19 +7,22 @@ const draft = (number: number) => `---\ndraft: ${number}\non: 2024-10-01\n---\n*
 
 export const entry: ManualEntry = {
   code: 'same-name', severity: 'error', title: 'Two records with one name',
-  cause: 'Two drafts have the same number, two steps the same name, or two files of one kind differ only in capital letters and would be one file on many disks.',
+  cause: 'Two drafts have the same number, two steps the same name, or two files of one kind have names so alike that their pages would be one file: they differ only in capital letters, or in signs that the name of a page cannot hold (`2024 A.md` and `2024-A.md`).',
   remedy: 'Give one of them another number or name.',
   wrong: {'standard/1.md': draft(1), 'standard/2.md': draft(1)},
   right: {'standard/1.md': draft(1), 'standard/2.md': draft(2)},
 }
 
+/** Names that differ only in case are one file on some disks. */
+const pageOf = (name: string) => fileName(name).toLowerCase()
+
 export function check({bench}: Linked): void {
   const {records} = bench
   for (const kind of ['strain', 'trait', 'keeper', 'pen', 'hatch', 'show', 'care', 'diary'] as const) {
-    once(records[kind].map(({id, at}) => ({name: id.toLowerCase(), says: `${kind} ${id}`, at})))
+    once(records[kind].map(({id, at}) => ({name: pageOf(id), says: `${kind} ${id}`, at})))
   }
   once(records.draft.map(({data, at}) => ({name: String(data.draft), says: `draft ${data.draft}`, at: {...at, path: ['draft']} as Spot})))
-  once(records.step.map(({id, data, at}) => ({name: data.name ?? id, says: `a step called ${data.name ?? id}`, at})))
+  once(records.step.map(({id, data, at}) => ({name: pageOf(data.name ?? id), says: `a step called ${data.name ?? id}`, at})))
 
   function once(named: readonly {readonly name: string; readonly says: string; readonly at: Spot}[]): void {
     const first = new Map<string, Spot>()
