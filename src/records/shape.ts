@@ -227,10 +227,7 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
     schema: {
       type: 'object',
       description: says,
-      properties: {
-        ...Object.fromEntries(known.map(key => [key, {...fields[key]!.shape.schema, description: fields[key]!.help}])),
-        ...(Object.hasOwn(fields, PRIVATE) ? {} : {[PRIVATE]: anything.schema}),
-      },
+      properties: {[PRIVATE]: anything.schema, ...Object.fromEntries(known.map(key => [key, {...fields[key]!.shape.schema, description: fields[key]!.help}]))},
       required: known.filter(key => fields[key]!.required),
       additionalProperties: rules.others === undefined ? false : {...ANY_SCALAR, description: rules.others},
     },
