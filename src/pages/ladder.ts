@@ -1,6 +1,7 @@
 /** The ladder: every step reached and planned, how true and how even each was, and what blood descent leads one to expect. */
 import {hasRows} from '../charts/chart-spec.ts'
 import {strainShareByStep} from '../charts/strain-share-by-step.ts'
+import {currentStep} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import {featherView} from './feather-view.ts'
 import type {FeatherView} from './feather-view.ts'
@@ -20,8 +21,8 @@ export interface LadderView {
 function lead({ladder}: Findings): string {
   const reached = ladder.filter(step => step.kind === 'reached'), planned = ladder.length - reached.length
   if (reached.length === 0) return planned === 0 ? 'No step is planned or reached yet.' : `${sentence(counted(planned, 'step'))} planned, none reached yet.`
-  const last = reached.at(-1)
-  return `${sentence(counted(reached.length, 'step'))} reached${last && last.label !== 'mixed' ? `, the last of them ${last.label}` : ''}${planned === 0 ? '' : `; ${counted(planned, 'more', 'more')} planned`}.`
+  const last = currentStep(ladder)
+  return `${sentence(counted(reached.length, 'step'))} reached${last ? `, the breed now at ${last.label}` : ''}${planned === 0 ? '' : `; ${counted(planned, 'more', 'more')} planned`}.`
 }
 
 /** Expected blood of every step; null while nothing has hatched or only one strain is there. */

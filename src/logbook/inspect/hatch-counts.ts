@@ -14,6 +14,7 @@ export const entry: ManualEntry = {
 }
 
 export function check({bench, book}: Linked): void {
+  const pensNamed = new Map(bench.records.hatch.map(({id, data}) => [id, data.pen?.length ?? 0]))
   for (const hatch of book.hatches) {
     if (bench.isFaulty(hatch.at.file)) continue
     noteCounts(hatch)
@@ -37,8 +38,9 @@ export function check({bench, book}: Linked): void {
     }
   }
 
-  function notePens({at, eggs, pens}: Hatch): void {
-    if (eggs === null || pens.length === 0 || pens.some(pen => pen.eggs === null)) return
+  function notePens({id, at, eggs, pens}: Hatch): void {
+    // a pen whose own record is at fault is not among them, and its eggs are not missed a second time
+    if (eggs === null || pens.length < (pensNamed.get(id) ?? 0) || pens.length === 0 || pens.some(pen => pen.eggs === null)) return
     const sum = pens.reduce((total, pen) => total + (pen.eggs ?? 0), 0)
     if (sum !== eggs) bench.note(slipOf(entry, inside(at, 'pen'), `the pens’ eggs make ${sum}, but ${eggs} were set`, 'mend whichever count is wrong', {at: inside(at, 'eggs'), note: 'the eggs set are given here'}))
   }
