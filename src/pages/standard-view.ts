@@ -64,7 +64,8 @@ export function draftLink(book: Logbook, draft: Draft): string {
 }
 
 const FAULTS = /fault|defect|disqualif/i
-const anchorOf = (id: string): string => fileName(id.replaceAll('/', '-'))
+/** Both rings stand in one line of the brief facts, so they share its anchor. */
+const anchorOf = (id: string): string => (id.startsWith('rings/') ? 'rings' : fileName(id.replaceAll('/', '-')))
 
 export function changeViews(changes: readonly Change[]): readonly ChangeView[] {
   return changes.map(change => ({...change, anchor: change.gone ? null : anchorOf(change.id)}))
@@ -92,7 +93,7 @@ function briefOf(draft: Draft, changed: ReadonlySet<string>): StandardView['brie
   return [
     {id: 'classification', term: 'Classification', words: draft.classification ?? '', changed: changed.has('classification')},
     {id: 'egg', term: 'Egg', words: sentence(draft.egg ?? ''), changed: changed.has('egg')},
-    {id: 'rings-male', term: 'Ring', words: sentence(rings), changed: changed.has('rings/male') || changed.has('rings/female')},
+    {id: 'rings', term: 'Ring', words: sentence(rings), changed: changed.has('rings/male') || changed.has('rings/female')},
   ].filter(entry => entry.words !== '')
 }
 
