@@ -1,0 +1,91 @@
+/** The slow twin of `coancestry`: kinship by its definition, one pair at a time, from the oldest bird down. Kept apart from the code it holds. */
+import type {Animal, Pedigree, Transmission} from '../../src/pedigree/pedigree.ts'
+
+export interface Table {
+  kinship(a: number, b: number): number
+  inbreeding(animal: number): number
+  /** F from each of the matings an animal may come from */
+  each(animal: number): readonly number[]
+}
+
+/** A parent outside the book is spoken of by its base: `base 0`. */
+type Who = number | `base ${number}`
+
+export function tableMethod({animals, bases, kin}: Pedigree, transmission: Transmission = 'autosome'): Table {
+  const age = (animal: number, seen: readonly number[] = []): number => {
+    if (seen.includes(animal)) throw new Error('loop')
+    return 1 + Math.max(0, ...parentsOf(animal).map(parent => age(parent, [...seen, animal])))
+  }
+  const ages = new Map<number, number>()
+  const olderFirst = (animal: number) => ages.get(animal) ?? ages.set(animal, age(animal)).get(animal) ?? 0
+  const known = new Map<string, number>()
+
+  function parentsOf(animal: number): number[] {
+    const {matings = [], oneOf = [], damStandIn} = animals[animal] ?? {}
+    return [...matings.flatMap(({sire, dam}) => [sire, dam]), ...oneOf.map(each => each.animal), damStandIn ?? null].filter(each => each !== null)
+  }
+  const isFounder = (animal: Animal) => animal.matings.length === 0 && !animal.oneOf
+  const baseOf = (who: Who): number | null => (typeof who === 'string' ? Number(who.slice(5)) : animals[who]?.base ?? null)
+
+  function between(a: Who, b: Who): number {
+    const key = a < b ? `${a} ${b}` : `${b} ${a}`
+    const before = known.get(key)
+    if (before !== undefined) return before
+    const kinship = work(a, b)
+    known.set(key, kinship)
+    return kinship
+  }
+  function work(a: Who, b: Who): number {
+    if (typeof a === 'number' && a === b) return withItself(a)
+    // expand whichever stands later in descent
+    const rank = (who: Who) => (typeof who === 'string' ? 0 : olderFirst(who))
+    const [older, younger] = rank(a) <= rank(b) ? [a, b] : [b, a]
+    const chick = typeof younger === 'number' ? animals[younger] : undefined
+    if (typeof younger !== 'number' || chick === undefined || isFounder(chick)) return ofFounders(older, younger)
+    if (chick.oneOf) return chick.oneOf.reduce((sum, {animal, chance}) => sum + chance * between(animal, older), 0)
+    const side = (parent: number | null, base: number | null | undefined) =>
+      (parent !== null ? between(parent, older) : base != null ? between(`base ${base}`, older) : 0)
+    const bySire = chick.matings.reduce((sum, {sire, chance}) => sum + chance * side(sire, chick.outside?.sire), 0)
+    const byDam = chick.damStandIn !== undefined ? between(chick.damStandIn, older)
+      : chick.matings.reduce((sum, {dam, chance}) => sum + chance * side(dam, chick.outside?.dam), 0)
+    if (transmission === 'dam line') return byDam
+    if (transmission === 'autosome' || chick.sex === 'male') return (bySire + byDam) / 2
+    return chick.sex === 'female' ? bySire : bySire * 0.75 + byDam * 0.25
+  }
+  function ofFounders(a: Who, b: Who): number {
+    const stated = kin.find(({animals: pair}) => (pair[0] === a && pair[1] === b) || (pair[0] === b && pair[1] === a))
+    if (stated) return stated.kinship
+    const around = (base: number | null): number[] => (base === null ? [] : [base, ...around(bases[base]?.within ?? null)])
+    const shared = around(baseOf(a)).filter(base => around(baseOf(b)).includes(base))
+    return Math.max(0, ...shared.map(base => bases[base]?.kinship ?? 0))
+  }
+  function withItself(animal: number): number {
+    const {sex = 'unknown', oneOf} = animals[animal] ?? {}
+    if (oneOf) {
+      const none = 1 - oneOf.reduce((sum, {chance}) => sum + chance, 0)
+      const unrelated = transmission === 'autosome' ? 0.5 : transmission === 'Z' ? 0.75 : 1
+      return oneOf.reduce((sum, {animal: each, chance}) => sum + chance * between(each, each), none * unrelated)
+    }
+    if (transmission === 'dam line') return 1
+    const two = (1 + inbreeding(animal)) / 2
+    if (transmission === 'autosome' || sex === 'male') return two
+    return sex === 'female' ? 1 : (1 + two) / 2
+  }
+  function each(animal: number): number[] {
+    const {matings = [], outside, oneOf} = animals[animal] ?? {}
+    if (oneOf) return oneOf.map(one => inbreeding(one.animal))
+    return matings.map(({sire, dam}) => {
+      const by = sire ?? (outside?.sire == null ? null : `base ${outside.sire}` as const)
+      const from = dam ?? (outside?.dam == null ? null : `base ${outside.dam}` as const)
+      return by === null || from === null ? 0 : between(by, from)
+    })
+  }
+  function inbreeding(animal: number): number {
+    const bird = animals[animal]
+    if (!bird) throw new Error(`no animal ${animal}`)
+    if (isFounder(bird)) return bird.base === null ? 0 : bases[bird.base]?.inbreeding ?? 0
+    const chances = (bird.oneOf ?? bird.matings).map(({chance}) => chance)
+    return each(animal).reduce((sum, f, index) => sum + f * (chances[index] ?? 0), 0)
+  }
+  return {kinship: between, inbreeding, each}
+}
