@@ -1,4 +1,4 @@
-import {geneFlow, selfKinship, type GeneFlow} from './gene-flow.ts'
+import {founderInbreeding, geneFlow, selfKinship, type GeneFlow, type SelfRule} from './gene-flow.ts'
 import type {Animal, Pedigree, Transmission} from './pedigree.ts'
 import {walksOf, type Walks} from './walks.ts'
 
@@ -27,9 +27,6 @@ export interface Coancestry {
   meansAmong(animals: readonly number[]): {readonly each: Float64Array; readonly group: number}
 }
 
-/** How the kinship of an animal with itself follows from that of its parents; the default is ½(1 + F). */
-export type SelfRule = (animal: number, inbreeding: number) => number
-
 /**
  * How closely bred is every bird, and how closely related are any two?
  *
@@ -44,13 +41,15 @@ export type SelfRule = (animal: number, inbreeding: number) => number
  * Uncertain parents are averaged (each bird's doubt is taken as its own; a dam that is one hen for several chicks is a stand-in shared by them).
  *
  * @param pedigree chances of a bird's matings sum to 1; what is wanting to 1 counts as birds unrelated to any
+ * @param rule another kinship of an animal with itself than by its F; asked of parents before their chicks
  * @returns F and kinship, 0 to 1
  * @throws RangeError as `geneFlow`; when stated kinships of founders contradict each other (a bird more like others than like itself)
  * @see Henderson 1976, Biometrics 32:69; Colleau 2002, Genet. Sel. Evol. 34:409 (the walks); Henderson 1988, J. Anim. Sci. 66:1614 (averaged parents);
  *   Fernando & Grossman 1990, Theor. Appl. Genet. 80:75 (the sex chromosome). All from memory.
  */
 export function coancestry(pedigree: Pedigree, transmission: Transmission = 'autosome', rule?: SelfRule): Coancestry {
-  const flow = geneFlow(pedigree, transmission)
+  const selfOf = rule ?? ((index, f) => selfKinship(f, pedigree.animals[index]?.sex ?? 'unknown', transmission))
+  const flow = geneFlow(pedigree, transmission, selfOf)
   const walks = walksOf(flow)
   const {bases, founderOwn} = flow
   const {own} = walks
@@ -58,19 +57,18 @@ export function coancestry(pedigree: Pedigree, transmission: Transmission = 'aut
   const selves = new Float64Array(flow.nodes)
   const inbreeding: Inbreeding[] = []
 
-  const settle = (index: number, animal: Animal, kinship: Kinships): void => {
+  const settle = (index: number, kinship: Kinships): void => {
     const node = bases + index
-    const f = inbreeding[index]?.mean ?? 0
-    const self = rule ? rule(index, f) : selfKinship(f, animal.sex, transmission)
+    const self = selfOf(index, inbreeding[index]?.mean ?? 0)
     selves[node] = self
     own[node] = self - ofBlend(flow, node, (a, b) => (a === b ? selves[a] ?? 0 : kinship(a, b)))
   }
-  const found = (index: number, animal: Animal): void => {
-    const f = animal.base === null ? 0 : pedigree.bases[animal.base]?.inbreeding ?? 0
+  const found = (index: number): void => {
+    const f = founderInbreeding(pedigree, index)
     inbreeding[index] = {mean: f, low: f, high: f, likeliest: f}
     const free = founderOwn[bases + index] ?? NaN
     if (free < -1e-9) throw new RangeError(`the kinships stated of founder ${index} contradict each other`)
-    selves[bases + index] = selfKinship(f, animal.sex, transmission)
+    selves[bases + index] = selfOf(index, f)
     own[bases + index] = free
   }
   const standIn = (index: number, {oneOf = []}: Animal): void => {
@@ -91,15 +89,15 @@ export function coancestry(pedigree: Pedigree, transmission: Transmission = 'aut
       const animal = animals[index]
       if (!animal) continue
       if (animal.oneOf) standIn(index, animal)
-      else if (animal.matings.length === 0) found(index, animal)
+      else if (animal.matings.length === 0) found(index)
       else families.add(index, animal)
     }
     const kinship = families.kinships(walks)
     for (const {matings, members} of families.all) {
       const f = summary(matings.map(({sire, dam, chance}) => ({chance, f: sire === null || dam === null ? 0 : kinship(sire, dam)})))
-      for (const {index, animal} of members) {
+      for (const index of members) {
         inbreeding[index] = f
-        settle(index, animal, kinship)
+        settle(index, kinship)
       }
     }
   }
@@ -170,7 +168,7 @@ class Families {
     this.#byMatings.set(matings, alike)
     const family = alike.get(key) ?? this.#family(matings, outside)
     alike.set(key, family)
-    family.members.push({index, animal})
+    family.members.push(index)
     const {first, source, bases} = this.#flow
     const from = first[bases + index] ?? 0, to = first[bases + index + 1] ?? 0
     for (let k = from; k < to; k++) for (let m = k + 1; m < to; m++) this.#ask(source[k] ?? 0, source[m] ?? 0)
@@ -211,5 +209,5 @@ class Families {
 
 interface Family {
   readonly matings: readonly {readonly sire: number | null; readonly dam: number | null; readonly chance: number}[]
-  readonly members: {readonly index: number; readonly animal: Animal}[]
+  readonly members: number[]
 }

@@ -43,10 +43,10 @@ const HANDED: Readonly<Record<Transmission, Readonly<Record<Animal['sex'], {read
  * @throws RangeError for a loop, a chance that is not above 0, or chances of one chick that sum to more than 1
  * @see Henderson 1988, J. Anim. Sci. 66:1614 for averaged parents (from memory)
  */
-export function geneFlow(pedigree: Pedigree, transmission: Transmission): GeneFlow {
+export function geneFlow(pedigree: Pedigree, transmission: Transmission, selfOf: SelfRule = (animal, f) => selfKinship(f, pedigree.animals[animal]?.sex ?? 'unknown', transmission)): GeneFlow {
   const {animals, bases} = pedigree
   const nodes = bases.length + animals.length
-  const founders = founderFlow(pedigree, animal => founderSelf(animals[animal], bases, transmission))
+  const founders = founderFlow(pedigree, animal => selfOf(animal, founderInbreeding(pedigree, animal)))
   const sources: number[] = [], weights: number[] = []
   const first = new Int32Array(nodes + 1)
   const founderOwn = new Float64Array(nodes).fill(NaN)
@@ -95,13 +95,16 @@ export function geneFlow(pedigree: Pedigree, transmission: Transmission): GeneFl
   }
 }
 
-/** Kinship of a founder with itself: a bird with two copies ½(1 + F), with one copy 1; a bird of unknown sex has either number on the Z. */
-function founderSelf(animal: Animal | undefined, bases: Pedigree['bases'], transmission: Transmission): number {
-  const inbreeding = animal?.base === null || animal === undefined ? 0 : bases[animal.base]?.inbreeding ?? 0
-  return selfKinship(inbreeding, animal?.sex ?? 'unknown', transmission)
+/** How the kinship of an animal with itself follows from its F, the kinship of its parents. */
+export type SelfRule = (animal: number, inbreeding: number) => number
+
+/** F of a founder: that of its base. */
+export function founderInbreeding({animals, bases}: Pedigree, animal: number): number {
+  const base = animals[animal]?.base ?? null
+  return base === null ? 0 : bases[base]?.inbreeding ?? 0
 }
 
-/** Kinship of an animal with itself, from its F. */
+/** A bird with two copies ½(1 + F), with one copy 1; a bird of unknown sex has either number on the Z. */
 export function selfKinship(inbreeding: number, sex: Animal['sex'], transmission: Transmission): number {
   const two = (1 + inbreeding) / 2
   if (transmission === 'autosome') return two

@@ -43,8 +43,8 @@ export function tableMethod({animals, bases, kin}: Pedigree, transmission: Trans
     const chick = typeof younger === 'number' ? animals[younger] : undefined
     if (typeof younger !== 'number' || chick === undefined || isFounder(chick)) return ofFounders(older, younger)
     if (chick.oneOf) return chick.oneOf.reduce((sum, {animal, chance}) => sum + chance * between(animal, older), 0)
-    const side = (parent: number | null, base: number | null | undefined) =>
-      (parent !== null ? between(parent, older) : base != null ? between(`base ${base}`, older) : 0)
+    const side = (parent: number | null, base: number | null = null) =>
+      (parent !== null ? between(parent, older) : base !== null ? between(`base ${base}`, older) : 0)
     const bySire = chick.matings.reduce((sum, {sire, chance}) => sum + chance * side(sire, chick.outside?.sire), 0)
     const byDam = chick.damStandIn !== undefined ? between(chick.damStandIn, older)
       : chick.matings.reduce((sum, {dam, chance}) => sum + chance * side(dam, chick.outside?.dam), 0)
@@ -71,12 +71,13 @@ export function tableMethod({animals, bases, kin}: Pedigree, transmission: Trans
     if (transmission === 'autosome' || sex === 'male') return two
     return sex === 'female' ? 1 : (1 + two) / 2
   }
+  const unseen = (base: number | null = null) => (base === null ? null : `base ${base}` as const)
   function each(animal: number): number[] {
     const {matings = [], outside, oneOf} = animals[animal] ?? {}
     if (oneOf) return oneOf.map(one => inbreeding(one.animal))
     return matings.map(({sire, dam}) => {
-      const by = sire ?? (outside?.sire == null ? null : `base ${outside.sire}` as const)
-      const from = dam ?? (outside?.dam == null ? null : `base ${outside.dam}` as const)
+      const by = sire ?? unseen(outside?.sire)
+      const from = dam ?? unseen(outside?.dam)
       return by === null || from === null ? 0 : between(by, from)
     })
   }
