@@ -7,6 +7,7 @@ import type {Bird, Hatch, Parentage, Tally} from './book.ts'
 import type {Hatches} from './hatch-shells.ts'
 import {unknownTally} from './inspect/unknown-tally.ts'
 import {layingOf} from './laying.ts'
+import type {Matings} from './matings.ts'
 import type {Open} from './open.ts'
 import {hatchOrigin, loneOrigin, NOTHING_STATED, statedOf, type Origin, type Rooms, type Stated} from './origins.ts'
 import {FOUNDER, UNKNOWN_PARENTS} from './parentage.ts'
@@ -14,8 +15,8 @@ import {UNPLACED} from './steps.ts'
 import type {StatedParent} from './stated-parents.ts'
 import {told, type Told} from './tellings.ts'
 
-/** Everything about hatches that needs birds and pens. What descent gives (step, shares) comes later, parents first. */
-export function fillHatches(hatches: Hatches, rooms: Rooms): void {
+/** Everything about hatches that needs birds and pens, and the matings behind each. What descent gives (step, shares) comes later, parents first. */
+export function fillHatches(hatches: Hatches, rooms: Rooms): ReadonlyMap<Hatch, Matings> {
   const {records} = rooms.bench
   const origins = new Map<Hatch, Origin>()
   records.hatch.forEach((record, index) => {
@@ -33,6 +34,7 @@ export function fillHatches(hatches: Hatches, rooms: Rooms): void {
     if (hatch && origin) fillChicks(hatch, record, origin, rooms)
   })
   for (const bird of rooms.birds.birds) if (!bird.hatch) bird.parentage = loneParentage(bird, rooms)
+  return new Map([...origins].map(([hatch, {matings}]) => [hatch, matings]))
 }
 
 function fillPens(hatch: Open<Hatch>, {data}: RecordOf<'hatch'>, {birds, pens, incubationDays}: Rooms): void {

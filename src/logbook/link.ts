@@ -77,7 +77,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
   const hatches = hatchShells(bench, strains, keepers)
   const birds = linkBirds(gatherTellings(bench, hatches), {strains, keepers, photographs, traits, hatches}, bench)
   const pens = linkPens(bench, birds, keepers)
-  fillHatches(hatches, {birds, pens, strains, bench, incubationDays: project.incubationDays, spermStoreDays: project.spermStoreDays})
+  const matings = fillHatches(hatches, {birds, pens, strains, bench, incubationDays: project.incubationDays, spermStoreDays: project.spermStoreDays})
 
   inferSexes(birds.birds, pens.all)
   const {birds: inOrder, looped} = inOrderOfDescent(birds, bench)
@@ -99,6 +99,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
       hatch: new Map(hatches.all.flatMap((hatch, index) => (records.hatch[index] ? [[hatch, records.hatch[index]] as const] : []))),
       pen: new Map(pens.all.flatMap((pen, index) => (records.pen[index] ? [[pen, records.pen[index]] as const] : []))),
     },
+    matings,
     layingOf: hatch => layingOf(hatch, project.incubationDays),
   }
 }

@@ -2,6 +2,7 @@
 import type {Span} from './band-book.ts'
 import type {Bench} from './bench.ts'
 import type {Bird, Hatch, Logbook, Pen} from './book.ts'
+import type {Matings} from './matings.ts'
 import type {ParentUse} from './parent-uses.ts'
 import type {Pens} from './pens.ts'
 import type {Steps} from './steps.ts'
@@ -23,6 +24,8 @@ export interface Linked {
   readonly doubtful: ReadonlySet<Bird>
   /** every place where a bird is used as a parent, pens first */
   readonly uses: readonly ParentUse[]
+  /** the matings that the eggs of a hatch may have come from */
+  readonly matings: ReadonlyMap<Hatch, Matings>
   /** when the eggs of a hatch were laid */
   layingOf(hatch: Hatch): Span | null
 }
