@@ -41,7 +41,7 @@ export type ParentLine = Pick<TallyRecord, 'sire' | 'dam' | 'pen'>
 /** @param at where each of the three is written: they may stand in different records */
 export function statedOf(line: ParentLine, at: {readonly sire: Spot; readonly dam: Spot}, origin: Origin, rooms: Rooms): Stated {
   const {birds, strains, bench, pens} = rooms
-  const side = (key: 'sire' | 'dam') => statedParent(line[key], inside(at[key], key), birds, strains, origin.laying, origin.keeper, bench)
+  const side = (key: 'sire' | 'dam') => statedParent(line[key], inside(at[key], key), birds, strains, origin.laying, origin.keeper, key === 'sire' ? 'male' : 'female', bench)
   return {sire: side('sire'), dam: side('dam'), pen: line.pen ? pens.find(line.pen) : null}
 }
 

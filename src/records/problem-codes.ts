@@ -2,7 +2,7 @@
 
 /** Found while reading one file by itself. */
 export const READING_CODES = [
-  'unreadable-file', 'no-front-matter', 'unreadable-front-matter', 'repeated-key', 'unplaced-file',
+  'unreadable-file', 'no-front-matter', 'unreadable-front-matter', 'repeated-key', 'misplaced-record', 'unplaced-file',
   'unknown-key', 'missing-key', 'no-value', 'comma-in-braces', 'wrong-form', 'unreadable-value', 'impossible-date', 'wrong-unit', 'wrong-sum',
   'unreadable-table', 'unknown-column', 'missing-column', 'unclosed-comment', 'trait-unfinished',
 ] as const

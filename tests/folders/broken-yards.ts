@@ -121,6 +121,6 @@ export const BROKEN_YARDS: readonly BrokenYard[] = [
   },
   {
     fault: 'a record in the wrong folder', file: 'hatch/2024-02.md', edit: {whole: '---\npen: 2024-A\nset: 2024-03-02\n---\n'},
-    reported: ['hatch/2024-02.md:1 unplaced-file'],
+    reported: ['hatch/2024-02.md:1 misplaced-record'],
   },
 ]
