@@ -45,10 +45,10 @@ function fillPens(hatch: Open<Hatch>, {data}: RecordOf<'hatch'>, {birds, pens, i
     return pen ? [{pen, eggs}] : []
   })
   hatch.eggsByDam = (data.eggs?.byDam ?? []).flatMap(({dam: ref, eggs}) => {
-    const dam = birds.find(ref, laying, hatch.keeper)
+    const dam = birds.find(ref, laying, hatch.keeper, 'female')
     return dam ? [{dam, eggs}] : []
   })
-  hatch.broody = data.broody ? birds.find(data.broody, laying, hatch.keeper) : null
+  hatch.broody = data.broody ? birds.find(data.broody, laying, hatch.keeper, 'female') : null
 }
 
 function fillChicks(hatch: Open<Hatch>, {data, at}: RecordOf<'hatch'>, origin: Origin, rooms: Rooms): void {
@@ -67,7 +67,7 @@ function fillChicks(hatch: Open<Hatch>, {data, at}: RecordOf<'hatch'>, origin: O
     const sexings = (line.sex ?? []).map(({is, on, because}) => ({is, on: on ?? null, because: because ?? null}))
     return {
       kind: 'tally', at: line.at, count: line.chicks, written: line.chicks, mark: line.mark ?? null, sex: sexOf(sexings), hatched: hatch.on, hatch,
-      parentage: own ? parentageOf(own) : hatch.parentage, step: UNPLACED, shares: new Map(), looks: new Map(), left: leavingOf(line.left),
+      parentage: own ? parentageOf(own) : hatch.parentage, step: UNPLACED, shares: new Map(), looks: new Map(), left: leavingOf(line.left), sexings,
     }
   })
   chicks.forEach(({bird, tellings}, index) => {
