@@ -106,6 +106,12 @@ export const READING_MANUAL: readonly ReadingEntry[] = [
     },
   ),
   entry(
+    'curly-quotes', 'error', 'Quotation marks are curly',
+    'A phone or a word processor has made “ ” or ‘ ’ of straight quotation marks. Those are letters like others and hold no text together.',
+    'Write straight ones, or none where the text has neither comma nor colon. In a sentence curly ones may stand.',
+    {file: 'birds/24-031.md', at: [3, 7], wrong: front('band: 24-031', 'left: “2024-06-30 culled, off type”'), right: front('band: 24-031', 'left: "2024-06-30 culled, off type"')},
+  ),
+  entry(
     'wrong-form', 'error', 'A value has the wrong form',
     'A list stands where one text belongs, or a text where keys with values belong.',
     'Write it in the form that is named.',

@@ -3,7 +3,7 @@ import {KINDS, type KindId} from './kinds.ts'
 import {near} from './near.ts'
 import {folderOf, idOf, isWords, KIND_IDS} from './places.ts'
 import type {Slip} from './problem.ts'
-import {isMap, type Raw} from './shape.ts'
+import {isMap, type Raw} from './raw.ts'
 
 /** Where a record belongs. */
 export interface Home {

@@ -4,7 +4,7 @@
  */
 import {withoutComments} from './comments.ts'
 import type {Folder} from './folder.ts'
-import {readFrontMatter, spotAt} from './front-matter.ts'
+import {readFrontMatter, softened, spotAt} from './front-matter.ts'
 import {KINDS, type KindId} from './kinds.ts'
 import {homeOf, misplaced, type Home} from './misplaced.ts'
 import {idOf, isWords, ownerOf, placeFor} from './places.ts'
@@ -12,7 +12,7 @@ import type {Note, Slip, Spot} from './problem.ts'
 import type {EggRow, FeedRow, FileRecord, Reading, Records, ScoreRow, WeighRow} from './records.ts'
 import {readMeasures} from './measures.ts'
 import {readScoringDay} from './scoring-day.ts'
-import {isList, isMap, type Raw} from './shape.ts'
+import {isList, isMap, type Raw} from './raw.ts'
 
 /** What one file holds. */
 export type FileReading =
@@ -101,7 +101,7 @@ function readText(folder: Folder, file: string, note: Note): string | null {
   const plain = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n')
   const foreign = plain.search(/[\uFFFD\0]/)
   return foreign === -1
-    ? plain
+    ? softened(plain)
     : refuse(spotAt(file, plain, foreign, 1), 'a letter here is not written in UTF-8', 'save the file as text in UTF-8 (many editors: “Save with encoding”)')
 }
 
