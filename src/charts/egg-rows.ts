@@ -1,4 +1,4 @@
-/** Rows with an egg at the estimate and a line from end to end of its interval: the frame of the spread and share charts. */
+/** Rows with an egg at the estimate and a line from end to end of its interval: the frame of the spread chart. */
 import type {Interval} from '../findings/estimate.ts'
 import type {ChartSpec, Rows} from './chart-spec.ts'
 import {SCHEMA} from './chart-spec.ts'
@@ -15,10 +15,8 @@ export interface EggRow {
 /** A line across all rows, named where it stands. */
 export interface RowMark {
   readonly value: number
-  /** `mark 10`, `limit 12.5` */
+  /** `mark 10` */
   readonly words: string
-  /** a mark is aimed at, a limit kept under */
-  readonly kind: 'standard' | 'limit'
 }
 
 export interface EggAxis {
@@ -54,7 +52,7 @@ function markLayers(mark: RowMark, axis: EggAxis, {width, left}: {width: number;
   const half = textRoom(mark.words) / 2
   const middle = Math.min(CHART_WIDTH - left - half, Math.max(half - left, at))
   return [
-    {mark: {type: 'rule', style: mark.kind}, data: {values: [{mark: mark.value}]}, encoding: {x: {...x, field: 'mark'}}},
+    {mark: {type: 'rule', style: 'standard'}, data: {values: [{mark: mark.value}]}, encoding: {x: {...x, field: 'mark'}}},
     {mark: {type: 'text', align: 'center', style: 'soft'}, data: {values: [{}]}, encoding: {x: {value: Math.round(middle * 100) / 100}, y: {value: -14}, text: {value: mark.words}}},
   ]
 }

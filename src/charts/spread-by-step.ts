@@ -17,7 +17,7 @@ export function spreadByStep(rows: Rows<SpreadRow>, mark: number | null = null):
   const percent = mapRows(rows, ({label, cv, interval}) => ({
     label, value: cv === null ? null : percentOf(cv), interval: interval ? {low: percentOf(interval.low), high: percentOf(interval.high)} : null,
   }))
-  const line: RowMark | null = mark === null ? null : {value: percentOf(mark), words: `mark ${Number(percentOf(mark).toFixed(1))}`, kind: 'standard'}
+  const line: RowMark | null = mark === null ? null : {value: percentOf(mark), words: `mark ${Number(percentOf(mark).toFixed(1))}`}
   const numbers = percent.flatMap(({value, interval}) => [value ?? 0, interval?.high ?? 0])
   return eggRows(percent, axisFromZero([...numbers, line?.value ?? 0]), line, 'too few birds')
 }

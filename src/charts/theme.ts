@@ -42,7 +42,6 @@ export const theme: Config = {
     speckled: {color: 'url(#speckled)', ...outlined('soft')},
     soft: {color: 'var(--soft)'},
     standard: {color: 'var(--ink)', strokeDash: [1, 3], strokeCap: 'round'},
-    limit: {color: 'var(--horn)', strokeDash: [6, 3]},
     expected: {color: 'var(--ink)', opacity: 1},
     zone: {color: 'var(--shell)'},
     open: {color: 'var(--paper)', stroke: 'var(--plum)', strokeWidth: 1.25},

@@ -3,7 +3,6 @@ import {isWhole} from '../records/dates.ts'
 import type {Census} from './census.ts'
 import type {CannotSay, Share} from './estimate.ts'
 import {ladderChicks} from './ladder-chicks.ts'
-import {lookOf} from './counted-value.ts'
 import {shareOf} from './share-of.ts'
 
 /** How well the records are kept: what the other figures can be trusted for. */
@@ -63,7 +62,7 @@ export function recordsAudit(book: Logbook, {alive}: Census): RecordsAudit {
   let struckScores = 0, outsideScores = 0
   for (const chick of chicks) {
     for (const trait of book.traits) {
-      for (const score of lookOf(chick, trait)?.scores ?? []) {
+      for (const score of chick.looks.get(trait)?.scores ?? []) {
         if (score.struck !== null) struckScores += 1
         else if (score.outside) outsideScores += 1
       }

@@ -1,8 +1,8 @@
 import {pooledVariationInterval} from '../statistics/coefficient-of-variation.ts'
 import {countWithin} from '../statistics/count-within.ts'
 import {pooledVariation} from '../statistics/pooled-variation.ts'
-import type {Bird, Hatch, Logbook, LooseWeighing, Sex, Trait} from '../logbook/book.ts'
-import {countedValue, nearestWeighing} from './counted-value.ts'
+import type {Bird, Hatch, Logbook, Sex, Trait} from '../logbook/book.ts'
+import {countedValue} from './counted-value.ts'
 import type {CannotSay, Interval, LeftOut, Share} from './estimate.ts'
 import {grouped} from './grouped.ts'
 import {ladderChicks} from './ladder-chicks.ts'
@@ -91,15 +91,6 @@ class Cell {
 
 type BySex = Record<Sex, Cell>
 
-/** Birds weighed without bands, of each hatch and sex only those of the day nearest to the age, so that none counts twice. */
-function looseOf(book: Logbook, trait: Trait): readonly LooseWeighing[] {
-  const hatches = grouped(book.looseWeighings, weighing => (weighing.measure === trait.measure ? weighing.hatch : undefined))
-  return [...hatches].flatMap(([hatch, own]) => [...grouped(own, weighing => weighing.sex).values()].flatMap(weighings => {
-    const nearest = nearestWeighing(weighings, trait, hatch.on)
-    return nearest ? weighings.filter(each => each.on.first === nearest.on.first && each.on.last === nearest.on.last) : []
-  }))
-}
-
 function gather(book: Logbook, trait: Trait, cellsOf: (step: string) => BySex | null): void {
   for (const chick of ladderChicks(book)) {
     const cells = cellsOf(chick.step.label)
@@ -111,8 +102,8 @@ function gather(book: Logbook, trait: Trait, cellsOf: (step: string) => BySex | 
     else if (chick.weighings.some(weighing => weighing.measure === trait.measure)) cells[sex].aside.add('outside-window', 1)
     else cells[sex].aside.add(whyUnscored(chick, trait, book) ?? 'unscored', 1)
   }
-  for (const {hatch, sex, value} of looseOf(book, trait)) {
-    if (value > 0) cellsOf(hatch.step.label)?.[sex].entries.push({sex, bird: null, hatch, value, rearing: hatch.rearing})
+  for (const {hatch, sex, value, countsFor} of book.looseWeighings) {
+    if (value > 0 && countsFor.includes(trait)) cellsOf(hatch.step.label)?.[sex].entries.push({sex, bird: null, hatch, value, rearing: hatch.rearing})
   }
 }
 

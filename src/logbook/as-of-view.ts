@@ -1,77 +1,68 @@
 /** The book as it stood on an earlier day: what came later is left aside and counted. Only for a day asked for on the command line. */
-import {yearOf, type Day, type PartialDate} from '../records/dates.ts'
-import {sexOf} from './life.ts'
-import type {Bird, Hatch, Logbook, Pen, Tally} from './book.ts'
+import {dayOf, type Day} from '../records/dates.ts'
+import {bornOn, cutChicks, hatchDay} from './as-of-chicks.ts'
+import type {CareEntry, Hatch, Keeper, Logbook, Pen, Project, Requirements, Show, Written} from './book.ts'
+import {Cut} from './cut.ts'
 import type {Open} from './open.ts'
-import {lookOf} from './scores.ts'
+import {looseWeighings} from './weighings.ts'
 
 /** Cuts the book back to a day. The things in it are the ones just linked, and are changed in place. */
 export function asOfView(book: Logbook, day: Day): Logbook {
-  let later = 0
-  const past = (date: PartialDate | null | undefined): boolean => !date || date.first <= day
-  const keep = <T>(all: readonly T[], dateOf: (one: T) => PartialDate | null | undefined): readonly T[] => {
-    const kept = all.filter(one => past(dateOf(one)))
-    later += all.length - kept.length
-    return kept.length === all.length ? all : kept
+  const cut = new Cut(day)
+  const {incubationDays} = book.project
+  const birds = book.birds.filter(bird => cut.stands(bird, bornOn(bird, incubationDays)))
+  const hatches = book.hatches.filter(hatch => cut.stands(hatch, (hatch.set ?? hatch.on)?.first ?? hatch.laid?.from))
+  const pens = book.pens.filter(pen => cut.stands(pen, pen.from?.first ?? dayOf(pen.season, 1, 1)))
+  const then: Logbook = {
+    ...book, asOf: day, birds, hatches, pens, looseWeighings: looseWeighings(book.looseWeighings.filter(({at, on}) => cut.stands(at, on.first)), book.traits),
+    eggCounts: cut.keep(book.eggCounts, count => count.on), feedings: cut.keep(book.feedings, feeding => feeding.on), shows: cut.keep(book.shows, show => show.on),
+    drafts: cut.keep(book.drafts, draft => draft.on), care: cut.keep(book.care, entry => entry.on), diary: cut.keep(book.diary, entry => entry.on),
   }
-  const pastOrNull = <T extends {readonly on: PartialDate | null}>(fact: T | null): T | null => {
-    if (past(fact?.on)) return fact
-    later += 1
-    return null
-  }
+  const there = new Set<object>([...birds, ...hatches, ...pens])
+  for (const hatch of hatches) cutHatch(hatch, hatchDay(hatch, incubationDays), there, cut)
+  for (const pen of pens) cutPen(pen, there, cut)
+  cutChicks({birds, tallies: hatches.flatMap(hatch => hatch.tallies), pens, traits: book.traits, incubationDays}, cut)
+  const later = new Set(book.drafts.filter(draft => !then.drafts.includes(draft)).map(draft => draft.number))
+  for (const show of then.shows) cutShow(show, later)
+  for (const entry of then.care) cutCare(entry, there)
+  for (const keeper of book.keepers as readonly Open<Keeper>[]) keeper.since = cut.orNull(keeper.since, keeper.since)
+  if (then.requirements) cutRequirements(then.requirements, cut)
+  const project: Open<Project> = book.project
+  project.begun = cut.orNull(project.begun, project.begun)
+  cutPhotos(then, cut)
+  return {...then, later: cut.count}
+}
 
-  const birds = keep(book.birds, bird => bird.hatched)
-  const there = new Set(birds)
-  for (const bird of birds) cutBird(bird)
-  const hatches = keep(book.hatches, hatch => hatch.set ?? hatch.on)
-  for (const hatch of hatches) cutHatch(hatch)
-  const pens = book.pens.filter(pen => (pen.from ? past(pen.from) : pen.season <= yearOf(day)))
-  later += book.pens.length - pens.length
-  for (const pen of pens) cutPen(pen)
-  const drafts = keep(book.drafts, draft => draft.on)
-  const requirements = book.requirements && {...book.requirements, papers: keep(book.requirements.papers, paper => paper.on)}
-  return {
-    ...book, asOf: day, birds, hatches, pens, drafts, requirements,
-    looseWeighings: keep(book.looseWeighings, weighing => weighing.on), eggCounts: keep(book.eggCounts, count => count.on),
-    feedings: keep(book.feedings, feeding => feeding.on), shows: keep(book.shows, show => show.on), care: keep(book.care, entry => entry.on),
-    diary: keep(book.diary, entry => entry.on), later,
-  }
+function cutHatch(hatch: Open<Hatch>, day: Day | null, there: ReadonlySet<object>, cut: Cut): void {
+  if (cut.stands(hatch, day)) hatch.chicks = hatch.chicks.filter(chick => there.has(chick))
+  else Object.assign(hatch, {on: null, hatched: null, clear: null, deadInGerm: null, deadInShell: null, bad: null, chicks: [], tallies: [], unlisted: 0})
+}
 
-  function cutBird(bird: Open<Bird>): void {
-    const before = bird.sexings
-    bird.sexings = keep(bird.sexings, sexing => sexing.on)
-    if (bird.sexings !== before) bird.sex = sexOf(bird.sexings)
-    bird.left = pastOrNull(bird.left)
-    bird.kept = pastOrNull(bird.kept)
-    bird.weighings = keep(bird.weighings, weighing => weighing.on)
-    bird.observations = keep(bird.observations, observation => observation.on)
-    bird.photos = keep(bird.photos, photo => photo.on)
-    bird.keptAt = bird.keptAt.filter(stay => past(stay.from))
-    bird.bands = bird.bands.filter((band, index) => index === 0 || past(band.from))
-    bird.band = bird.bands.at(-1)?.band ?? bird.band
-    bird.maybe = bird.maybe.filter(other => there.has(other))
-    if (bird.firstEgg && !past(bird.firstEgg)) bird.firstEgg = null
-    const looks = new Map(bird.looks)
-    for (const [trait, look] of bird.looks) {
-      const scores = keep(look.scores, score => score.on)
-      if (scores.length === 0) looks.delete(trait)
-      else if (scores !== look.scores) looks.set(trait, lookOf(trait, scores, bird))
-    }
-    bird.looks = looks
-  }
+function cutPen(pen: Open<Pen>, there: ReadonlySet<object>, cut: Cut): void {
+  for (const side of ['males', 'females'] as const) pen[side] = cut.keep(pen[side], stay => stay.from).filter(stay => there.has(stay.bird))
+  pen.hatches = pen.hatches.filter(hatch => there.has(hatch))
+}
 
-  function cutHatch(hatch: Open<Hatch>): void {
-    if (past(hatch.on)) {
-      for (const tally of hatch.tallies as readonly Open<Tally>[]) tally.left = pastOrNull(tally.left)
-      return
-    }
-    later += 1
-    Object.assign(hatch, {on: null, hatched: null, clear: null, deadInGerm: null, deadInShell: null, bad: null, chicks: [], tallies: [], unlisted: 0})
-  }
+/** A draft that was not written yet is none that a show was judged by. */
+function cutShow(show: Open<Show>, later: ReadonlySet<number>): void {
+  const draftThen = <T extends {readonly draft: number | null}>(one: T): T => (one.draft !== null && later.has(one.draft) ? {...one, draft: null} : one)
+  show.entries = show.entries.map(draftThen)
+  if (show.scores) show.scores = show.scores.map(draftThen)
+}
 
-  function cutPen(pen: Open<Pen>): void {
-    pen.males = pen.males.filter(stay => past(stay.from))
-    pen.females = pen.females.filter(stay => past(stay.from))
-    pen.hatches = pen.hatches.filter(hatch => hatches.includes(hatch))
-  }
+function cutCare(entry: Open<CareEntry>, there: ReadonlySet<object>): void {
+  entry.birds = entry.birds.filter(bird => there.has(bird))
+  entry.pens = entry.pens.filter(pen => there.has(pen))
+  entry.hatches = entry.hatches.filter(hatch => there.has(hatch))
+}
+
+function cutRequirements(requirements: Open<Requirements>, cut: Cut): void {
+  requirements.papers = cut.keep(requirements.papers, paper => paper.on)
+  requirements.items = requirements.items.map(item => ({...item, waived: cut.orNull(item.waived, item.waived?.on)}))
+}
+
+/** Pictures of everything but birds, which have been cut with their lives. */
+function cutPhotos({project, strains, traits, keepers, pens, hatches, shows, drafts, care, diary, stepNotes, requirements}: Logbook, cut: Cut): void {
+  const things: readonly (Written | null)[] = [project, ...strains, ...traits, ...keepers, ...pens, ...hatches, ...shows, ...drafts, ...care, ...diary, ...stepNotes.values(), requirements]
+  for (const thing of things as readonly (Open<Written> | null)[]) if (thing?.photos) thing.photos = cut.keep(thing.photos, photo => photo.on)
 }

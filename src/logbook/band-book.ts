@@ -3,10 +3,8 @@ import type {Day} from '../records/dates.ts'
 import type {Ref} from '../records/scalars.ts'
 import type {Bench} from './bench.ts'
 import type {Bird, Keeper} from './book.ts'
-import {nearPlaces} from './directory.ts'
 import {bandInDoubt} from './inspect/band-in-doubt.ts'
 import {bandTwice} from './inspect/band-twice.ts'
-import {unknownBand} from './inspect/unknown-band.ts'
 import {inTurn, mayBeWorn, type Wearing} from './wearing.ts'
 
 export interface Span {
@@ -17,10 +15,21 @@ export interface Span {
 /** The day or days a date may mean, as a span. */
 export const spanOf = (date: {readonly first: Day; readonly last: Day} | null | undefined): Span | null => (date ? {from: date.first, to: date.last} : null)
 
+/** A use of a band that no bird wears, and the side it stands on where it has one. */
+export interface Missed {
+  readonly ref: Ref
+  readonly as: 'male' | 'female' | null
+}
+
 export interface BandBook<B extends Bird = Bird> {
-  /** the bird a band names at a time, with a keeper; null, and a slip, when there is none or several are left */
-  find(ref: Ref, when?: Span | null, keeper?: Keeper | null): B | null
+  /** the bird a band names at a time, with a keeper; null when there is none (then it is among the missed) or several are left (then a slip is noted) */
+  find(ref: Ref, when?: Span | null, keeper?: Keeper | null, as?: Missed['as']): B | null
+  isWorn(band: string): boolean
   readonly birds: readonly B[]
+  /** every use so far of a band that no bird wears */
+  readonly missed: readonly Missed[]
+  /** the birds that some use has named so far */
+  readonly named: ReadonlySet<Bird>
   /** birds that wear a band at the same time as another does: their records are at fault already */
   readonly twice: ReadonlySet<Bird>
 }
@@ -42,19 +51,20 @@ export function bandBook<B extends Bird>(birds: readonly B[], worn: readonly (re
   })
   const twice = noteTwice(wearers, bench)
   const byId = new Map(birds.map(bird => [bird.id, bird]))
+  const missed: Missed[] = []
+  const named = new Set<Bird>()
   return {
     birds,
     twice,
-    find(ref, when, keeper) {
+    missed,
+    named,
+    isWorn: band => wearers.has(band),
+    find(ref, when, keeper, as) {
       const all = wearers.get(ref.text)
-      if (!all) {
-        const named = byId.get(ref.text)
-        if (named) return named
-        if (!bench.mayStandInFaulty(ref.text)) bench.note(unknownBand(ref, nearPlaces(ref.text, new Map([...wearers].map(([band, [first]]) => [band, first?.worn.at ?? ref.at])))))
-        return null
-      }
-      const [only, second] = all
-      return only && !second ? only.bird : settle(ref, all, when ?? null, keeper ?? null)
+      const bird = all ? settle(ref, all, when ?? null, keeper ?? null) : byId.get(ref.text) ?? null
+      if (bird) named.add(bird)
+      else if (!all) missed.push({ref, as: as ?? null})
+      return bird
     },
   }
 

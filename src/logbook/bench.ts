@@ -22,7 +22,7 @@ export function benchOf(reading: Reading, note: Note): Bench {
     note,
     noteAbout: ({at}) => (reading.faulty.has(at.file) ? () => undefined : note),
     isFaulty: file => reading.faulty.has(file),
-    hasFaultyIn: folder => [...reading.faulty].some(file => file.startsWith(folder)),
+    hasFaultyIn: folder => [...reading.faulty.keys()].some(file => file.startsWith(folder)),
     mayStandInFaulty(band) {
       bands ??= bandsInFaulty(reading)
       return bands.has(band)
@@ -33,9 +33,9 @@ export function benchOf(reading: Reading, note: Note): Bench {
 /** Bands after `band:` or `bands:` in the text of hatches and birds that could not be read whole, and the names of those files. */
 function bandsInFaulty({faulty, texts}: Reading): Set<string> {
   const bands = new Set<string>()
-  for (const file of faulty) {
-    if (!/^(?:birds|hatches)\//.test(file)) continue
-    bands.add(file.replace(/^.*\//, '').replace(/\.md$/, ''))
+  for (const [place, file] of faulty) {
+    if (!/^(?:birds|hatches)\//.test(place)) continue
+    bands.add(place.replace(/^.*\//, '').replace(/\.md$/, ''))
     for (const [, words = ''] of (texts.get(file) ?? '').matchAll(/\bbands?["']?\s*:\s*(\[[^\]]*\]|[^\s,}\]]+)/g)) {
       for (const word of words.split(/[\s,[\]{}"']+/)) if (word !== '') bands.add(word)
     }

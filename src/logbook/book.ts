@@ -145,7 +145,10 @@ export interface Score {
   readonly at: Spot
 }
 
-/** All scorings of one trait of one bird. The latest that is neither struck nor outside its window counts. */
+/**
+ * All scorings and weighings that speak of one trait of one chick, oldest first. Of those neither struck nor outside their window the
+ * latest counts; for a trait measured at an age the nearest to it. Where none of a bird's own counts, that of the tally it was banded from does.
+ */
 export interface Look {
   readonly counted: Score | null
   readonly scores: readonly Score[]
@@ -208,6 +211,7 @@ export interface Chicks {
   readonly shares: ReadonlyMap<Strain, number>
   readonly looks: ReadonlyMap<Trait, Look>
   readonly left: Leaving | null
+  readonly sexings: readonly {readonly is: Sex; readonly on: PartialDate | null; readonly because: string | null}[]
   readonly at: Spot
 }
 
@@ -219,7 +223,6 @@ export interface Bird extends Chicks, Written {
   /** the band it is spoken of by: the last one it wore */
   readonly band: string
   readonly bands: readonly {readonly band: string; readonly from: PartialDate | null; readonly to: PartialDate | null; readonly lost: boolean}[]
-  readonly sexings: readonly {readonly is: Sex; readonly on: PartialDate | null; readonly because: string | null}[]
   /** founders only */
   readonly strain: Strain | null
   /** the step the keeper wrote for it, when one was written */
@@ -268,6 +271,8 @@ export interface Weighing {
 export interface LooseWeighing extends Weighing {
   readonly hatch: Hatch
   readonly sex: Sex
+  /** the traits it stands for: taken on the day, of all on which birds of its hatch and sex were weighed, that counts */
+  readonly countsFor: readonly Trait[]
 }
 
 export interface Observation {
@@ -329,7 +334,7 @@ export interface Hatch extends Written {
   readonly hatched: number | null
   readonly machine: string | null
   readonly broody: Bird | null
-  /** birds reared alike share this: one machine and day, or one broody; else the hatch itself */
+  /** birds reared alike share this: one machine or broody, one day and one keeper; else the hatch itself */
   readonly rearing: string
   readonly chicks: readonly Bird[]
   readonly tallies: readonly Tally[]
@@ -450,7 +455,8 @@ export interface Requirement {
   readonly trait: Trait | null
   /** the keeper's own statement, where only a person can say */
   readonly stated: string | null
-  readonly waived: {readonly because: string; readonly by: string | null} | null
+  /** `on` is the day of the paper that shows it */
+  readonly waived: {readonly because: string; readonly by: string | null; readonly on?: PartialDate | null} | null
   readonly at: Spot
 }
 

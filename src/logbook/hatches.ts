@@ -7,6 +7,7 @@ import type {Bird, Hatch, Parentage, Tally} from './book.ts'
 import type {Hatches} from './hatch-shells.ts'
 import {unknownTally} from './inspect/unknown-tally.ts'
 import {layingOf} from './laying.ts'
+import type {Matings} from './matings.ts'
 import type {Open} from './open.ts'
 import {hatchOrigin, loneOrigin, NOTHING_STATED, statedOf, type Origin, type Rooms, type Stated} from './origins.ts'
 import {FOUNDER, UNKNOWN_PARENTS} from './parentage.ts'
@@ -14,8 +15,8 @@ import {UNPLACED} from './steps.ts'
 import type {StatedParent} from './stated-parents.ts'
 import {told, type Told} from './tellings.ts'
 
-/** Everything about hatches that needs birds and pens. What descent gives (step, shares) comes later, parents first. */
-export function fillHatches(hatches: Hatches, rooms: Rooms): void {
+/** Everything about hatches that needs birds and pens, and the matings behind each. What descent gives (step, shares) comes later, parents first. */
+export function fillHatches(hatches: Hatches, rooms: Rooms): ReadonlyMap<Hatch, Matings> {
   const {records} = rooms.bench
   const origins = new Map<Hatch, Origin>()
   records.hatch.forEach((record, index) => {
@@ -33,6 +34,7 @@ export function fillHatches(hatches: Hatches, rooms: Rooms): void {
     if (hatch && origin) fillChicks(hatch, record, origin, rooms)
   })
   for (const bird of rooms.birds.birds) if (!bird.hatch) bird.parentage = loneParentage(bird, rooms)
+  return new Map([...origins].map(([hatch, {matings}]) => [hatch, matings]))
 }
 
 function fillPens(hatch: Open<Hatch>, {data}: RecordOf<'hatch'>, {birds, pens, incubationDays}: Rooms): void {
@@ -43,10 +45,10 @@ function fillPens(hatch: Open<Hatch>, {data}: RecordOf<'hatch'>, {birds, pens, i
     return pen ? [{pen, eggs}] : []
   })
   hatch.eggsByDam = (data.eggs?.byDam ?? []).flatMap(({dam: ref, eggs}) => {
-    const dam = birds.find(ref, laying, hatch.keeper)
+    const dam = birds.find(ref, laying, hatch.keeper, 'female')
     return dam ? [{dam, eggs}] : []
   })
-  hatch.broody = data.broody ? birds.find(data.broody, laying, hatch.keeper) : null
+  hatch.broody = data.broody ? birds.find(data.broody, laying, hatch.keeper, 'female') : null
 }
 
 function fillChicks(hatch: Open<Hatch>, {data, at}: RecordOf<'hatch'>, origin: Origin, rooms: Rooms): void {
@@ -65,7 +67,7 @@ function fillChicks(hatch: Open<Hatch>, {data, at}: RecordOf<'hatch'>, origin: O
     const sexings = (line.sex ?? []).map(({is, on, because}) => ({is, on: on ?? null, because: because ?? null}))
     return {
       kind: 'tally', at: line.at, count: line.chicks, written: line.chicks, mark: line.mark ?? null, sex: sexOf(sexings), hatched: hatch.on, hatch,
-      parentage: own ? parentageOf(own) : hatch.parentage, step: UNPLACED, shares: new Map(), looks: new Map(), left: leavingOf(line.left),
+      parentage: own ? parentageOf(own) : hatch.parentage, step: UNPLACED, shares: new Map(), looks: new Map(), left: leavingOf(line.left), sexings,
     }
   })
   chicks.forEach(({bird, tellings}, index) => {

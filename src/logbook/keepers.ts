@@ -46,7 +46,7 @@ export function linkKeepers(bench: Bench): Keepers {
       if (known) return known
       const stranger = unnamed()
       strangers.set(ref.text, stranger)
-      if (!bench.isFaulty(`keepers/${ref.text}.md`)) bench.note(unknownKeeper(ref, nearPlaces(ref.text, places)))
+      if (!bench.hasFaultyIn('keepers/')) bench.note(unknownKeeper(ref, nearPlaces(ref.text, places)))
       return stranger
     },
     finish() {

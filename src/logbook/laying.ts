@@ -1,5 +1,5 @@
 /** When the eggs of a chick were laid, and which birds of a pen can have been their parents then. */
-import type {Day, PartialDate} from '../records/dates.ts'
+import {dayOf, type Day, type PartialDate} from '../records/dates.ts'
 import {spanOf, type Span} from './band-book.ts'
 import type {Bird, Pen, Stay} from './book.ts'
 
@@ -42,4 +42,29 @@ export function malesAt(pen: Pen, laying: Span | null, spermStoreDays: number): 
 export function femalesAt(pen: Pen, laying: Span | null): readonly Stay[] {
   const females = pen.females.filter(stay => stay.bird.sex !== 'male')
   return laying === null ? females : females.filter(stay => meet(stayDays(pen, stay), laying))
+}
+
+/**
+ * The males a hen may still have laid from: those whose stay overlapped hers in any pen, so lately that she may have kept their sperm, and
+ * before the laying was over. Her other pens speak only where they give some day; an open end lies within their season.
+ */
+export function malesMetBy(hen: Bird, here: Pen, stays: readonly {readonly pen: Pen; readonly stay: Stay}[], laying: Span, spermStoreDays: number): ReadonlySet<Bird> {
+  const met = new Set<Bird>()
+  for (const {pen, stay: hers} of stays) {
+    if (!pen.females.includes(hers)) continue
+    for (const his of pen.males) {
+      if (his.bird.sex === 'female' || his.bird === hen) continue
+      const together = overlap(stayDays(pen, his), stayDays(pen, hers))
+      const days = pen === here ? together : isDated(pen, his, hers) ? inSeason(pen, together) : null
+      if (days && days.from <= days.to && days.from <= laying.to && days.to + spermStoreDays >= laying.from) met.add(his.bird)
+    }
+  }
+  return met
+}
+
+const overlap = (one: Span, other: Span): Span => ({from: Math.max(one.from, other.from), to: Math.min(one.to, other.to)})
+const isDated = (...all: readonly Pick<Stay, 'from' | 'to'>[]): boolean => all.some(({from, to}) => from !== null || to !== null)
+
+function inSeason({season}: Pen, {from, to}: Span): Span {
+  return {from: from === -Infinity ? dayOf(season, 1, 1) ?? from : from, to: to === Infinity ? dayOf(season, 12, 31) ?? to : to}
 }

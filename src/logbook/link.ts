@@ -31,6 +31,7 @@ import {parentUses} from './parent-uses.ts'
 import {linkPens} from './pens.ts'
 import {givePhotographs, linkPhotographs} from './photographs.ts'
 import {linkProject} from './project.ts'
+import {rearingOf} from './rearing.ts'
 import {linkRequirements} from './requirements.ts'
 import {inferSexes} from './sexes.ts'
 import {linkShows} from './shows.ts'
@@ -77,7 +78,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
   const hatches = hatchShells(bench, strains, keepers)
   const birds = linkBirds(gatherTellings(bench, hatches), {strains, keepers, photographs, traits, hatches}, bench)
   const pens = linkPens(bench, birds, keepers)
-  fillHatches(hatches, {birds, pens, strains, bench, incubationDays: project.incubationDays, spermStoreDays: project.spermStoreDays})
+  const matings = fillHatches(hatches, {birds, pens, strains, bench, incubationDays: project.incubationDays, spermStoreDays: project.spermStoreDays})
 
   inferSexes(birds.birds, pens.all)
   const {birds: inOrder, looped} = inOrderOfDescent(birds, bench)
@@ -92,6 +93,8 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
     drafts: linkDrafts(bench, traits, photographs), requirements: linkRequirements(bench, traits), care: linkCare(bench, birds, pens, hatches),
     diary: linkDiary(bench, photographs), stepNotes: linkStepNotes(records), later: 0, keepers: keepers.finish(),
   }
+  // keepers have their public names by now
+  for (const hatch of hatches.all) hatch.rearing = rearingOf(hatch)
   givePhotographs(photographs, records, [...book.strains, ...book.traits, ...book.pens, ...book.hatches, ...book.shows, ...book.care, ...book.stepNotes.values()])
   return {
     bench, book, tellings: birds.tellings, staysOf: pens.staysOf, steps, uses: parentUses(book, birds.tellings), ownAsOf: ownAsOf ?? null, doubtful: new Set([...birds.twice, ...looped]),
@@ -99,6 +102,8 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
       hatch: new Map(hatches.all.flatMap((hatch, index) => (records.hatch[index] ? [[hatch, records.hatch[index]] as const] : []))),
       pen: new Map(pens.all.flatMap((pen, index) => (records.pen[index] ? [[pen, records.pen[index]] as const] : []))),
     },
+    matings,
+    missedBands: birds.missed, namedBirds: birds.named,
     layingOf: hatch => layingOf(hatch, project.incubationDays),
   }
 }

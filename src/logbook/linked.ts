@@ -1,7 +1,8 @@
 /** The linked book with what stands behind it, for the rules that look at the whole. */
-import type {Span} from './band-book.ts'
+import type {Missed, Span} from './band-book.ts'
 import type {Bench} from './bench.ts'
 import type {Bird, Hatch, Logbook, Pen} from './book.ts'
+import type {Matings} from './matings.ts'
 import type {ParentUse} from './parent-uses.ts'
 import type {Pens} from './pens.ts'
 import type {Steps} from './steps.ts'
@@ -21,8 +22,14 @@ export interface Linked {
   readonly ownAsOf: Day | null
   /** birds whose records are at fault already, so that nothing more is said of their origin and age: a band given twice, a loop in descent */
   readonly doubtful: ReadonlySet<Bird>
+  /** every use of a band that no bird wears */
+  readonly missedBands: readonly Missed[]
+  /** birds that some other record names */
+  readonly namedBirds: ReadonlySet<Bird>
   /** every place where a bird is used as a parent, pens first */
   readonly uses: readonly ParentUse[]
+  /** the matings that the eggs of a hatch may have come from */
+  readonly matings: ReadonlyMap<Hatch, Matings>
   /** when the eggs of a hatch were laid */
   layingOf(hatch: Hatch): Span | null
 }

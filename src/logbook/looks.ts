@@ -21,12 +21,15 @@ const UNDATED = {on: null, by: null}
 
 export function linkLooks(bench: Bench, birds: Birds, hatches: Hatches, traits: Traits, keepers: Keepers): void {
   const keys = keyReader(bench, traits)
-  const ofBirds = new Map<Bird, Scores>()
-  const scoresOf = (bird: Bird): Scores => {
-    const known = ofBirds.get(bird) ?? new Map<Trait, Score[]>()
-    ofBirds.set(bird, known)
-    return known
-  }
+  bench.records.hatch.forEach(({data}, index) => {
+    hatches.all[index]?.tallies.forEach((tally: Open<Tally>, number) => {
+      const scores: Scores = new Map()
+      keys.read(data.tallies?.[number]?.others ?? [], UNDATED, tally, scores)
+      tally.looks = looksOf(tally, scores, traits.all)
+    })
+  })
+  const ofBirds = new Map<Bird, Scores>(birds.birds.map(bird => [bird, new Map()]))
+  const scoresOf = (bird: Bird): Scores => ofBirds.get(bird) ?? new Map()
   for (const [bird, tellings] of birds.tellings) {
     const scores = scoresOf(bird)
     for (const telling of tellings) keys.read(telling.others, UNDATED, bird, scores)
@@ -38,39 +41,28 @@ export function linkLooks(bench: Bench, birds: Birds, hatches: Hatches, traits: 
     }
   }
   readScoringDays(bench, birds, traits, keepers, scoresOf)
-  const sharing = (trait: Trait) => traits.byMeasure.get(trait.measure ?? trait.id) ?? []
-  bench.records.hatch.forEach(({data}, index) => {
-    hatches.all[index]?.tallies.forEach((tally, number) => {
-      const scores: Scores = new Map()
-      keys.read(data.tallies?.[number]?.others ?? [], UNDATED, {...tally, firstEgg: null}, scores)
-      ;(tally as Open<Tally>).looks = looksOf(scores, traits, {...tally, firstEgg: null})
-    })
-  })
-  const measured = traits.all.filter(trait => trait.kind === 'measured')
-  for (const bird of birds.birds) {
-    const scores = scoresOf(bird)
-    for (const trait of measured) if (bird.weighings.length > 0) addAll(scores, trait, weighingScores(trait, bird, sharing(trait)))
-    const looks = looksOf(scores, traits, bird)
-    for (const [trait, look] of bird.outOf?.looks ?? []) if (!looks.has(trait)) looks.set(trait, look)
-    bird.looks = looks
-  }
+  for (const bird of birds.birds) bird.looks = looksOf(bird, scoresOf(bird), traits.all)
 }
 
-function looksOf(scores: Scores, traits: Traits, scored: Scored): Map<Trait, Look> {
+/** What a chick looked like, from what was read of it, its weighings, and what was scored on the tally it was banded from, whose looks are known already. */
+export function looksOf(chick: Bird | Tally, read: ReadonlyMap<Trait, readonly Score[]>, traits: readonly Trait[]): Map<Trait, Look> {
   const looks = new Map<Trait, Look>()
-  if (scores.size === 0) return looks
-  for (const trait of traits.all) {
-    const own = scores.get(trait)
-    if (own) looks.set(trait, lookOf(trait, own, scored))
+  const weighed = chick.kind === 'bird' && chick.weighings.length > 0 ? chick : null
+  const tally = chick.kind === 'bird' ? chick.outOf : null
+  if (read.size === 0 && weighed === null && tally === null) return looks
+  for (const trait of traits) {
+    const scores = [...(read.get(trait) ?? []), ...(weighed ? weighingScores(trait, weighed, traits) : [])]
+    const own = scores.length === 0 ? undefined : lookOf(trait, scores, chick), other = tally?.looks.get(trait)
+    const look = own && other && own.counted === null ? {counted: other.counted, scores: [...other.scores, ...own.scores]} : own ?? other
+    if (look) looks.set(trait, look)
   }
   return looks
 }
 
-function addAll(scores: Scores, trait: Trait, more: readonly Score[]): void {
-  if (more.length === 0) return
-  const own = scores.get(trait)
-  if (own) own.push(...more)
-  else scores.set(trait, [...more])
+function add(scores: Scores, score: Score): void {
+  const own = scores.get(score.trait)
+  if (own) own.push(score)
+  else scores.set(score.trait, [score])
 }
 
 /** Reads keys of a bird's line that are traits' ids. A key that is neither one of the line's own nor a trait is a slip. */
@@ -86,7 +78,7 @@ function keyReader(bench: Bench, traits: Traits) {
           continue
         }
         const score = readScore({trait, text: value, ...when, struck: null, at}, scored, bench.noteAbout(trait))
-        if (score) addAll(scores, trait, [score])
+        if (score) add(scores, score)
       }
     },
   }
@@ -108,7 +100,7 @@ function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Ke
         continue
       }
       const score = bird && scores ? readScore({trait, text: value, on, by: keeper, struck, at}, bird, bench.noteAbout(trait)) : null
-      if (score && scores) addAll(scores, trait, [score])
+      if (score && scores) add(scores, score)
     }
   }
 }

@@ -1,10 +1,11 @@
 /**
  * The matings that a chick's eggs may have come from: which hens of which pens laid then, and which males each of them may have been with.
- * A male and a hen of different pens never met, so chances belong to pairs.
+ * A male and a hen who never met have no chicks, so chances belong to pairs.
  */
 import type {Span} from './band-book.ts'
 import type {Bird, Pair, Pen, Stay} from './book.ts'
-import {femalesAt, malesAt, stayDays} from './laying.ts'
+import {eggsByHen, type EggsOfPen} from './eggs-by-hen.ts'
+import {femalesAt, malesAt, malesMetBy} from './laying.ts'
 import type {Pens} from './pens.ts'
 import type {Candidate, StatedParent} from './stated-parents.ts'
 
@@ -19,6 +20,10 @@ interface Part {
 export interface Matings {
   /** pairs with weights, for what is stated of one chick */
   pairs(sire: StatedParent, dam: StatedParent): readonly Pair[]
+  /** can this bird be a parent here: does it stand in one of the pens, or may one of their hens have kept his sperm? */
+  holds(bird: Bird, as: 'male' | 'female'): boolean
+  /** those of a chick whose pen is known */
+  ofPen(pen: Pen): Matings
 }
 
 export interface Setting {
@@ -32,42 +37,64 @@ export interface Setting {
 const NOBODY: readonly Candidate[] = [{bird: null, chance: 1}]
 
 export function matingsOf(setting: Setting, staysOf: Pens['staysOf'], spermStoreDays: number): Matings {
-  const parts = partsOf(setting, staysOf, spermStoreDays)
-  const damsIn = (part: Part) => (part.dams.length > 0 ? part.dams : NOBODY)
-  const isDamOf = (part: Part, bird: Bird) => part.pen.females.some(stay => stay.bird === bird)
-  const isSireOf = (part: Part, bird: Bird) => part.siresFor(null).some(sire => sire.bird === bird) || part.pen.males.some(stay => stay.bird === bird)
-  /** the pens that a stated bird was in; all of them where it was in none */
-  const partsWith = (bird: Bird | null, isOf: (part: Part, bird: Bird) => boolean): readonly Part[] => {
-    const own = bird ? parts.filter(part => isOf(part, bird)) : []
+  return matingsOfParts(partsOf(setting, staysOf, spermStoreDays), pen =>
+    partsOf({laying: setting.laying, pens: [{pen, eggs: null}], eggs: null, eggsByDam: []}, staysOf, spermStoreDays))
+}
+
+/** @param other the parts of a pen that is none of these */
+function matingsOfParts(parts: readonly Part[], other: (pen: Pen) => readonly Part[]): Matings {
+  const all = parts.flatMap(part => part.dams.flatMap(dam => pairsWith(part, dam.bird, part.share * dam.chance))).filter(pair => pair.chance > 0)
+
+  const partsWith = (bird: Bird, as: 'males' | 'females'): readonly Part[] => parts.filter(({pen}) => pen[as].some(stay => stay.bird === bird))
+  /** the parts of the pens that a bird stood in; of all where it stood in none */
+  const partsFor = (bird: Bird | null, as: 'males' | 'females'): readonly Part[] => {
+    const own = bird ? partsWith(bird, as) : []
     return own.length > 0 ? own : parts
   }
+  const holds = (bird: Bird, as: 'male' | 'female'): boolean =>
+    partsWith(bird, as === 'male' ? 'males' : 'females').length > 0 || (as === 'male' && all.some(pair => pair.sire === bird))
 
-  function siresOf(dam: Bird | null): readonly Candidate[] {
-    return evened(partsWith(dam, isDamOf).flatMap(part => scaled(evened(part.siresFor(dam)), part.share)))
+  function ofDam(dam: Bird | null): readonly Pair[] {
+    const hers = all.filter(pair => pair.dam === dam)
+    return hers.length > 0 ? hers : partsFor(dam, 'females').flatMap(part => pairsWith(part, dam, part.share))
   }
-  function damsOf(sire: Bird | null): readonly Candidate[] {
-    return evened(partsWith(sire, isSireOf).flatMap(part => scaled(evened(damsIn(part)), part.share)))
+  function ofSire(sire: Bird | null): readonly Pair[] {
+    const his = all.filter(pair => pair.sire === sire)
+    return his.length > 0 ? his : partsFor(sire, 'males').flatMap(part => part.dams.map(dam => ({sire, dam: dam.bird, chance: part.share * dam.chance})))
   }
-  /** have the two been in one pen, or was one of them in none of these pens? */
-  const mayHaveMet = (sire: Bird | null, dam: Bird | null): boolean => {
-    const his = sire ? parts.filter(part => isSireOf(part, sire)) : []
-    const hers = dam ? parts.filter(part => isDamOf(part, dam)) : []
-    return his.length === 0 || hers.length === 0 || his.some(part => hers.includes(part))
+  /** nothing is held against a bird from outside these pens */
+  function mayHaveMet(sire: Bird | null, dam: Bird | null): boolean {
+    if (sire === null || dam === null || !holds(sire, 'male') || !holds(dam, 'female')) return true
+    return partsWith(dam, 'females').some(part => part.siresFor(dam).some(each => each.bird === sire))
   }
 
   return {
+    holds,
     pairs({candidates: sires}, {candidates: dams}) {
       if (sires && dams) {
-        const all = sires.flatMap(sire => dams.map((dam): Pair => ({sire: sire.bird, dam: dam.bird, chance: sire.chance * dam.chance})))
-        const met = all.filter(pair => mayHaveMet(pair.sire, pair.dam))
-        return met.length > 0 ? met : all
+        const stated = sires.flatMap(sire => dams.map((dam): Pair => ({sire: sire.bird, dam: dam.bird, chance: sire.chance * dam.chance})))
+        const met = stated.filter(pair => mayHaveMet(pair.sire, pair.dam))
+        return met.length > 0 ? met : stated
       }
-      if (dams) return dams.flatMap(dam => siresOf(dam.bird).map((sire): Pair => ({sire: sire.bird, dam: dam.bird, chance: dam.chance * sire.chance})))
-      if (sires) return sires.flatMap(sire => damsOf(sire.bird).map((dam): Pair => ({sire: sire.bird, dam: dam.bird, chance: sire.chance * dam.chance})))
-      return parts.flatMap(part => evened(damsIn(part)).flatMap(dam =>
-        evened(part.siresFor(dam.bird)).map((sire): Pair => ({sire: sire.bird, dam: dam.bird, chance: part.share * dam.chance * sire.chance}))))
+      if (dams) return dams.flatMap(({bird, chance}) => scaled(ofDam(bird), chance, {sire: null, dam: bird}))
+      if (sires) return sires.flatMap(({bird, chance}) => scaled(ofSire(bird), chance, {sire: bird, dam: null}))
+      return all
+    },
+    ofPen(pen) {
+      const own = parts.find(part => part.pen === pen)
+      return matingsOfParts(own ? [{...own, share: 1}] : other(pen), other)
     },
   }
+}
+
+function pairsWith({siresFor}: Part, dam: Bird | null, chance: number): readonly Pair[] {
+  return evened(siresFor(dam)).map((sire): Pair => ({sire: sire.bird, dam, chance: chance * sire.chance}))
+}
+
+/** Pairs with weights that sum to this chance; where there is none, one whose other side nobody knows. */
+function scaled(pairs: readonly Pair[], chance: number, lone: Omit<Pair, 'chance'>): readonly Pair[] {
+  const sum = pairs.reduce((total, pair) => total + pair.chance, 0)
+  return sum > 0 ? pairs.map(pair => ({...pair, chance: (pair.chance / sum) * chance})) : [{...lone, chance}]
 }
 
 /** Chances scaled to sum to 1; nobody known when there is none. */
@@ -77,53 +104,40 @@ function evened(candidates: readonly Candidate[]): readonly Candidate[] {
   return sum === 1 ? candidates : candidates.map(({bird, chance}) => ({bird, chance: chance / sum}))
 }
 
-const scaled = (candidates: readonly Candidate[], by: number): readonly Candidate[] => candidates.map(({bird, chance}) => ({bird, chance: chance * by}))
-
 function partsOf({pens, laying, eggs, eggsByDam}: Setting, staysOf: Pens['staysOf'], spermStoreDays: number): readonly Part[] {
-  const whole = pens.map(each => each.eggs ?? (pens.length === 1 ? eggs : null))
-  const own = pens.map(({pen}) => eggsByDam.filter(({dam}) => pens.length === 1 || pen.females.some(stay => stay.bird === dam)))
-  const named = own.map(each => each.reduce((sum, {eggs: count}) => sum + count, 0))
-  const spare = eggs === null ? 0 : Math.max(0, eggs - named.reduce((sum, each) => sum + each, 0)) / pens.length
-  /** eggs of each pen's hens that are not known by hen */
-  const others = whole.map((count, index) => (count === null ? spare : Math.max(0, count - (named[index] ?? 0))))
-  const eggsOf = others.map((count, index) => count + (named[index] ?? 0))
-  const inAll = eggsOf.reduce((sum, count) => sum + count, 0)
-  const counted = inAll > 0 && (whole.every(count => count !== null) || eggsByDam.length > 0)
+  const hens = pens.map(({pen}) => distinct(femalesAt(pen, laying)))
+  const eggsOfPens = eggsByHen({pens: pens.map((each, index) => ({...each, hens: hens[index] ?? []})), eggs, eggsByDam})
+  const counts = eggsOfPens.map(({byHen, others}) => [...byHen.values()].reduce((sum, count) => sum + count, others))
+  const inAll = counts.reduce((sum, count) => sum + count, 0)
+  const counted = inAll > 0 && (eggsByDam.length > 0 || pens.every(each => each.eggs !== null))
   return pens.map(({pen}, index): Part => {
-    const laid = femalesAt(pen, laying)
-    const hens = distinct(laid.length > 0 ? laid : pen.females)
+    const laid = hens[index] ?? []
     const males = maleCandidates(pen, laying, spermStoreDays)
     return {
-      pen, share: counted ? (eggsOf[index] ?? 0) / inAll : 1 / pens.length, dams: damCandidates(hens, own[index] ?? [], others[index] ?? 0),
-      siresFor: dam => [...males, ...earlierMales(pen, dam, males)],
+      pen, share: counted ? (counts[index] ?? 0) / inAll : 1 / pens.length,
+      dams: evened(damCandidates(laid.length > 0 ? laid : distinct(pen.females), eggsOfPens[index])),
+      siresFor: dam => siresFor(dam, pen, males),
     }
   })
 
-  /** males of a pen that the hen has left so lately that she may still keep their sperm; only where both pens give their days */
-  function earlierMales(pen: Pen, dam: Bird | null, now: readonly Candidate[]): readonly Candidate[] {
-    if (dam === null || laying === null || pen.males.some(stay => stay.chance !== null)) return []
-    const here = pen.females.find(stay => stay.bird === dam)
-    const came = here ? here.from?.first ?? pen.from?.first ?? null : null
-    if (came === null) return []
-    const before = (staysOf.get(dam) ?? []).filter(({pen: other, stay}) => {
-      const {to} = stayDays(other, stay)
-      return other !== pen && to <= came && to + spermStoreDays >= laying.from
-    })
-    const males = before.flatMap(({pen: other, stay}) => {
-      const {to} = stayDays(other, stay)
-      return malesAt(other, {from: to, to}, 0).map(male => male.bird)
-    })
-    const chance = now.length === 0 ? 1 : now.reduce((sum, each) => sum + each.chance, 0) / now.length
-    return [...new Set(males)].filter(male => male !== dam && !now.some(each => each.bird === male)).map(bird => ({bird, chance}))
+  /** Of a pen's males those whom a hen of it had met, and with them those of her other pens; all of the pen's where the days say that she met none. */
+  function siresFor(dam: Bird | null, pen: Pen, males: readonly Candidate[]): readonly Candidate[] {
+    if (dam === null || laying === null || !pen.females.some(stay => stay.bird === dam)) return males
+    const met = malesMetBy(dam, pen, staysOf.get(dam) ?? [], laying, spermStoreDays)
+    const here = males.filter(({bird}) => bird !== null && met.has(bird))
+    // stated shares of the chicks leave nothing over for males of another pen
+    const shared = pen.males.some(stay => stay.chance !== null)
+    const elsewhere = shared ? [] : [...met].filter(bird => !males.some(male => male.bird === bird)).map(bird => ({bird, chance: 1}))
+    return here.length + elsewhere.length > 0 ? [...here, ...elsewhere] : males
   }
 }
 
 /** Hens by the eggs known to be theirs; eggs of unknown hens are spread evenly over the pen's. */
-function damCandidates(hens: readonly Bird[], own: readonly {readonly dam: Bird; readonly eggs: number}[], others: number): readonly Candidate[] {
-  if (own.length === 0) return hens.map(bird => ({bird, chance: 1}))
-  const eggs = new Map<Bird, number>(hens.map(hen => [hen, others / hens.length]))
-  for (const each of own) eggs.set(each.dam, (eggs.get(each.dam) ?? 0) + each.eggs)
-  return [...eggs].map(([bird, chance]) => ({bird, chance}))
+function damCandidates(hens: readonly Bird[], laid: EggsOfPen | undefined): readonly Candidate[] {
+  const eggs = new Map<Bird, number>(hens.map(hen => [hen, (laid?.others ?? 0) / hens.length]))
+  for (const [hen, count] of laid?.byHen ?? []) eggs.set(hen, (eggs.get(hen) ?? 0) + count)
+  const known = [...eggs].filter(([, count]) => count > 0)
+  return known.length > 0 ? known.map(([bird, chance]) => ({bird, chance})) : hens.map(bird => ({bird, chance: 1}))
 }
 
 /** Males with equal chances, or their stated shares; what is left of the whole goes evenly to those without one. */

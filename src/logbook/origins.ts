@@ -31,6 +31,7 @@ export interface Stated {
 export interface Origin {
   readonly laying: Span | null
   readonly keeper: Keeper | null
+  readonly matings: Matings
   of(stated: Stated): Parentage
 }
 
@@ -40,7 +41,7 @@ export type ParentLine = Pick<TallyRecord, 'sire' | 'dam' | 'pen'>
 /** @param at where each of the three is written: they may stand in different records */
 export function statedOf(line: ParentLine, at: {readonly sire: Spot; readonly dam: Spot}, origin: Origin, rooms: Rooms): Stated {
   const {birds, strains, bench, pens} = rooms
-  const side = (key: 'sire' | 'dam') => statedParent(line[key], inside(at[key], key), birds, strains, origin.laying, origin.keeper, bench)
+  const side = (key: 'sire' | 'dam') => statedParent(line[key], inside(at[key], key), birds, strains, origin.laying, origin.keeper, key === 'sire' ? 'male' : 'female', bench)
   return {sire: side('sire'), dam: side('dam'), pen: line.pen ? pens.find(line.pen) : null}
 }
 
@@ -60,18 +61,14 @@ export function loneOrigin(bird: Bird, rooms: Rooms): Origin {
 
 function originOf(setting: Setting, keeper: Keeper | null, rooms: Rooms): Origin {
   const known = new Map<string, Parentage>()
-  const byPen = new Map<Pen | null, Matings>()
-  const matings = (pen: Pen | null): Matings => {
-    const made = byPen.get(pen) ?? matingsOf(pen ? ofOnePen(setting, pen) : setting, rooms.pens.staysOf, rooms.spermStoreDays)
-    byPen.set(pen, made)
-    return made
-  }
+  const matings = matingsOf(setting, rooms.pens.staysOf, rooms.spermStoreDays)
   return {
     laying: setting.laying,
     keeper,
+    matings,
     of({sire, dam, pen}) {
       const key = `${pen?.id ?? ''}\n${keyOf(sire)}\n${keyOf(dam)}`
-      const parentage = known.get(key) ?? parentageOf(pairsOf(matings(pen), sire, dam), {sire: sire.strain, dam: dam.strain})
+      const parentage = known.get(key) ?? parentageOf(pairsOf(pen ? matings.ofPen(pen) : matings, sire, dam), {sire: sire.strain, dam: dam.strain})
       known.set(key, parentage)
       return parentage
     },
@@ -81,12 +78,6 @@ function originOf(setting: Setting, keeper: Keeper | null, rooms: Rooms): Origin
 function pairsOf(matings: Matings, sire: StatedParent, dam: StatedParent) {
   const pairs = matings.pairs(sire, dam)
   return pairs.length > 0 ? pairs : UNKNOWN_PARENTS.pairs
-}
-
-function ofOnePen(setting: Setting, pen: Pen): Setting {
-  const own = setting.pens.find(each => each.pen === pen)
-  const eggsByDam = setting.eggsByDam.filter(({dam}) => pen.females.some(stay => stay.bird === dam))
-  return {...setting, pens: [own ?? {pen, eggs: null}], eggs: own?.eggs ?? (setting.pens.length === 1 && own ? setting.eggs : null), eggsByDam}
 }
 
 const keyOf = ({candidates, strain}: StatedParent): string =>

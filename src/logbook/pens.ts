@@ -34,16 +34,16 @@ export function linkPens(bench: Bench, birds: Birds, keepers: Keepers): Pens {
 function penOf({id, data, body, at}: RecordOf<'pen'>, birds: Birds, keepers: Keepers): Open<Pen> {
   const keeper = data.keeper ? keepers.find(data.keeper) : null
   const when = seasonSpan(data)
-  const stays = (read: readonly StayRead[]): Stay[] => read.flatMap(stay => stayOf(stay, birds, when, keeper) ?? [])
+  const stays = (read: readonly StayRead[], as: 'male' | 'female'): Stay[] => read.flatMap(stay => stayOf(stay, birds, when, keeper, as) ?? [])
   return {
-    at, body, id, season: data.season, males: stays(data.males), females: stays(data.females), from: data.from ?? null, to: data.to ?? null,
+    at, body, id, season: data.season, males: stays(data.males, 'male'), females: stays(data.females, 'female'), from: data.from ?? null, to: data.to ?? null,
     keeper, intends: data.intends ?? null, hatches: [],
   }
 }
 
-function stayOf(read: StayRead, birds: Birds, pen: Span, keeper: Keeper | null): Stay | null {
+function stayOf(read: StayRead, birds: Birds, pen: Span, keeper: Keeper | null, as: 'male' | 'female'): Stay | null {
   const when = {from: read.from?.first ?? pen.from, to: read.to?.last ?? pen.to}
-  const bird = birds.find(read.band, when, keeper)
+  const bird = birds.find(read.band, when, keeper, as)
   return bird ? {bird, from: read.from ?? null, to: read.to ?? null, chance: read.chance ?? null, at: read.band.at} : null
 }
 

@@ -1,8 +1,8 @@
 /** One scoring of one trait: what was written, read by the trait's kind, and whether it can count. */
 import type {Note, Slip, Spot} from '../records/problem.ts'
 import {inUnit, isUnit, parseQuantity} from '../records/quantities.ts'
-import {isWhole, type PartialDate} from '../records/dates.ts'
-import type {Bird, Keeper, Look, Score, Trait} from './book.ts'
+import {isWhole, type Day, type PartialDate} from '../records/dates.ts'
+import type {Chicks, Keeper, Look, Score, Trait} from './book.ts'
 import {unknownState} from './inspect/unknown-state.ts'
 import {amountIn} from './wanted.ts'
 
@@ -16,7 +16,9 @@ export interface Written {
 }
 
 /** Who is scored: what decides whether a score can count. */
-export type Scored = Pick<Bird, 'hatched' | 'sex' | 'firstEgg'>
+export interface Scored extends Pick<Chicks, 'hatched' | 'sex'> {
+  readonly firstEgg?: PartialDate | null
+}
 
 /** The score that is written; null, and a slip, when it is none of the trait's. */
 export function readScore({trait, text, on, by, struck, at}: Written, bird: Scored, note: Note): Score | null {
@@ -51,7 +53,7 @@ export const otherUnit = (trait: Trait, text: string, at: Spot): Slip => ({
 export function isOutside(trait: Trait, on: PartialDate | null, bird: Scored): boolean {
   if (trait.seenIn !== null && bird.sex !== 'unknown' && bird.sex !== trait.seenIn) return true
   if (on === null) return false
-  if (trait.fromFirstEgg && bird.firstEgg !== null && on.last < bird.firstEgg.first) return true
+  if (trait.fromFirstEgg && bird.firstEgg && on.last < bird.firstEgg.first) return true
   if (bird.hatched !== null && on.last < bird.hatched.first + trait.scoredFrom) return true
   if (trait.atAge === null) return false
   const off = daysOff(trait.atAge, on, bird.hatched)
@@ -63,22 +65,30 @@ export function daysOff(atAge: number, on: PartialDate, hatched: PartialDate | n
   return hatched === null || !isWhole(hatched) || !isWhole(on) ? null : Math.abs(on.first - hatched.first - atAge)
 }
 
-/** The score that counts: for a trait measured at an age the nearest to it (of two as near the earlier), for any other the latest. */
+/** The first day on which an undated score can have been seen: at hatch, or from when on the trait can be scored. Null: nobody knows. */
+export function seenFrom(trait: Trait, hatched: Day | null, firstEgg: PartialDate | null | undefined): Day | null {
+  const grown = hatched === null ? null : hatched + (trait.scoredFrom > 0 ? trait.scoredFrom : trait.atAge ?? 0)
+  const laid = trait.fromFirstEgg && firstEgg ? firstEgg.first : null
+  return laid === null ? grown : Math.max(grown ?? laid, laid)
+}
+
+/** All scores of a trait in turn, with the one that counts of those neither struck nor outside. */
 export function lookOf(trait: Trait, scores: readonly Score[], bird: Scored): Look {
-  const [only, second] = scores
-  if (only && !second) return {counted: only.struck === null && !only.outside ? only : null, scores}
-  const inTurn = scores.map((score, index) => ({score, index})).sort((a, b) => compareDates(a.score.on, b.score.on) || a.index - b.index).map(({score}) => score)
-  let counted: Score | null = null
-  for (const score of inTurn) {
-    if (score.struck === null && !score.outside && (counted === null || !isNearer(trait, counted, score, bird))) counted = score
-  }
-  return {counted, scores: inTurn}
+  const inTurn = scores.length < 2 ? scores : scores.map((score, index) => ({score, index})).sort((a, b) => compareDates(a.score.on, b.score.on) || a.index - b.index).map(({score}) => score)
+  return {counted: countingOf(trait, inTurn.filter(score => score.struck === null && !score.outside), bird.hatched), scores: inTurn}
+}
+
+/** Of values that may count, oldest first, the one that does: for a trait measured at an age the nearest to it (of two as near the earlier), for any other the latest. */
+export function countingOf<Value extends {readonly on: PartialDate | null}>(trait: Trait, inTurn: readonly Value[], hatched: PartialDate | null): Value | null {
+  let counting: Value | null = null
+  for (const value of inTurn) if (counting === null || !isNearer(trait, counting.on, value.on, hatched)) counting = value
+  return counting
 }
 
 /** Does the earlier of two stay nearer to the age of measuring? */
-function isNearer(trait: Trait, earlier: Score, later: Score, bird: Scored): boolean {
-  if (trait.atAge === null || earlier.on === null || later.on === null) return false
-  return (daysOff(trait.atAge, earlier.on, bird.hatched) ?? Infinity) <= (daysOff(trait.atAge, later.on, bird.hatched) ?? Infinity)
+function isNearer({atAge}: Trait, earlier: PartialDate | null, later: PartialDate | null, hatched: PartialDate | null): boolean {
+  if (atAge === null || earlier === null || later === null) return false
+  return (daysOff(atAge, earlier, hatched) ?? Infinity) <= (daysOff(atAge, later, hatched) ?? Infinity)
 }
 
 /** Undated ones first, then by day. */

@@ -26,7 +26,7 @@ export interface StatedParent {
 export const NOT_STATED: StatedParent = {candidates: null, strain: null, written: false}
 
 export function statedParent(
-  read: ParentRead | undefined, at: Spot, birds: Birds, strains: Directory<Strain>, when: Span | null, keeper: Keeper | null, bench: Bench,
+  read: ParentRead | undefined, at: Spot, birds: Birds, strains: Directory<Strain>, when: Span | null, keeper: Keeper | null, as: 'male' | 'female', bench: Bench,
 ): StatedParent {
   if (read === undefined) return NOT_STATED
   if (read.kind === 'outside') {
@@ -38,7 +38,7 @@ export function statedParent(
   if (withChances && Math.abs(sum - 1) > SLACK) bench.note(chancesDoNotSum(at, sum))
   const even = 1 / Math.max(1, read.birds.length)
   const found = read.birds.map(({band, chance}): Candidate => ({
-    bird: band.text === 'unknown' ? null : birds.find(band, when, keeper),
+    bird: band.text === 'unknown' ? null : birds.find(band, when, keeper, as),
     chance: withChances ? (chance ?? 0) / (sum > 0 ? sum : 1) : even,
   }))
   return {candidates: found.length === 0 ? null : found, strain: null, written: true}

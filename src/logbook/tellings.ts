@@ -10,8 +10,6 @@ import type {BirdRecord} from '../records/schema/bird.ts'
 import type {Bench} from './bench.ts'
 import type {Hatch} from './book.ts'
 import {bandInDoubt} from './inspect/band-in-doubt.ts'
-import {unknownBand} from './inspect/unknown-band.ts'
-import {nearPlaces} from './directory.ts'
 import type {Hatches} from './hatch-shells.ts'
 import type {Open} from './open.ts'
 
@@ -118,8 +116,6 @@ function joinSame(birds: Told[], byBand: ReadonlyMap<string, Told[]>, bench: Ben
       other.sort((a, b) => Number(b.row) - Number(a.row))
       gone.add(bird)
       for (const wearers of byBand.values()) if (wearers.includes(bird) && !wearers.includes(other)) wearers.push(other)
-    } else if (!(byBand.get(ref.text) ?? []).includes(bird) && !bench.mayStandInFaulty(ref.text)) {
-      bench.note(unknownBand(ref, nearPlaces(ref.text, new Map([...byBand].map(([band, [wearer]]) => [band, wearer?.[0]?.at ?? ref.at])))))
     }
   }
   return birds.filter(bird => !gone.has(bird))

@@ -4,17 +4,17 @@ import {near} from '../records/near.ts'
 import {spanOf} from './band-book.ts'
 import type {Bench} from './bench.ts'
 import type {Birds} from './birds.ts'
-import type {Bird, LooseWeighing, Score, Trait, Weighing} from './book.ts'
+import type {Bird, Hatch, LooseWeighing, Score, Sex, Trait, Weighing} from './book.ts'
 import type {Hatches} from './hatch-shells.ts'
 import {unknownMeasure} from './inspect/unknown-trait.ts'
 import type {Open} from './open.ts'
-import {compareDates, daysOff, isOutside, otherUnit} from './scores.ts'
+import {compareDates, countingOf, daysOff, isOutside, otherUnit} from './scores.ts'
 import type {Traits} from './traits.ts'
 
 /** Fills in the birds' weighings, oldest first, and gives those that belong to no one bird. */
 export function linkWeighings(bench: Bench, birds: Birds, hatches: Hatches, traits: Traits): readonly LooseWeighing[] {
   const ofBirds = new Map<Open<Bird>, Weighing[]>()
-  const loose: LooseWeighing[] = []
+  const loose: Loose[] = []
   const strange = new Set<string>()
   for (const row of bench.records.weighings) {
     const bird = 'band' in row.of ? birds.find(row.of.band, spanOf(row.on)) : null
@@ -42,21 +42,41 @@ export function linkWeighings(bench: Bench, birds: Birds, hatches: Hatches, trai
     }
   }
   for (const [bird, own] of ofBirds) bird.weighings = own.length > 1 ? own.sort((a, b) => compareDates(a.on, b.on)) : own
-  return loose
+  return looseWeighings(loose, traits.all)
+}
+
+type Loose = Omit<LooseWeighing, 'countsFor'>
+
+/**
+ * Birds weighed without bands, with the traits that each weighing stands for: of each hatch and sex only those of the one day that
+ * counts, so that no bird counts twice.
+ */
+export function looseWeighings(loose: readonly Loose[], traits: readonly Trait[]): readonly LooseWeighing[] {
+  const groups = new Map<Hatch, Map<Sex, Loose[]>>()
+  for (const weighing of loose) {
+    const sexes = groups.get(weighing.hatch) ?? new Map<Sex, Loose[]>()
+    groups.set(weighing.hatch, sexes.set(weighing.sex, [...(sexes.get(weighing.sex) ?? []), weighing]))
+  }
+  const days = [...groups].flatMap(([hatch, sexes]) => [...sexes].flatMap(([sex, all]) => traits.flatMap(trait => {
+    if (trait.kind !== 'measured') return []
+    const own = all.filter(({measure, on}) => measure === trait.measure && !isOutside(trait, on, {hatched: hatch.on, sex})).sort((a, b) => compareDates(a.on, b.on))
+    const counting = countingOf(trait, own, hatch.on)
+    return counting ? own.filter(({on}) => compareDates(on, counting.on) === 0).map(weighing => ({weighing, trait})) : []
+  })))
+  return loose.map(weighing => ({...weighing, countsFor: days.filter(day => day.weighing === weighing).map(({trait}) => trait)}))
 }
 
 /**
  * The weighings of a bird that speak of a trait: those within its days; where there is none, the nearest one (shown, never counted),
  * unless it was taken for another trait of the same measure.
  */
-export function weighingScores(trait: Trait, bird: Bird, sharing: readonly Trait[]): readonly Score[] {
-  const heading = trait.measure ?? trait.id
-  const own = bird.weighings.filter(weighing => weighing.measure === heading)
+export function weighingScores(trait: Trait, bird: Bird, traits: readonly Trait[]): readonly Score[] {
+  const own = trait.kind === 'measured' ? bird.weighings.filter(weighing => weighing.measure === trait.measure) : []
   if (own.length === 0) return []
   const scores = own.map(({value, on, at}): Score => ({trait, value, on, by: null, struck: null, outside: isOutside(trait, on, bird), at}))
   const inside = scores.filter(score => !score.outside)
   if (inside.length > 0 || trait.atAge === null) return inside
   const off = (of: Trait, score: Score) => (score.on && of.atAge !== null ? daysOff(of.atAge, score.on, bird.hatched) : null) ?? Infinity
   const nearest = scores.reduce((best, score) => (off(trait, score) < off(trait, best) ? score : best))
-  return sharing.some(other => other !== trait && off(other, nearest) < off(trait, nearest)) ? [] : [nearest]
+  return traits.some(other => other !== trait && other.measure === trait.measure && off(other, nearest) < off(trait, nearest)) ? [] : [nearest]
 }

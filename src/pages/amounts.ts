@@ -38,10 +38,23 @@ export function amountPlain(value: number, shown: Shown): string {
   return shown.unit === '' && text.includes('.') ? text.replace(/\.?0+$/, '') : text
 }
 
-/** `2.36 kg`, `88 mm`, `42°` */
+/** `2.36 kg`, `88 mm`, `42°`; what would be rounded away to nought is told more finely: `2.41 g` */
 export function amount(value: number, shown: Shown): string {
+  return amountInUnit(value, Number(amountPlain(value, shown)) === 0 && value !== 0 ? finer(value, shown) : shown)
+}
+
+/** The same in the very unit, nought or not: for differences */
+export function amountInUnit(value: number, shown: Shown): string {
   if (shown.unit === 'degrees') return `${amountPlain(value, shown)}°`
   return shown.unit === '' ? amountPlain(value, shown) : `${amountPlain(value, shown)} ${shown.unit}`
+}
+
+/** A smaller unit where there is one, and as many places as show something. */
+function finer(value: number, {unit, factor}: Shown): Shown {
+  const smaller = unit === 'kg' ? 'g' : unit === 'lb' ? 'oz' : null
+  const turned = isUnit(unit) && smaller ? {unit: smaller, factor: (factor * UNITS[unit].size) / UNITS[smaller].size} : {unit, factor}
+  const places = -Math.floor(Math.log10(Math.abs(value * turned.factor)))
+  return {...turned, decimals: Math.min(20, Math.max(smaller ? 2 : 1, places))}
 }
 
 const tolerance = (share: number | null): string => (share === null ? '' : `, ${rounded(share * 100, 1).replace(/\.0$/, '')}% either side`)

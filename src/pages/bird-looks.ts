@@ -1,5 +1,4 @@
 /** How a bird looks: the score of every trait that counts, and all that was scored differently, too early, or struck out with its reason. */
-import {lookOf} from '../findings/counted-value.ts'
 import {wantedOf} from '../findings/wanted-look.ts'
 import type {Bird, Look, Project, Score, Trait} from '../logbook/book.ts'
 import {amount, shownIn, wantedWords} from './amounts.ts'
@@ -44,19 +43,19 @@ function disputesOf(look: Look, units: Project['units']): readonly {when: string
 export function birdLooks(bird: Bird, traits: readonly Trait[], units: Project['units']): Looks {
   const scored = traits.filter(trait => trait.kind !== 'measured' && showable(trait, bird))
   const rows = scored.flatMap(trait => {
-    const look = lookOf(bird, trait)
+    const look = bird.looks.get(trait)
     if (!look?.counted) return []
     const score = look.counted
     const row: readonly Cell[] = [{text: trait.name, link: traitPath(trait)}, scoreWords(score, units), wantedIn(trait, bird, units), scoredOn(score), score.by?.name ?? NOTHING]
     return [row]
   })
-  const missing = scored.filter(trait => !lookOf(bird, trait)?.counted)
+  const missing = scored.filter(trait => !bird.looks.get(trait)?.counted)
   return {
     table: rows.length === 0 ? null : {columns: [{head: 'Trait'}, {head: 'Scored'}, {head: 'Wanted'}, {head: 'On'}, {head: 'By'}], rows},
     unscored: missing.length === 0 ? '' : rows.length === 0 ? 'Not scored for any trait yet.'
       : `${sentence(counted(missing.length, 'trait'))} not scored: ${missing.map(trait => trait.name).join(', ')}.`,
     disputes: traits.flatMap(trait => {
-      const look = lookOf(bird, trait)
+      const look = bird.looks.get(trait)
       return look ? disputesOf(look, units) : []
     }),
   }

@@ -1,5 +1,5 @@
 /** A bird against the standard: each measured trait on a strip with what the standard allows shaded, and every weighing with its day. */
-import {countedValue, nearestWeighing} from '../findings/counted-value.ts'
+import {countedValue} from '../findings/counted-value.ts'
 import {looksRight, wantedOf} from '../findings/wanted-look.ts'
 import type {Bird, Project, Trait, Wanted} from '../logbook/book.ts'
 import {isWhole} from '../records/dates.ts'
@@ -81,7 +81,7 @@ export function weighingsTable(bird: Bird, traits: readonly Trait[], units: Proj
   const rows = bird.weighings.map((weighing): readonly Cell[] => {
     const trait = traits.find(each => each.measure === weighing.measure)
     const age = hatched && isWhole(hatched) && isWhole(weighing.on) ? ageWords(weighing.on.first - hatched.first) : 'not known'
-    const counts = traits.filter(each => nearestWeighing(bird.weighings, each, hatched) === weighing)
+    const counts = traits.filter(each => each.measure === weighing.measure && bird.looks.get(each)?.counted?.on === weighing.on)
     const value = trait ? amount(weighing.value, shownIn(trait, units)) : amountPlain(weighing.value, {unit: '', factor: 1, decimals: 0})
     return [dateWords(weighing.on), age, weighing.measure, value, counts.length === 0 ? NOTHING : counts.map(each => each.name).join(', ')]
   })

@@ -1,10 +1,10 @@
-/** Birds as compact rows: band, sex, step, the looks of the traits that matter most, and what each does now. */
+/** Birds as compact rows: band, what each does now and its step, which a phone shows without scrolling, then sex, year and the looks of the traits that matter most. */
 import {countedValue} from '../findings/counted-value.ts'
 import type {Bird, Logbook, Trait} from '../logbook/book.ts'
 import {yearOf} from '../records/dates.ts'
 import {amount, shownIn} from './amounts.ts'
 import {markOf, markedTrait} from './bird.ts'
-import {leftWords} from './life-words.ts'
+import {lastKeeper, leftWords} from './life-words.ts'
 import {birdPath} from './links.ts'
 import {mainMeasure} from './main-measure.ts'
 import {NOTHING} from './numbers.ts'
@@ -17,7 +17,7 @@ export interface BirdRow {
   readonly symbol: string
   /** `hen`, `cockerel` */
   readonly word: string
-  readonly step: string
+  readonly step: string | null
   readonly hatched: string
   readonly looks: readonly string[]
   readonly now: string
@@ -27,6 +27,8 @@ export interface BirdTable {
   /** names the scrolled region */
   readonly label: string
   readonly traits: readonly string[]
+  /** is there a column for the step? */
+  readonly steps: boolean
   readonly rows: readonly BirdRow[]
 }
 
@@ -48,15 +50,23 @@ function hatchedWords(bird: Bird): string {
   return year === yearOf(bird.hatched.last) ? String(year) : bird.hatched.text
 }
 
-const nowWords = (bird: Bird, breeders: ReadonlySet<Bird>): string => (bird.left ? leftWords(bird.left) : breeders.has(bird) ? 'breeding' : 'living')
+/** `breeding, with Inga` */
+function nowWords(bird: Bird, breeders: ReadonlySet<Bird>): string {
+  if (bird.left) return leftWords(bird.left)
+  const keeper = lastKeeper(bird)
+  return `${breeders.has(bird) ? 'breeding' : 'living'}${keeper === null ? '' : `, with ${keeper}`}`
+}
 
-export function birdTable(birds: readonly Bird[], book: Logbook, breeders: ReadonlySet<Bird>, label: string): BirdTable {
+const differInStep = (birds: readonly Bird[]): boolean => new Set(birds.map(bird => stepWords(bird))).size > 1
+
+/** @param steps  give the step of each; else only where the birds differ in it, since the page has named it */
+export function birdTable(birds: readonly Bird[], book: Logbook, breeders: ReadonlySet<Bird>, label: string, steps = differInStep(birds)): BirdTable {
   const traits = rowTraits(book.traits), mark = markOf(markedTrait(book.traits))
   return {
-    label, traits: traits.map(trait => trait.name),
+    label, steps, traits: traits.map(trait => trait.name),
     rows: birds.map(bird => ({
       band: bird.band, link: birdPath(bird), symbol: sexSymbol(bird.sex, mark(bird).fill), word: birdWord(bird, book.project.species, bird.left?.on?.last ?? book.asOf),
-      step: stepWords(bird), hatched: hatchedWords(bird), looks: traits.map(trait => lookWords(bird, trait, book)), now: nowWords(bird, breeders),
+      step: steps ? stepWords(bird) : null, hatched: hatchedWords(bird), looks: traits.map(trait => lookWords(bird, trait, book)), now: nowWords(bird, breeders),
     })),
   }
 }

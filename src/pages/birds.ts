@@ -17,10 +17,18 @@ interface Group {
   readonly table: BirdTable
 }
 
+/** A row of places to jump to, under `Living` or `No longer here`. */
+interface Jumps {
+  readonly head: string
+  readonly places: readonly {readonly label: string; readonly id: string; readonly count: string}[]
+}
+
 export interface BirdsView {
   readonly lead: string
   readonly note: string
   readonly groups: readonly Group[]
+  /** to the groups, on a page long enough to want it */
+  readonly jumps: readonly Jumps[]
   readonly empty: string
   /** pages by step, when there are any */
   readonly steps: readonly {readonly label: string; readonly link: string; readonly count: string}[]
@@ -63,17 +71,20 @@ export function birdsPages(book: Logbook, order: readonly string[], breeders: Re
   const living = book.birds.filter(bird => bird.left === null), gone = book.birds.filter(bird => bird.left !== null)
   const latestFirst = [...order].reverse()
   const large = book.birds.length > ON_ONE_PAGE
-  const group = (title: string, birds: readonly Bird[]): readonly Group[] =>
-    (birds.length === 0 ? [] : [{title, id: fileName(title.toLowerCase()), table: birdTable(birds, book, breeders, title)}])
   const breeding = living.filter(bird => breeders.has(bird)), others = living.filter(bird => !breeders.has(bird))
   const steps = byStep(book.birds, order)
+  const parts = [
+    {head: 'Living', groups: [
+      ...(breeding.length === 0 || breeding.length > ON_ONE_PAGE ? [] : [{label: 'Breeding', title: 'Breeding', birds: byStep(breeding, latestFirst).flatMap(([, birds]) => birds)}]),
+      ...byStep(living.length > ON_ONE_PAGE ? [] : others, latestFirst).map(([label, birds]) => ({label, title: `Living, ${label}`, birds})),
+    ]},
+    {head: 'No longer here', groups: byStep(large ? [] : gone, latestFirst).map(([label, birds]) => ({label, title: `No longer here, ${label}`, birds}))},
+  ].filter(({groups}) => groups.length > 0)
+  const idOf = (title: string): string => fileName(title.toLowerCase())
+  const groups = parts.flatMap(part => part.groups.map(({title, birds}): Group => ({title, id: idOf(title), table: birdTable(birds, book, breeders, title, true)})))
   const view: BirdsView = {
-    lead: lead(book, living, breeders), note: symbolNote(book.traits),
-    groups: [
-      ...(breeding.length > ON_ONE_PAGE ? [] : group('Breeding', byStep(breeding, latestFirst).flatMap(([, birds]) => birds))),
-      ...byStep(living.length > ON_ONE_PAGE ? [] : others, latestFirst).flatMap(([label, birds]) => group(`Living, ${label}`, birds)),
-      ...(large ? [] : byStep(gone, latestFirst).flatMap(([label, birds]) => group(`No longer here, ${label}`, birds))),
-    ],
+    lead: lead(book, living, breeders), note: symbolNote(book.traits), groups,
+    jumps: groups.length < 2 ? [] : parts.map(part => ({head: part.head, places: part.groups.map(({label, title, birds}) => ({label, id: idOf(title), count: figured(birds.length, 'bird')}))})),
     empty: book.birds.length === 0 ? 'The first birds to write down are the founders: band, sex and strain are enough to begin with.' : '',
     steps: large ? steps.map(([label, birds]) => ({label, link: birdsByStepPath(label), count: figured(birds.length, 'bird')})) : [],
   }

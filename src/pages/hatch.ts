@@ -1,5 +1,5 @@
 /** One hatch: what became of the eggs, its chicks banded and not, who may be their parents, how they were reared. */
-import {countedValue, lookOf} from '../findings/counted-value.ts'
+import {countedValue} from '../findings/counted-value.ts'
 import {isUnfinished} from '../findings/hatch-results.ts'
 import type {HatchResult} from '../findings/hatch-results.ts'
 import type {Findings} from '../findings/study.ts'
@@ -142,7 +142,7 @@ function looseTable(hatch: Hatch, book: Logbook): Table | null {
 export function hatchPage(result: HatchResult, findings: Findings, breeders: ReadonlySet<Bird>): Page {
   const {hatch} = result, {book} = findings
   const care = book.care.filter(entry => entry.hatches.includes(hatch) || entry.birds.some(bird => bird.hatch === hatch))
-  const unscored = hatch.chicks.filter(chick => !book.traits.some(trait => lookOf(chick, trait)?.counted)).length
+  const unscored = hatch.chicks.filter(chick => !book.traits.some(trait => chick.looks.get(trait)?.counted)).length
   const view: HatchView = {
     id: hatch.id, facts: facts(hatch), lead: lead(hatch), stats: stats(result), counts: countsTable(hatch),
     notes: [...notes(hatch), ...(unscored > 0 ? [`${sentence(counted(unscored, 'banded chick'))} not scored for any trait.`] : []),

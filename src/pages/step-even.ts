@@ -2,7 +2,7 @@
 import type {AgainstStandard} from '../findings/against-standard.ts'
 import type {SpreadRow} from '../findings/spread.ts'
 import type {Project, Trait} from '../logbook/book.ts'
-import {amount, amountPlain, shownIn, wantedWords} from './amounts.ts'
+import {amount, amountInUnit, amountPlain, shownIn, wantedWords} from './amounts.ts'
 import type {Shown} from './amounts.ts'
 import {cannotSayShort, leftOutSentence, shareCells} from './estimate-words.ts'
 import {traitPath} from './links.ts'
@@ -38,7 +38,7 @@ export function spreadLeftOut(rows: readonly SpreadRow[]): readonly string[] {
 /** `−0.04 kg, −0.2 SD` */
 function offWords(row: AgainstStandard, shown: Shown): string {
   if (row.off === null) return NOTHING
-  return `${signed(amount(row.off, shown))}${row.offInSd === null ? '' : `, ${signed(rounded(row.offInSd, 1))} SD`}`
+  return `${signed(amountInUnit(row.off, shown))}${row.offInSd === null ? '' : `, ${signed(rounded(row.offInSd, 1))} SD`}`
 }
 
 export function standardTable(rows: readonly AgainstStandard[], units: Project['units']): Table | null {

@@ -1,5 +1,4 @@
 /** Scores that did not agree and scores that were struck out: how many, how often, and on which birds. */
-import {lookOf} from '../findings/counted-value.ts'
 import type {Misscoring} from '../findings/misscoring.ts'
 import type {Bird, Logbook, Score, Trait} from '../logbook/book.ts'
 import {scoreWords} from './bird-looks.ts'
@@ -37,7 +36,7 @@ function twiceTable({birds}: Misscoring, units: Logbook['project']['units']): Ta
 
 export function scoreDisputes(trait: Trait, book: Logbook, misscoring: Misscoring | null): ScoreDisputes {
   const {units} = book.project
-  const aside = book.birds.flatMap(bird => (lookOf(bird, trait)?.scores ?? []).filter(score => score.struck !== null || score.outside).map(score => ({bird, score})))
+  const aside = book.birds.flatMap(bird => (bird.looks.get(trait)?.scores ?? []).filter(score => score.struck !== null || score.outside).map(score => ({bird, score})))
   const struck = aside.filter(({score}) => score.struck !== null)
   const share = misscoring?.disagreements
   return {

@@ -3,7 +3,7 @@ import type {Note} from './problem.ts'
 import type {EggRow} from './records.ts'
 import {count, date, reference} from './scalars.ts'
 import {cellUnder, needCell, readCell} from './table-cells.ts'
-import {noteMissingColumn, noteUnknownColumn, type Table} from './tables.ts'
+import {noteMissingColumns, noteUnknownColumn, type Table} from './tables.ts'
 
 const band = reference('a band such as 22-017')
 const pen = reference('a pen such as 2024-A')
@@ -13,7 +13,7 @@ export function readEggRecord(file: string, table: Table, note: Note): EggRow[] 
   const has = (name: string) => table.columns.some(column => column.name === name)
   const byHen = has('band') && !has('pen')
   const missing = [byHen ? 'band' : 'pen', 'on'].filter(name => !has(name))
-  for (const name of missing) noteMissingColumn(table, file, name, 'an egg record', note)
+  noteMissingColumns(table, file, missing, 'an egg record', byHen ? 'band,on,eggs' : 'pen,on,eggs,hens', note)
   const known = COLUMNS.filter(name => name !== (byHen ? 'pen' : 'band'))
   for (const column of table.columns) {
     if (column.name !== '' && !known.includes(column.name)) noteUnknownColumn(column, 'an egg record', known, note)

@@ -4,7 +4,7 @@ import {inUnit} from './quantities.ts'
 import type {FeedRow} from './records.ts'
 import {date, reference} from './scalars.ts'
 import {cellUnder, needCell} from './table-cells.ts'
-import {noteMissingColumn, noteUnknownColumn, type Cell, type Column, type Table} from './tables.ts'
+import {noteMissingColumns, noteUnknownColumn, type Cell, type Column, type Table} from './tables.ts'
 import {readAmount} from './weigh-day.ts'
 
 const pen = reference('a pen such as 2024-A')
@@ -15,7 +15,7 @@ export function readFeedRecord(file: string, table: Table, note: Note): FeedRow[
   const has = (name: string) => table.columns.some(column => column.name === name)
   const byHatch = has('hatch') && !has('pen')
   const missing = [byHatch ? 'hatch' : 'pen', 'on'].filter(name => !has(name))
-  for (const name of missing) noteMissingColumn(table, file, name, 'a feed record', note)
+  noteMissingColumns(table, file, missing, 'a feed record', byHatch ? 'hatch,on,feed (kg)' : 'pen,on,feed (kg)', note)
   const known = COLUMNS.filter(name => name !== (byHatch ? 'pen' : 'hatch'))
   for (const column of table.columns) {
     if (column.name !== '' && !known.includes(column.name)) noteUnknownColumn(column, 'a feed record', known, note)

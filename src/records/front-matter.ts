@@ -5,7 +5,7 @@
 import matter from 'gray-matter'
 import {FAILSAFE_SCHEMA, load, YAMLException} from 'js-yaml'
 import type {Note, Spot} from './problem.ts'
-import type {Raw} from './shape.ts'
+import type {Raw} from './raw.ts'
 import {findReferences, findYamlFaults, type YamlFault} from './yaml-faults.ts'
 
 const refuse = () => {
@@ -39,6 +39,12 @@ export function frontRange(text: string): {readonly start: number; readonly end:
   const start = text.indexOf('\n')
   const end = text.indexOf('\n---', start)
   return start === -1 || end === -1 ? null : {start, end}
+}
+
+/** The text with the hard spaces of its front matter, which some editors and phones put in, turned into spaces. */
+export function softened(text: string): string {
+  const end = frontRange(text)?.end
+  return end === undefined || !text.includes('\u00A0') ? text : text.slice(0, end).replaceAll('\u00A0', ' ') + text.slice(end)
 }
 
 /** The spot of a stretch of a text, not beyond the end of its line. */
@@ -86,14 +92,7 @@ export function readFrontMatter(file: string, text: string, note: Note): Cut | n
 /** What is wrong with the lines of dashes, if anything. */
 function dashesAtFault(text: string): YamlFault | null {
   const first = /^.*/.exec(text)?.[0] ?? ''
-  if (!/^---(?!-)/.test(text)) {
-    const later = /^\s*\n---[^\S\n]*\n/.test(text)
-    return {
-      code: 'no-front-matter', offset: 0, length: first.length,
-      reason: later ? 'the front matter does not begin in the first line' : 'the file has no front matter: its first line is not ---',
-      remedy: later ? 'take out what stands above the first ---' : 'begin with a line of ---, then key: value lines, then another line of ---',
-    }
-  }
+  if (!/^---(?!-)/.test(text)) return {code: 'no-front-matter', offset: 0, length: first.length, ...beginningAtFault(text, first)}
   const language = first.slice(3).trim()
   if (!/^(?:ya?ml)?$/.test(language)) {
     return {
@@ -102,12 +101,7 @@ function dashesAtFault(text: string): YamlFault | null {
     }
   }
   const range = frontRange(text)
-  if (range === null) {
-    return {
-      code: 'unreadable-front-matter', offset: 0, length: 3,
-      reason: 'the front matter that opens here is never closed', remedy: 'put a line of --- under the last key',
-    }
-  }
+  if (range === null) return neverClosed(text)
   const closing = /^.*/.exec(text.slice(range.end + 1))?.[0] ?? ''
   if (!/^---\s*$/.test(closing)) {
     return {
@@ -116,4 +110,32 @@ function dashesAtFault(text: string): YamlFault | null {
     }
   }
   return null
+}
+
+function beginningAtFault(text: string, first: string): {readonly reason: string; readonly remedy: string} {
+  if (text.trim() === '') return {reason: 'the file is empty', remedy: 'begin with a line of ---, then key: value lines, then another line of ---'}
+  if (DASHES.test(first) && !first.startsWith('--')) return {reason: `the first line is ${first.trim()}, not ---`, remedy: 'write three plain dashes, ---; a phone likes to join two of them'}
+  if (/^\s*\n---[^\S\n]*\n/.test(text)) return {reason: 'the front matter does not begin in the first line', remedy: 'take out what stands above the first ---'}
+  return {reason: 'the file has no front matter: its first line is not ---', remedy: 'begin with a line of ---, then key: value lines, then another line of ---'}
+}
+
+/** Lines that were meant to be three dashes: set in, joined to long ones, or dots. */
+const DASHES = /^\s*(?:[-–—]{2,}|—|\.{3})\s*$/
+
+/** The front matter has no closing line: what was meant for it is shown, else where it opens, with the line that it ought to stand below. */
+function neverClosed(text: string): YamlFault {
+  const lines = text.split('\n')
+  const meant = lines.findIndex((line, index) => index > 0 && DASHES.test(line))
+  if (meant !== -1) {
+    const offset = lines.slice(0, meant).reduce((sum, line) => sum + line.length + 1, 0)
+    const line = lines[meant] ?? ''
+    return {
+      code: 'unreadable-front-matter', offset, length: line.length, reason: `“${line}” stands where the front matter closes`, remedy: 'let the closing line be --- and nothing else',
+    }
+  }
+  const after = lines.findIndex((line, index) => index > 0 && line.trim() !== '' && !/^(?:[\w-]+:(?:\s|$)|\s+\S|- |#)/.test(line))
+  const last = lines.slice(0, after === -1 ? undefined : after).findLastIndex(line => line.trim() !== '')
+  return {
+    code: 'unreadable-front-matter', offset: 0, length: 3, reason: 'the front matter that opens here is never closed', remedy: `put a line of --- below line ${last + 1}`,
+  }
 }

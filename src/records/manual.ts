@@ -66,10 +66,16 @@ export const READING_MANUAL: readonly ReadingEntry[] = [
     {file: 'birds/24-031.md', at: [4, 1], wrong: front('band: 24-031', 'sex: male', 'sex: female'), right: front('band: 24-031', 'sex: [{is: male, on: 2024-06}, {is: female, on: 2024-09-12, because: laid}]')},
   ),
   entry(
+    'misplaced-record', 'error', 'A record stands in the wrong folder',
+    'A file’s folder says what it is. This one’s keys are those of another kind of record, or its folder is none of those that are looked into, so it cannot be read; what it gives the other records is not missed a second time.',
+    'Move it to the place that is named. To keep it out of the book, move it out of the records or into a folder whose name begins with a dot.',
+    {file: 'pens/2024-03.md', at: [1, 1], wrong: front('pen: 2024-A', 'eggs: 48'), right: front('pen: 2024-A', 'eggs: 48'), rightFile: 'hatches/2024-03.md'},
+  ),
+  entry(
     'unplaced-file', 'warning', 'A file stands where nothing is looked for',
-    'A file’s folder says what it is. A file in another folder, or with another ending, is left out.',
+    'A file that is no record, or a table or picture outside its folder, is left out.',
     'Move it to the folder that is named, or out of the records.',
-    {file: 'hatch/2024-03.md', at: [1, 1], wrong: front('pen: 2024-A', 'eggs: 48'), right: front('pen: 2024-A', 'eggs: 48'), rightFile: 'hatches/2024-03.md'},
+    {file: '2024-08-10.csv', at: [1, 1], wrong: table('band,on,weight', '24-031,2024-08-10,1480'), right: table('band,on,weight', '24-031,2024-08-10,1480'), rightFile: 'measures/2024-08-10.csv'},
   ),
   entry(
     'unknown-key', 'error', 'A key is not known',
@@ -98,6 +104,12 @@ export const READING_MANUAL: readonly ReadingEntry[] = [
       wrong: front('pen: 2024-A', 'chicks:', '  - {band: 24-031, left: 2024-03-24 culled, off type}'),
       right: front('pen: 2024-A', 'chicks:', '  - {band: 24-031, left: "2024-03-24 culled, off type"}'),
     },
+  ),
+  entry(
+    'curly-quotes', 'error', 'Quotation marks are curly',
+    'A phone or a word processor has made “ ” or ‘ ’ of straight quotation marks. Those are letters like others and hold no text together.',
+    'Write straight ones, or none where the text has neither comma nor colon. In a sentence curly ones may stand.',
+    {file: 'birds/24-031.md', at: [3, 7], wrong: front('band: 24-031', 'left: “2024-06-30 culled, off type”'), right: front('band: 24-031', 'left: "2024-06-30 culled, off type"')},
   ),
   entry(
     'wrong-form', 'error', 'A value has the wrong form',

@@ -1,18 +1,40 @@
 /** The likely right word for a mistyped one. */
 import {distance} from 'fastest-levenshtein'
 
-/** Up to three candidates within two slips of the keyboard (one for words of up to three letters), the nearest first. */
-export function near(word: string, candidates: Iterable<string>): string[] {
+/**
+ * How many slips of the keyboard part two words: a letter too many, wanting or wrong. Two neighbours that changed places count half, since in a row
+ * of numbers every other number is a letter away; capital letters and the signs between letters count for nothing. Null when there are more than
+ * two (one for words of up to three letters).
+ */
+export function slipsBetween(word: string, other: string): number | null {
   const limit = word.length <= 3 ? 1 : 2
+  if (Math.abs(other.length - word.length) > limit) return null
+  const [a, b] = [word.toLowerCase(), other.toLowerCase()]
+  if (a === b || bare(a) === bare(b)) return 0
+  const slips = areSwapped(a, b) ? 0.5 : distance(a, b)
+  return slips <= limit ? slips : null
+}
+
+const bare = (word: string) => word.replace(/[\s_./-]+/g, '')
+
+/** Do two words differ in nothing but two neighbouring letters that changed places? */
+function areSwapped(a: string, b: string): boolean {
+  if (a.length !== b.length) return false
+  let at = 0
+  while (at < a.length && a[at] === b[at]) at++
+  return a[at] === b[at + 1] && a[at + 1] === b[at] && a.slice(at + 2) === b.slice(at + 2)
+}
+
+/** Up to three near candidates, the nearest first; one that differs only in capitals and signs leaves the others out. */
+export function near(word: string, candidates: Iterable<string>): string[] {
   const found: [number, string][] = []
-  const folded = word.toLowerCase()
   for (const candidate of candidates) {
-    if (Math.abs(candidate.length - word.length) > limit) continue
-    const off = distance(folded, candidate.toLowerCase())
-    if (off <= limit) found.push([off, candidate])
+    const slips = slipsBetween(word, candidate)
+    if (slips !== null) found.push([slips, candidate])
   }
   found.sort((a, b) => a[0] - b[0] || (a[1] < b[1] ? -1 : a[1] > b[1] ? 1 : 0))
-  return found.slice(0, 3).map(([, candidate]) => candidate)
+  const [first] = found
+  return found.filter(([slips]) => first?.[0] !== 0 || slips === 0).slice(0, 3).map(([, candidate]) => candidate)
 }
 
 /** The remedy that names near candidates, or another where there is none. */

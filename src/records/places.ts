@@ -4,12 +4,15 @@ import {near} from './near.ts'
 
 export type Owner = {readonly what: 'record'; readonly kind: KindId} | {readonly what: 'measures' | 'scores' | 'photo' | 'paper'}
 
-const KIND_IDS = Object.keys(KINDS) as KindId[]
+export const KIND_IDS = Object.keys(KINDS) as KindId[]
 
-/** `hatches` → hatch; `project.md` → project. */
-const BY_PLACE = new Map<string, KindId>(KIND_IDS.map(kind => [KINDS[kind].files.split('/')[0] ?? '', kind]))
+/** Where the records of a kind lie: `hatches/`, or the one file `project.md`. */
+export const folderOf = (kind: KindId): string => KINDS[kind].files.replace(/[^/]*<.*$/, '')
+
+const BY_PLACE = new Map<string, KindId>(KIND_IDS.map(kind => [folderOf(kind).replace('/', ''), kind]))
 const TABLES: readonly string[] = ['measures', 'scores']
-const FOLDERS = [...[...BY_PLACE.keys()].filter(place => !place.endsWith('.md')), ...TABLES, 'photos', 'papers']
+/** Every folder in which something is looked for. */
+export const FOLDERS: readonly string[] = [...[...BY_PLACE.keys()].filter(place => !place.endsWith('.md')), ...TABLES, 'photos', 'papers']
 
 /** What a file is, by its path inside the folder of records; null when it stands where nothing is looked for. */
 export function ownerOf(file: string): Owner | null {
@@ -22,23 +25,17 @@ export function ownerOf(file: string): Owner | null {
   return kind !== undefined && steps.length === (place.endsWith('.md') ? 1 : 2) && file.endsWith('.md') ? {what: 'record', kind} : null
 }
 
+/** Files of words: what can be a record, if not under this name. */
+export const isWords = (file: string): boolean => /\.(?:md|markdown|mdown|txt)$/i.test(file)
+
 /** A file's name without its folders and its ending: `hatches/2024-03.md` → `2024-03`. */
 export function idOf(file: string): string {
-  return file.slice(file.lastIndexOf('/') + 1).replace(/\.[^.]*$/, '')
+  const name = file.slice(file.lastIndexOf('/') + 1)
+  return isWords(name) ? name.replace(/(?:\.(?:md|markdown|mdown|txt))+$/i, '') : name.replace(/\.[^.]*$/, '')
 }
 
-/** Where the front matter alone would put a record: the kinds whose shape it fits, by their place. */
-function fitting(front: Parameters<(typeof KINDS)[KindId]['shape']['read']>[0]): KindId[] {
-  if (typeof front !== 'object' || front === null || Object.keys(front).length === 0) return []
-  return KIND_IDS.filter(kind => {
-    let slips = 0
-    KINDS[kind].shape.read(front, {file: '', path: []}, () => slips++)
-    return slips === 0
-  })
-}
-
-/** What to do with a file that stands where nothing is looked for. */
-export function placeFor(file: string, front: Parameters<typeof fitting>[0]): string {
+/** What to do with a file that stands where nothing is looked for and is no record. */
+export function placeFor(file: string): string {
   const steps = file.split('/')
   const name = steps.at(-1) ?? file
   const [place = ''] = steps
@@ -48,13 +45,5 @@ export function placeFor(file: string, front: Parameters<typeof fitting>[0]): st
     return table === undefined ? `move it to measures/${name} (weigh days, eggs, feed) or scores/${name} (scoring days)` : `move it to ${table}/${name.replace(/\.\w+$/, '.csv')}`
   }
   if (/\.(?:pdf|docx?|odt)$/i.test(name)) return `move it to papers/${name}, or out of the records`
-  if (/\.(?:md|markdown|mdown|txt)$/i.test(name)) {
-    const base = `${idOf(name)}.md`
-    const known = FOLDERS.filter(folder => BY_PLACE.has(folder))
-    const meant = steps.length > 1 ? [...known.filter(folder => folder === place), ...near(place, known)][0] : near(base, [...BY_PLACE.keys()])[0]
-    if (meant !== undefined) return `move it to ${meant.endsWith('.md') ? meant : `${meant}/${base}`}`
-    const [kind] = fitting(front)
-    if (kind !== undefined) return `it reads as ${KINDS[kind].shape.says}: move it to ${KINDS[kind].files.includes('/') ? `${KINDS[kind].files.split('/')[0]}/${base}` : KINDS[kind].files}`
-  }
   return `records lie in ${FOLDERS.join(', ')}; move it there, or out of the records`
 }

@@ -2,8 +2,8 @@
 
 /** Found while reading one file by itself. */
 export const READING_CODES = [
-  'unreadable-file', 'no-front-matter', 'unreadable-front-matter', 'repeated-key', 'unplaced-file',
-  'unknown-key', 'missing-key', 'no-value', 'comma-in-braces', 'wrong-form', 'unreadable-value', 'impossible-date', 'wrong-unit', 'wrong-sum',
+  'unreadable-file', 'no-front-matter', 'unreadable-front-matter', 'repeated-key', 'misplaced-record', 'unplaced-file',
+  'unknown-key', 'missing-key', 'no-value', 'comma-in-braces', 'curly-quotes', 'wrong-form', 'unreadable-value', 'impossible-date', 'wrong-unit', 'wrong-sum',
   'unreadable-table', 'unknown-column', 'missing-column', 'unclosed-comment', 'trait-unfinished',
 ] as const
 
@@ -12,10 +12,10 @@ export const LINKING_CODES = [
   'no-project', 'same-name',
   'unknown-strain', 'unknown-trait', 'unknown-keeper', 'unknown-band', 'unknown-pen', 'unknown-hatch', 'unknown-tally', 'unknown-judge', 'unknown-photo',
   'unknown-step', 'unknown-state', 'unknown-locus', 'no-target', 'unit-mixed', 'clause-unknown',
-  'band-twice', 'band-in-doubt', 'no-origin', 'two-origins', 'records-disagree',
+  'file-misnamed', 'band-twice', 'band-in-doubt', 'no-origin', 'two-origins', 'records-disagree',
   'loop-in-descent', 'parent-too-young', 'parent-dead', 'wrong-parent-sex', 'not-in-pen', 'chances-do-not-sum', 'step-contradicted',
   'hatch-before-pen', 'incubation-odd', 'hatch-counts', 'too-many-chicks', 'tally-overdrawn',
-  'left-before-hatched', 'scored-after-leaving', 'male-laid', 'in-two-pens', 'too-many-eggs', 'unlikely-weight',
+  'left-before-hatched', 'seen-before-hatched', 'scored-after-leaving', 'male-laid', 'in-two-pens', 'too-many-eggs', 'unlikely-weight', 'weighed-twice',
   'after-as-of', 'photo-without-words',
 ] as const
 

@@ -4,14 +4,15 @@
  */
 import {withoutComments} from './comments.ts'
 import type {Folder} from './folder.ts'
-import {readFrontMatter, spotAt} from './front-matter.ts'
+import {readFrontMatter, softened, spotAt} from './front-matter.ts'
 import {KINDS, type KindId} from './kinds.ts'
-import {idOf, ownerOf, placeFor} from './places.ts'
+import {homeOf, misplaced, type Home} from './misplaced.ts'
+import {idOf, isWords, ownerOf, placeFor} from './places.ts'
 import type {Note, Slip, Spot} from './problem.ts'
 import type {EggRow, FeedRow, FileRecord, Reading, Records, ScoreRow, WeighRow} from './records.ts'
 import {readMeasures} from './measures.ts'
 import {readScoringDay} from './scoring-day.ts'
-import {isList, isMap, type Raw} from './shape.ts'
+import {isList, isMap, type Raw} from './raw.ts'
 
 /** What one file holds. */
 export type FileReading =
@@ -20,6 +21,8 @@ export type FileReading =
   | {readonly what: 'eggCounts'; readonly rows: readonly EggRow[]}
   | {readonly what: 'feedings'; readonly rows: readonly FeedRow[]}
   | {readonly what: 'scorings'; readonly rows: readonly ScoreRow[]}
+  /** a record that belongs elsewhere, and is not read here */
+  | {readonly what: 'misplaced'; readonly home: Home; readonly owner: KindId | null}
 
 /** Reads every file of a folder. */
 export function readRecords(folder: Folder): Reading {
@@ -28,7 +31,8 @@ export function readRecords(folder: Folder): Reading {
   const note: Note = slip => slips.push(slip)
   const texts = new Map<string, string>()
   const photos = new Set<string>()
-  const readings: FileReading[] = []
+  const readings: Gathered[] = []
+  const homes: [home: string, file: string][] = []
   for (const file of files) {
     const owner = ownerOf(file)
     if (owner?.what === 'paper') continue
@@ -36,19 +40,22 @@ export function readRecords(folder: Folder): Reading {
       photos.add(file.slice('photos/'.length))
       continue
     }
-    if (owner === null && !/\.(?:md|markdown|mdown|txt)$/i.test(file)) {
-      noteUnplaced(file, null, note)
+    if (owner === null && !isWords(file)) {
+      noteUnplaced(file, note)
       continue
     }
     const text = readText(folder, file, note)
     if (text === null) continue
     texts.set(file, text)
     const reading = readFile(file, text, note)
-    if (reading) readings.push(reading)
+    if (reading?.what === 'misplaced') {
+      note(misplaced(file, reading.home, reading.owner, files.includes(reading.home.file)))
+      homes.push([reading.home.file, file])
+    } else if (reading) readings.push(reading)
   }
   return {
     records: gather(readings, photos), slips, files: files.length, texts,
-    faulty: new Set(slips.filter(slip => slip.severity === 'error').map(slip => slip.at.file)),
+    faulty: new Map([...slips.filter(slip => slip.severity === 'error').map(({at: {file}}): [string, string] => [file, file]), ...homes]),
   }
 }
 
@@ -58,11 +65,15 @@ export function readFile(file: string, text: string, note: Note): FileReading | 
   if (owner?.what === 'measures') return readMeasures(file, text, note)
   if (owner?.what === 'scores') return {what: 'scorings', rows: readScoringDay(file, text, note)}
   if (owner?.what !== 'record') {
-    noteUnplaced(file, readFrontMatter(file, text, () => undefined)?.front ?? null, note)
+    const home = text.startsWith('---') ? homeOf(file, readFrontMatter(file, text, () => undefined)?.front ?? null, null) : null
+    if (home) return {what: 'misplaced', home, owner: null}
+    noteUnplaced(file, note)
     return null
   }
   const cut = readFrontMatter(file, text, note)
   if (cut === null) return null
+  const home = homeOf(file, cut.front, owner.kind)
+  if (home) return {what: 'misplaced', home, owner: owner.kind}
   const at: Spot = {file, path: []}
   const data = KINDS[owner.kind].shape.read(text.includes('<!--') ? rawWithoutComments(cut.front) : cut.front, at, note)
   const {text: body, unclosed} = withoutComments(cut.body)
@@ -90,12 +101,12 @@ function readText(folder: Folder, file: string, note: Note): string | null {
   const plain = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n')
   const foreign = plain.search(/[\uFFFD\0]/)
   return foreign === -1
-    ? plain
+    ? softened(plain)
     : refuse(spotAt(file, plain, foreign, 1), 'a letter here is not written in UTF-8', 'save the file as text in UTF-8 (many editors: “Save with encoding”)')
 }
 
-function noteUnplaced(file: string, front: Raw, note: Note): void {
-  note({code: 'unplaced-file', severity: 'warning', at: {file, path: []}, reason: 'no record is looked for here, so the file is left out', remedy: placeFor(file, front)})
+function noteUnplaced(file: string, note: Note): void {
+  note({code: 'unplaced-file', severity: 'warning', at: {file, path: []}, reason: 'nothing is looked for here, so the file is left out', remedy: placeFor(file)})
 }
 
 function rawWithoutComments(raw: Raw): Raw {
@@ -105,7 +116,9 @@ function rawWithoutComments(raw: Raw): Raw {
   return raw
 }
 
-function gather(readings: readonly FileReading[], photos: ReadonlySet<string>): Records {
+type Gathered = Exclude<FileReading, {readonly what: 'misplaced'}>
+
+function gather(readings: readonly Gathered[], photos: ReadonlySet<string>): Records {
   const records: Record<string, unknown[]> = Object.fromEntries([...Object.keys(KINDS), 'weighings', 'eggCounts', 'feedings', 'scorings'].map(name => [name, []]))
   for (const reading of readings) {
     if (reading.what === 'record') records[reading.kind]?.push(reading.record)

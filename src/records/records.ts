@@ -71,8 +71,8 @@ export interface Reading {
   readonly slips: readonly Slip[]
   /** files looked at */
   readonly files: number
-  /** files of which something could not be read: what they would have named is not missed a second time */
-  readonly faulty: ReadonlySet<string>
+  /** files of which something could not be read, by their place and by the place where they belong: what they would have named is not missed a second time */
+  readonly faulty: ReadonlyMap<string, string>
   /** the text of every file that was read (plain line ends, no byte-order mark), for `locate`: no file is opened twice */
   readonly texts: ReadonlyMap<string, string>
 }

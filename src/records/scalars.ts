@@ -1,5 +1,6 @@
 /** The single values that records are made of, each read from its text. */
 import {isoDay, isWhole, parseDate, type Day, type PartialDate} from './dates.ts'
+import {isCurly} from './curly-quotes.ts'
 import {near, orNear} from './near.ts'
 import type {Spot} from './problem.ts'
 import {isDoubtful, isUnit, parseNumber, parseQuantity, unitOf, UNITS, type Dimension, type Quantity, type Unit} from './quantities.ts'
@@ -15,7 +16,7 @@ export const text = (says = 'a text'): Shape<string> => scalar(says, words => (w
 
 /** The name of another record: a band, a pen, a trait … */
 export const reference = (says: string): Shape<Ref> =>
-  scalar(says, (words, at) => (words.trim() === '' ? undefined : {text: words.trim(), at}))
+  scalar(says, (words, at) => (words.trim() === '' || isCurly(words) ? undefined : {text: words.trim(), at}))
 
 export const yesNo: Shape<boolean> = scalar(
   'yes or no',
@@ -27,6 +28,15 @@ export const count: Shape<number> = scalar(
   'a whole number such as 12',
   words => (/^\d+$/.test(words) ? Number(words) : undefined),
   {type: ['integer', 'string'], pattern: String.raw`^\d+$`},
+)
+
+export const year: Shape<number> = scalar(
+  'a year such as 2024',
+  words => {
+    if (/^[12]\d{3}$/.test(words)) return Number(words)
+    return /^\d+$/.test(words) ? refuse('unreadable-value', `“${words}” is no year`, 'write all four figures, such as 2024') : undefined
+  },
+  {type: ['integer', 'string'], pattern: String.raw`^[12]\d{3}$`},
 )
 
 export const number: Shape<number> = scalar(
@@ -60,12 +70,12 @@ function dateOrRefusal(words: string): PartialDate | Refusal | undefined {
     const meant = [...new Set(orders)].filter(order => parseDate(order) !== null)
     return refuse('unreadable-value', `“${bare}” does not begin with the year`, meant.length === 0 ? 'write a date such as 2024-03-23' : `write ${meant.join(' or ')}`)
   }
-  if (/^\d{4}-\d{1,2}(-\d{1,2})?$/.test(bare)) {
-    const [year, month, day] = bare.split('-').map(Number)
-    const padded = [String(year), String(month).padStart(2, '0'), ...(day === undefined ? [] : [String(day).padStart(2, '0')])].join('-')
-    return parseDate(padded)
-      ? refuse('unreadable-value', `“${bare}” lacks a nought`, `write ${padded}`)
-      : refuse('impossible-date', `“${bare}” is not in the calendar`, 'write a date that exists, such as 2024-03-23')
+  const forwards = /^(\d{4})([-./])(\d{1,2})(?:\2(\d{1,2}))?$/.exec(bare) ?? /^([12]\d{3})()(\d{2})(\d{2})$/.exec(bare)
+  if (forwards) {
+    const [, year, sign, month = '', day] = forwards
+    const written = [year, month.padStart(2, '0'), ...(day === undefined ? [] : [day.padStart(2, '0')])].join('-')
+    if (parseDate(written)) return refuse('unreadable-value', sign === '-' ? `“${bare}” lacks a nought` : `“${bare}” has no hyphens between year, month and day`, `write ${written}`)
+    if (sign === '-') return refuse('impossible-date', `“${bare}” is not in the calendar`, 'write a date that exists, such as 2024-03-23')
   }
   return undefined
 }

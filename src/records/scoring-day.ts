@@ -5,7 +5,7 @@ import type {ScoreRow} from './records.ts'
 import {date, reference} from './scalars.ts'
 import type {Entry} from './shape.ts'
 import {cellUnder, needCell, readCell} from './table-cells.ts'
-import {noteMissingColumn, readTable} from './tables.ts'
+import {noteMissingColumns, readTable} from './tables.ts'
 
 const band = reference('a band such as 24-031')
 const scorer = reference('a keeper')
@@ -15,9 +15,9 @@ export function readScoringDay(file: string, text: string, note: Note): ScoreRow
   const table = readTable(file, text, note)
   if (table === null) return []
   const missing = ['band', 'on'].filter(name => !table.columns.some(column => column.name === name))
-  for (const name of missing) noteMissingColumn(table, file, name, 'a scoring day', note)
+  noteMissingColumns(table, file, missing, 'a scoring day', 'band,on,by,comb', note)
   const traits = table.columns.map((column, index) => ({column, index})).filter(({column}) => column.name !== '' && !OWN.includes(column.name))
-  if (traits.length === 0) {
+  if (missing.length === 0 && traits.length === 0) {
     const [first] = table.columns
     note({
       code: 'missing-column', severity: 'error', at: first?.at ?? {file, line: 1, column: 1, width: 0},

@@ -5,13 +5,12 @@
  * A shape is handed what the front matter really holds (every scalar still the text that was written) and gives a value, or notes slips
  * and gives undefined. Reading goes on past a slip, so one run shows everything there is to mend.
  */
+import {BRACES_AS_KEY, cutTexts, noteBraces, noteCut, noteKeyAlone} from './braces.ts'
+import {curlyQuotes, isCurly} from './curly-quotes.ts'
 import {near, orNear} from './near.ts'
 import type {ProblemCode} from './problem-codes.ts'
 import {inside, keyOf, type Note, type Spot} from './problem.ts'
-
-/** Front matter as parsed: text stays text; null is a key without a value. */
-export type Raw = string | null | readonly Raw[] | {readonly [key: string]: Raw}
-type RawMap = {readonly [key: string]: Raw}
+import {isList, isMap, type Raw, type RawMap} from './raw.ts'
 
 export type JsonSchema = {readonly [key: string]: unknown}
 
@@ -44,14 +43,6 @@ function isRefusal(value: unknown): value is Refusal {
   return typeof value === 'object' && value !== null && 'refused' in value
 }
 
-export function isMap(raw: Raw): raw is RawMap {
-  return typeof raw === 'object' && raw !== null && !Array.isArray(raw)
-}
-
-export function isList(raw: Raw): raw is readonly Raw[] {
-  return Array.isArray(raw)
-}
-
 const formOf = (raw: Raw) => (isMap(raw) ? 'keys with values' : isList(raw) ? 'a list' : 'text')
 
 function noteForm(raw: Raw, says: string, at: Spot, note: Note): undefined {
@@ -78,6 +69,10 @@ export function scalar<T>(says: string, parse: (text: string, at: Spot) => T | R
     read(raw, at, note) {
       if (typeof raw !== 'string') return noteForm(raw, says, at, note)
       const value = parse(raw, at)
+      if ((value === undefined || isRefusal(value)) && isCurly(raw)) {
+        note(curlyQuotes(raw, at))
+        return undefined
+      }
       if (value === undefined) {
         note({code: 'unreadable-value', severity: 'error', at, reason: `“${raw}” cannot be read as ${says}`, remedy: `write ${says}`})
         return undefined
@@ -91,17 +86,22 @@ export function scalar<T>(says: string, parse: (text: string, at: Spot) => T | R
   }
 }
 
-/** One of a short list of words. */
-export function oneOf<const W extends readonly string[]>(words: W): Shape<W[number]> {
+/** One of a short list of words. `meant`: other words that keepers use for them, which are not taken but answered. */
+export function oneOf<const W extends readonly string[]>(words: W, meant: Readonly<Record<string, W[number]>> = {}): Shape<W[number]> {
   const says = `one of ${words.join(', ')}`
   return scalar<W[number]>(
     says,
-    text => words.includes(text)
-      ? text
-      : refuse('unreadable-value', `“${text}” is not ${says}`, orNear(near(text, words), `write ${says}`)),
+    text => {
+      if (words.includes(text)) return text
+      const other = text.toLowerCase()
+      const likely = Object.hasOwn(meant, other) ? [meant[other] ?? ''] : near(text, words)
+      return refuse('unreadable-value', `“${text}” is not ${says}`, orNear(likely, `write ${says}`))
+    },
     {enum: words},
   )
 }
+
+const unheard: Note = () => undefined
 
 /** A list; a single value is a list of one. */
 export function listOf<T>(item: Shape<T>): Shape<readonly T[]> {
@@ -111,6 +111,13 @@ export function listOf<T>(item: Shape<T>): Shape<readonly T[]> {
     parts: [item],
     read(raw, at, note) {
       if (raw === null) return noteForm(raw, `a list, each entry ${item.says}`, at, note)
+      if (typeof raw === 'string' && raw.includes(',') && item.read(raw, at, unheard) !== undefined) {
+        note({
+          code: 'wrong-form', severity: 'error', at, reason: `“${raw}” stands here without brackets, and so as one`,
+          remedy: `for several write [${raw.trim()}]; for one with a comma in it ["${raw.trim()}"]`,
+        })
+        return undefined
+      }
       const entries = isList(raw) ? raw : [raw]
       const values: T[] = []
       entries.forEach((entry, index) => {
@@ -131,22 +138,29 @@ export interface Entry<T> {
   readonly keyAt: Spot
 }
 
+/** The key that every object and map takes, in any form: what stands under it is the keeper's own and goes no further. */
+const PRIVATE = 'private'
+
 /** Keys that the keeper chooses (bands, states, symbols), each with a value. Their order means nothing: keys such as 31 come first, as JavaScript has it. */
 export function mapOf<T>(says: string, value: Shape<T>): Shape<readonly Entry<T>[]> {
   return {
     says,
-    schema: {type: 'object', additionalProperties: value.schema, description: says},
+    schema: {type: 'object', properties: {[PRIVATE]: anything.schema}, additionalProperties: value.schema, description: says},
     parts: [value],
     read(raw, at, note) {
       if (!isMap(raw)) return noteForm(raw, says, at, note)
       const entries: Entry<T>[] = []
+      const cuts = cutTexts(raw, key => key === PRIVATE)
       for (const [key, inner] of Object.entries(raw)) {
         const spot = inside(at, key)
+        const valued = (name: string) => `give “${name}” a value (${value.says}); a list of names goes in square brackets`
+        const cut = cuts.find(one => one.key === key)
+        if (cut) noteCut(cut, at, note, `, or ${valued(cut.pieces[0] ?? '')}`)
+        if (key === PRIVATE || cuts.some(({pieces}) => pieces.includes(key))) continue
         if (key === BRACES_AS_KEY) noteBraces(spot, note)
-        else if (inner === null) {
-          noteComma(key, at, note, `give “${key}” a value (${value.says}); a list of names goes in square brackets`)
-        } else {
-          const read = value.read(inner, spot, note)
+        else if (inner === null) noteKeyAlone(key, at, note, valued(key))
+        else {
+          const read = value.read(inner, spot, cut ? unheard : note)
           if (read !== undefined) entries.push({key, value: read, at: spot, keyAt: keyOf(at, key)})
         }
       }
@@ -160,7 +174,7 @@ type Forms = {readonly text?: Shape<unknown>; readonly list?: Shape<unknown>; re
 /** The form decides how it is read: plain text, a list, or keys with values. */
 export function byForm<const F extends Forms>(forms: F): Shape<{[K in keyof F]: ValueOf<F[K]>}[keyof F]> {
   const shapes = [forms.text, forms.list, forms.map].filter(shape => shape !== undefined)
-  const says = shapes.map(shape => shape.says).join(', or ')
+  const says = [...new Set(shapes.map(shape => shape.says))].join(', or ')
   return {
     says,
     schema: {anyOf: shapes.map(shape => shape.schema)},
@@ -213,14 +227,14 @@ interface ObjectRules<F extends Fields> {
   readonly check?: (value: Read<F>, note: Note, at: Spot) => void
 }
 
-/** The key that every object takes, in any form: what stands under it is the keeper's own and goes no further. */
-const PRIVATE = 'private'
-
 /** Known keys with values. An unknown key is a slip that names the nearest known one; nothing is dropped but what is `private`. */
 export function object<const F extends Fields>(says: string, fields: F, rules: ObjectRules<F> & {readonly others: string}): Shape<Read<F> & {readonly others: Others}>
 export function object<const F extends Fields>(says: string, fields: F, rules?: ObjectRules<F>): Shape<Read<F>>
 export function object<const F extends Fields>(says: string, fields: F, rules: ObjectRules<F> = {}): Shape<Read<F> & {readonly others?: Others}> {
   const known = Object.keys(fields)
+  /** Where keys of the keeper's own are taken, a text is held for one unless only its capitals are wrong, or a needful key is missing for it. */
+  const likelyKeys = (key: string, inner: Raw, raw: RawMap): readonly string[] => near(key, known).filter(name =>
+    rules.others === undefined || typeof inner !== 'string' || name === key.toLowerCase() || (key.length > 2 && fields[name]?.required === true && !Object.hasOwn(raw, name)))
   return {
     says,
     fields,
@@ -236,33 +250,34 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
       const value: Record<string, unknown> = Object.hasOwn(fields, 'at') ? {} : {at}
       const others: Entry<string>[] = []
       let whole = true
+      const cuts = isTop(at) ? [] : cutTexts(raw, key => key === PRIVATE || Object.hasOwn(fields, key))
+      // a needful key that stands here under a mistyped name is not also missing
+      const mistyped = new Set<string>()
       for (const [key, inner] of Object.entries(raw)) {
         const field = Object.hasOwn(fields, key) ? fields[key] : undefined
         const spot = inside(at, key)
+        const cut = cuts.find(one => one.key === key)
+        if (cut) noteCut(cut, at, note)
+        if (cuts.some(({pieces}) => pieces.includes(key)) || (!field && key === PRIVATE)) continue
         if (key === BRACES_AS_KEY) noteBraces(spot, note)
-        else if (!field && key === PRIVATE) continue
         else if (field) {
-          const read = field.shape.read(inner, spot, note)
+          const read = field.shape.read(inner, spot, cut ? unheard : note)
           if (read !== undefined) value[key] = read
           else if (field.required) whole = false
-        } else if (rules.others !== undefined && typeof inner === 'string') others.push({key, value: inner, at: spot, keyAt: keyOf(at, key)})
-        else if (inner === null && !isTop(at)) noteComma(key, at, note, `put the whole text in quotes ("…, ${key}"), or give the key a value`)
+        } else if (inner === null && !isTop(at)) noteKeyAlone(key, at, note, 'give the key a value, or take it out')
         else {
-          const candidates = near(key, known)
-          if (rules.others !== undefined && candidates.length === 0) noteForm(inner, rules.others, spot, note)
-          else {
-            note({
-              code: 'unknown-key', severity: 'error', at: keyOf(at, key),
-              reason: `${says} has no key “${key}”`,
-              remedy: orNear(candidates, `use one of ${known.join(', ')}`),
-            })
-          }
+          const likely = likelyKeys(key, inner, raw)
+          likely.slice(0, 1).forEach(name => mistyped.add(name))
+          if (rules.others === undefined || likely.length > 0) {
+            note({code: 'unknown-key', severity: 'error', at: keyOf(at, key), reason: `${says} has no key “${key}”`, remedy: orNear(likely, `use one of ${known.join(', ')}`)})
+          } else if (typeof inner === 'string') others.push({key, value: inner, at: spot, keyAt: keyOf(at, key)})
+          else noteForm(inner, rules.others, spot, note)
         }
       }
       for (const key of known) {
         if (fields[key]!.required && !Object.hasOwn(raw, key)) {
           whole = false
-          note({code: 'missing-key', severity: 'error', at, reason: `${says} needs “${key}”`, remedy: `add ${key}: ${fields[key]!.shape.says}`})
+          if (!mistyped.has(key)) note({code: 'missing-key', severity: 'error', at, reason: `${says} needs “${key}”`, remedy: `add ${key}: ${fields[key]!.shape.says}`})
         }
       }
       if (rules.others !== undefined) value.others = others
@@ -276,24 +291,7 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
   }
 }
 
-/** What the YAML parser makes of braces in the place of a key: `{{band: 24-031}}`. */
-const BRACES_AS_KEY = '[object Object]'
-
-function noteBraces(at: Spot, note: Note): void {
-  note({code: 'wrong-form', severity: 'error', at, reason: 'braces stand where a key belongs', remedy: 'take one pair of braces out, or put square brackets around a list'})
-}
-
 const isTop = (at: Spot) => 'path' in at && at.path.length === 0
-
-/** A key without a value, inside another: mostly a text whose comma ended it before its end, sometimes a colon without its space. */
-function noteComma(key: string, at: Spot, note: Note, remedy: string): void {
-  const colon = /^([\w-]+):(\S.*)$/s.exec(key)
-  note({
-    code: 'comma-in-braces', severity: 'error', at: keyOf(at, key),
-    reason: colon ? `“${key}” has no space behind its colon and so is a key without a value` : `“${key}” has no value; inside braces a comma starts a new key`,
-    remedy: colon ? `write ${colon[1]}: ${colon[2]}` : remedy,
-  })
-}
 
 /** Anything at all, unread: what stands under `private:`. */
 export const anything: Shape<Raw> = {says: 'anything', schema: {}, read: raw => raw ?? ''}

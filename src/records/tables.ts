@@ -71,6 +71,11 @@ export function readTable(file: string, text: string, note: Note): Table | null 
   const columns = heading.map(columnOf)
   const whole = columnsAtFault(columns, rest, note)
   const rows: Row[] = []
+  const otherSign = rest.find(cells => columns.length > 1 && partedOtherwise(cells[0], delimiter, columns.length))
+  if (otherSign?.[0]) {
+    unreadable(otherSign[0].at, `the headings are parted by ${SIGNS[delimiter] ?? delimiter}, this line by another sign`, 'part the cells of all lines with the same sign')
+    return null
+  }
   for (const cells of rest) {
     const extra = cells.slice(columns.length).find(cell => cell.text !== '')
     if (extra) {
@@ -83,6 +88,12 @@ export function readTable(file: string, text: string, note: Note): Table | null 
   }
   return whole ? {columns, rows} : null
 }
+
+const SIGNS: Readonly<Record<string, string>> = {',': 'commas', ';': 'semicolons', '\t': 'tabs'}
+
+/** Does a line’s first cell hold as many cells as there are headings, parted by another sign? */
+const partedOtherwise = (cell: Cell | undefined, delimiter: string, columns: number): boolean =>
+  cell !== undefined && Object.keys(SIGNS).some(sign => sign !== delimiter && cell.text.split(sign).length >= columns)
 
 /** Headings that stand twice, or stand empty above written cells. */
 function columnsAtFault(columns: readonly Column[], rows: readonly (readonly Cell[])[], note: Note): boolean {
@@ -168,15 +179,16 @@ function lineOfOpenQuote(text: string): number {
   return text.slice(0, opened).split('\n').length
 }
 
-/** Notes that a table lacks a column; the nearest heading is named. */
-export function noteMissingColumn(table: Table, file: string, wanted: string, what: string, note: Note): void {
+/** Notes, once, that a table lacks columns; for one the nearest heading is named. `like`: a line of headings that would do. */
+export function noteMissingColumns(table: Table, file: string, wanted: readonly string[], what: string, like: string, note: Note): void {
+  if (wanted.length === 0) return
+  const names = table.columns.map(column => column.name)
   const [first] = table.columns
-  const candidates = near(wanted, table.columns.map(column => column.name))
-  note({
-    code: 'missing-column', severity: 'error', at: first?.at ?? {file, line: 1, column: 1, width: 0},
-    reason: `${what} needs a column “${wanted}”`,
-    remedy: candidates.length > 0 ? `is “${candidates.join('” or “')}” meant for it? write ${wanted}` : `add a column ${wanted} to the first line`,
-  })
+  const candidates = wanted.length === 1 ? near(wanted[0] ?? '', names) : []
+  const remedy = names.some(name => /^\d/.test(name)) ? `put a line of headings above it, such as ${like}`
+    : candidates.length > 0 ? `is “${candidates.join('” or “')}” meant for it? write ${wanted[0]}`
+    : `write ${wanted.join(' and ')} into the first line, which has ${names.join(', ')}`
+  note({code: 'missing-column', severity: 'error', at: first?.at ?? {file, line: 1, column: 1, width: 0}, reason: `${what} needs ${wanted.length === 1 ? 'a column' : 'columns'} “${wanted.join('” and “')}”`, remedy})
 }
 
 export function noteUnknownColumn(column: Column, what: string, known: readonly string[], note: Note): void {

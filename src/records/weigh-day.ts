@@ -4,22 +4,20 @@ import {isDoubtful, parseQuantity, UNITS, type Quantity, type Unit} from './quan
 import type {WeighRow} from './records.ts'
 import {near, orNear} from './near.ts'
 import {date, reference, twoWays} from './scalars.ts'
-import {SEX_WORDS} from './schema/parts.ts'
-import {oneOf} from './shape.ts'
+import {sexWord} from './schema/parts.ts'
 import {cellUnder, needCell, readCell} from './table-cells.ts'
-import {noteMissingColumn, type Cell, type Column, type Table} from './tables.ts'
+import {noteMissingColumns, type Cell, type Column, type Table} from './tables.ts'
 
 const band = reference('a band such as 24-031')
 const hatch = reference('a hatch such as 2024-03')
-const sexWord = oneOf(SEX_WORDS)
 
 export function readWeighDay(file: string, table: Table, note: Note): WeighRow[] {
   const byHatch = table.columns.some(column => column.name === 'hatch') && !table.columns.some(column => column.name === 'band')
   const own = byHatch ? ['hatch', 'on', 'sex'] : ['band', 'on']
   const missing = own.filter(name => !table.columns.some(column => column.name === name))
-  for (const name of missing) noteMissingColumn(table, file, name, 'a weigh day', note)
+  noteMissingColumns(table, file, missing, 'a weigh day', byHatch ? 'hatch,on,sex,weight' : 'band,on,weight', note)
   const measures = table.columns.map((column, index) => ({column, index})).filter(({column}) => column.name !== '' && !own.includes(column.name))
-  if (measures.length === 0) noteMissingColumn(table, file, 'weight', 'a weigh day', note)
+  if (missing.length === 0 && measures.length === 0) noteMissingColumns(table, file, ['weight'], 'a weigh day', 'band,on,weight', note)
   if (missing.length > 0 || measures.length === 0) return []
 
   const unread = new Set(measures.filter(({column, index}) => isWordy(table, index) && noteWordy(column, note)).map(({index}) => index))

@@ -1,6 +1,7 @@
 /** What is wrong with front matter that YAML cannot read, in a keeper's words. Looked for only where the fast parse has failed. */
 import {isAlias, parseDocument, visit, type Document, type YAMLError} from 'yaml'
 import type {ProblemCode} from './problem-codes.ts'
+import {CLOSING, unclosedBefore} from './unclosed.ts'
 
 export interface YamlFault {
   readonly code: ProblemCode
@@ -26,7 +27,7 @@ export function findYamlFaults(front: string, fallback: number): YamlFault[] {
   const repeated = document.errors.filter(error => error.code === 'DUPLICATE_KEY').map(error => repeatedKey(front, error))
   const broken = document.errors.filter(error => error.code !== 'DUPLICATE_KEY').sort((a, b) => a.pos[0] - b.pos[0])
   const [first] = broken
-  if (first) return [...repeated, {code: 'unreadable-front-matter', ...stretch(front, first.pos), ...wordsFor(first, broken, front)}]
+  if (first) return [...repeated, unclosedFault(front, first) ?? {code: 'unreadable-front-matter', ...stretch(front, first.pos), ...wordsFor(first, broken, front)}]
   const unwanted = [...findReferences(front), ...findTags(document)]
   if (repeated.length + unwanted.length > 0) return [...repeated, ...unwanted]
   return [{code: 'unreadable-front-matter', offset: Math.min(fallback, front.length), length: 1, reason: 'the front matter cannot be read from here on', remedy: `${QUOTE} where it holds signs such as : # { } [ ] & * !`}]
@@ -66,20 +67,38 @@ function repeatedKey(front: string, error: YAMLError): YamlFault {
   return {code: 'repeated-key', offset: error.pos[0], length: Math.max(1, key.length), reason: `the key “${key}” stands twice`, remedy: 'keep one of the two'}
 }
 
+/** What was opened and not closed is said where it opens. */
+function unclosedFault(front: string, error: YAMLError): YamlFault | null {
+  const opened = unclosedBefore(front, error.pos[0])
+  if (opened === null) return null
+  const {sign, offset} = opened
+  const at = {code: 'unreadable-front-matter', offset, length: 1} as const
+  if (sign === '"' || sign === '\'') return {...at, reason: 'the quotation mark that opens here is not closed', remedy: 'close it in the same line, or take it out'}
+  const isBracket = error.message.startsWith('Flow') || /must end with/.test(error.message)
+  return isBracket ? {...at, reason: `the ${sign === '[' ? 'bracket' : 'brace'} that opens here is not closed`, remedy: `close it with ${CLOSING[sign]}`} : null
+}
+
+/** The remedy for a line that is nearly a key with its value. */
+function keyRemedy(front: string, offset: number): string {
+  const line = /^.*/.exec(front.slice(offset))?.[0] ?? ''
+  const [, key, value] = /^([A-Za-z][\w-]*)(?:\s+|:)(\S.*)$/.exec(line) ?? []
+  return key === undefined || value === undefined ? 'write a key, a colon, a space and the value' : `write ${key}: ${value.trim()}`
+}
+
 function wordsFor(error: YAMLError, all: readonly YAMLError[], front: string): Words {
   const found = /^\S+/.exec(front.slice(error.pos[0]))?.[0] ?? ''
   switch (error.code) {
     case 'BLOCK_AS_IMPLICIT_KEY':
       return all.some(other => other.code === 'MULTILINE_IMPLICIT_KEY' && other.pos[0] === error.pos[0])
         ? {reason: 'the next line is set in further than this one, so the two run together', remedy: 'begin every key of one record in the same column'}
+        : found === '?' ? {reason: 'a question mark by itself is no text to YAML', remedy: 'put it in quotes, or write the word (unknown)'}
         : {reason: 'the text that begins here has a colon and a space in it, which start a new value', remedy: QUOTE}
     case 'MULTILINE_IMPLICIT_KEY':
-      return {reason: 'this line is no key with a value', remedy: 'write a key, a colon, a space and the value'}
+      return {reason: 'this line is no key with a value', remedy: keyRemedy(front, error.pos[0])}
     case 'MISSING_CHAR':
-      if (error.message.includes('quote')) return {reason: 'a quotation mark before this place is not closed', remedy: 'close it, or take it out'}
       return error.message.includes('between flow')
         ? {reason: 'a comma is missing before this place', remedy: 'put a comma between the entries'}
-        : {reason: 'a key stands here without its colon', remedy: 'write a key, a colon, a space and the value'}
+        : {reason: 'a key stands here without its colon', remedy: keyRemedy(front, error.pos[0])}
     case 'BAD_INDENT':
       return error.message.startsWith('Flow')
         ? {reason: 'a bracket or brace that was opened before this place is not closed', remedy: 'close it with ] or }'}
@@ -93,6 +112,9 @@ function wordsFor(error: YAMLError, all: readonly YAMLError[], front: string): W
     case 'MULTIPLE_DOCS':
       return {reason: 'a line of dots ends the front matter before its last key', remedy: 'take the line out'}
     default:
+      if (/["']/.test(front[error.pos[0] - 1] ?? '')) {
+        return {reason: `a quotation mark ends the text before “${found}”`, remedy: front[error.pos[0] - 1] === '\'' ? 'put the whole text in "…" instead' : 'put the whole text in \'…\' instead'}
+      }
       return {reason: `“${found}” is not expected here`, remedy: 'look at the quotes, brackets, commas and list dashes of this line; a text with such signs goes in quotes'}
   }
 }

@@ -1,6 +1,7 @@
 /**
  * Pictures made fit to publish: turned upright, made smaller and encoded anew, without one block of what the camera wrote (where, when, which camera);
- * drawings are cleaned. The original is never published, nor its file name. Equal files give equal bytes.
+ * drawings are cleaned. The original is never published, nor its file name. Equal files give equal bytes, and equal names: a name tells the
+ * file it was made from and how, so it stays when a newer library encodes the same picture to other bytes.
  */
 import {createHash} from 'node:crypto'
 import sharp from 'sharp'
@@ -22,13 +23,9 @@ export interface PublishedPhotos {
 /** Vector instructions round differently from processor to processor; without them equal files give equal bytes on any machine. */
 sharp.simd(false)
 
-/** Pixels across. */
-const LARGE = 800, SMALL = 400
-/** JPEG quality, 1 to 100. */
-const QUALITY = 72
+/** Pixels across, JPEG quality 1 to 100, and what shows through a transparent picture: the page's shaded shell. */
+const HOW = {large: 800, small: 400, quality: 72, ground: '#e8ede6'} as const
 const AT_ONCE = 2
-/** What shows through a transparent picture: the page's shaded shell. */
-const GROUND = '#e8ede6'
 
 interface Made {
   readonly picture: Picture
@@ -78,17 +75,17 @@ const looksLikeSvg = (bytes: Uint8Array): boolean => /^\uFEFF?\s*<(?:\?xml|!--|!
 function makeDrawing(of: string, bytes: Uint8Array): Made | 'unreadable' {
   const drawing = cleanDrawing(Buffer.from(bytes).toString('utf8'))
   if (!drawing) return 'unreadable'
-  const path = `photos/${of}-${hashOf(drawing.svg)}.svg`
+  const path = `photos/${of}-${nameOf(bytes)}.svg`
   return {picture: {path, width: drawing.width, height: drawing.height, small: null}, files: [[path, drawing.svg]]}
 }
 
 async function makePhoto(of: string, bytes: Uint8Array): Promise<Made> {
-  const large = await encode(bytes, LARGE)
-  const hash = hashOf(large.data)
+  const large = await encode(bytes, HOW.large)
+  const hash = nameOf(bytes)
   const path = `photos/${of}-${hash}.jpg`
   const picture = {path, width: large.width, height: large.height}
-  if (large.width <= SMALL) return {picture: {...picture, small: null}, files: [[path, large.data]]}
-  const small = await encode(bytes, SMALL)
+  if (large.width <= HOW.small) return {picture: {...picture, small: null}, files: [[path, large.data]]}
+  const small = await encode(bytes, HOW.small)
   const smallPath = `photos/${of}-${hash}-small.jpg`
   return {
     picture: {...picture, small: {path: smallPath, width: small.width, height: small.height}},
@@ -100,11 +97,12 @@ async function encode(bytes: Uint8Array, across: number): Promise<{data: Uint8Ar
   const {data, info} = await sharp(bytes, {failOn: 'error'})
     .autoOrient()
     .resize({width: across, withoutEnlargement: true})
-    .flatten({background: GROUND})
+    .flatten({background: HOW.ground})
     .toColourspace('srgb')
-    .jpeg({quality: QUALITY, progressive: true, chromaSubsampling: '4:2:0'})
+    .jpeg({quality: HOW.quality, progressive: true, chromaSubsampling: '4:2:0'})
     .toBuffer({resolveWithObject: true})
   return {data, width: info.width, height: info.height}
 }
 
-const hashOf = (content: Uint8Array | string): string => createHash('sha256').update(content).digest('hex').slice(0, 8)
+/** Of what went in and how it is treated, never of what came out. */
+const nameOf = (bytes: Uint8Array): string => createHash('sha256').update(JSON.stringify(HOW)).update(bytes).digest('hex').slice(0, 8)

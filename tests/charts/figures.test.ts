@@ -6,7 +6,6 @@ import {hatchResults} from '../../src/charts/hatch-results.ts'
 import {renderChart} from '../../src/charts/render.ts'
 import {fitText, textRoom} from '../../src/charts/row-chart.ts'
 import {shareByStep} from '../../src/charts/share-by-step.ts'
-import {shareIntervalByStep} from '../../src/charts/share-interval-by-step.ts'
 import {spreadByStep} from '../../src/charts/spread-by-step.ts'
 import {statePatterns, statesByStep} from '../../src/charts/states-by-step.ts'
 import {strainShareByStep} from '../../src/charts/strain-share-by-step.ts'
@@ -25,7 +24,7 @@ describe('every chart', () => {
     const specs = [
       shareByStep(shareRows), statesByStep([{label: 'F1', counts: {pea: 1}}], [{name: 'pea', wanted: true}]),
       hatchResults([{label: '2024-01', eggs: 48, hatched: 37, clear: 5, dead: 6}]), strainShareByStep([{label: 'F1', shares: {a: 1}, words: '100%'}], ['a']),
-      spreadByStep([{label: 'F1', cv: 0.1}]), shareIntervalByStep([{label: 'F1', share: {value: 0.5, interval: {low: 0.3, high: 0.7}}}]),
+      spreadByStep([{label: 'F1', cv: 0.1}]),
       weightsByClass([{sex: 'male', title: 'Cockerels, 1', standard: null, birds: [bird]}]),
     ]
     for (const spec of specs) expect(across(await draw(spec))).toBe('320')
@@ -118,22 +117,6 @@ describe('spreadByStep(rows, mark)', () => {
 
   it('has an axis even when nothing can be said', async () => {
     expect(await draw(spreadByStep([{label: 'F1', cv: null}]))).toContain('>too few birds<')
-  })
-})
-
-describe('shareIntervalByStep(rows, mark)', () => {
-  const high = {value: 0.952, interval: {low: 0.867, high: 0.983}}
-
-  it('runs from 50 when nothing lies below, else from 0', async () => {
-    expect(await draw(shareIntervalByStep([{label: 'BC3F3', share: high}]))).not.toContain('>0<')
-    expect(await draw(shareIntervalByStep([{label: 'BC3F3', share: high}, {label: 'BC1', share: {value: 0.4, interval: {low: 0.2, high: 0.6}}}]))).toContain('>0<')
-  })
-
-  it('tells a limit from a mark', async () => {
-    const svg = await draw(shareIntervalByStep([{label: 'BC3F3', share: high}, {label: 'BC3F4', share: null}], {value: 0.125, kind: 'limit'}))
-    expect(svg).toContain('>limit 12.5<')
-    expect(svg).toContain('stroke="var(--horn)"')
-    expect(svg).toContain('>none scored<')
   })
 })
 

@@ -36,6 +36,7 @@ function sexOf(fields: {[key: string]: Plain}): string {
 export function plainFigures(files: ReadonlyMap<string, string>) {
   const book = readPlainBook(files)
   const from = descent(book)
+  const penRecords = recordsOf(files, 'pens')
   const traits = [...recordsOf(files, 'traits')]
   const scoreRows = rowsOf(files, 'scores')
   const weighRows = rowsOf(files, 'measures').filter(row => 'weight' in row && 'band' in row)
@@ -82,6 +83,13 @@ export function plainFigures(files: ReadonlyMap<string, string>) {
     return rows
   }
 
+  /** Whose a hatch is: as it says itself, else the keeper that all its pens have. */
+  const keeperOf = (hatch: {[key: string]: Plain}): string => {
+    const pens = typeof hatch.pen === 'string' ? [hatch.pen] : Array.isArray(hatch.pen) ? hatch.pen.map(plain.text) : Object.keys(plain.map(hatch.pen))
+    const theirs = new Set(pens.map(pen => plain.text(penRecords.get(pen ?? '')?.keeper) ?? ''))
+    return plain.text(hatch.keeper) ?? (theirs.size === 1 ? [...theirs][0] ?? '' : '')
+  }
+
   const spread = (): Row[] => {
     const rows: Row[] = []
     for (const [id, trait] of traits.filter(([, record]) => 'unit' in record)) {
@@ -95,7 +103,7 @@ export function plainFigures(files: ReadonlyMap<string, string>) {
           .sort((a, b) => Math.abs(a.off) - Math.abs(b.off) || a.off - b.off)
         const grams = near[0]?.grams
         const hatch = book.hatches.get(one.hatch)
-        const rearing = typeof hatch?.machine === 'string' ? `${hatch.machine} ${one.hatchedText ?? ''}` : one.hatch
+        const rearing = typeof hatch?.machine === 'string' ? `${hatch.machine} ${one.hatchedText ?? ''} ${keeperOf(hatch)}` : one.hatch
         return grams === undefined ? [] : [{step: from.step(one), sex: sexOf(one.fields), rearing, grams}]
       })
       for (const row of looseRows) {
@@ -105,7 +113,7 @@ export function plainFigures(files: ReadonlyMap<string, string>) {
         const off = Math.abs((wholeDay(row.on ?? null) ?? NaN) - due)
         const nearer = looseRows.some(other => other.hatch === row.hatch && other.sex === row.sex && Math.abs((wholeDay(other.on ?? null) ?? NaN) - due) < off)
         if (off > window || nearer) continue
-        const rearing = typeof hatch.machine === 'string' ? `${hatch.machine} ${plain.text(hatch.on) ?? ''}` : row.hatch ?? ''
+        const rearing = typeof hatch.machine === 'string' ? `${hatch.machine} ${plain.text(hatch.on) ?? ''} ${keeperOf(hatch)}` : row.hatch ?? ''
         weighed.push({step: from.hatchStep(row.hatch ?? ''), sex: row.sex ?? '', rearing, grams: Number(row.weight)})
       }
       for (const step of new Set(weighed.map(one => one.step))) {

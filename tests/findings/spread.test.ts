@@ -3,6 +3,7 @@ import {describe, expect, it} from 'vitest'
 import {ladderOf} from '../../src/findings/ladder.ts'
 import {spreadOfMeasures, type SpreadOfMeasures} from '../../src/findings/spread.ts'
 import type {Bird, Logbook} from '../../src/logbook/book.ts'
+import {looseWeighings} from '../../src/logbook/weighings.ts'
 import {isoDay} from '../../src/records/dates.ts'
 import {expectClose} from '../expect-close.ts'
 import {bird, date, F2, hatch, logbook, weight} from '../pages/small-logbook.ts'
@@ -115,7 +116,7 @@ describe('spreadOfMeasures(book)', () => {
     const [from] = book.hatches
     if (!from) throw new Error('no hatch')
     const loose = [[2200, 0], [2300, 0], [2400, 0], [2150, 3], [2250, 3]].map(([value, off]) => ({...weighing(value ?? 0, off ?? 0), hatch: from, sex: 'male' as const}))
-    const found = only({...book, looseWeighings: loose})
+    const found = only({...book, looseWeighings: looseWeighings(loose, book.traits)})
     expect(found?.spread.kind === 'spread' && [found.spread.n, found.spread.mean]).toEqual([5, 2200])
     expect(found?.values.filter(({bird: banded}) => banded === null).length).toBe(3)
   })

@@ -4,7 +4,7 @@ import {ladderOf} from '../../src/findings/ladder.ts'
 import {trueBred, trueBredOf, type TrueBred, type TrueBredRate} from '../../src/findings/true-bred.ts'
 import {requiredTraits, verdictOn} from '../../src/findings/verdict.ts'
 import type {Bird, Logbook, Sex} from '../../src/logbook/book.ts'
-import {bird, comb, date, F2, logbook, looks, score, trait, weight} from '../pages/small-logbook.ts'
+import {bird, comb, date, F2, logbook, looks, score, trait, weight, withLooks} from '../pages/small-logbook.ts'
 import {drawnBook, skin, turned} from './drawn-book.ts'
 
 const rates = (book: Logbook): TrueBred => trueBred(book, ladderOf(book))
@@ -20,7 +20,7 @@ describe('verdictOn(chick)', () => {
   const book = logbook('2025-10-30', {traits: [comb, skin, spurs, heavy, egg]})
   const required = requiredTraits(book)
   const hatched = date('2025-03-01')
-  const is = (sex: Sex, more: Partial<Bird>): string => verdictOn(bird('x', sex, {hatched, step: F2, strain: null, ...more}), required, book).is
+  const is = (sex: Sex, more: Partial<Bird>): string => verdictOn(withLooks(bird('x', sex, {hatched, step: F2, strain: null, ...more}), book.traits), required, book).is
   const good = [score(comb, 'pea'), score(skin, 'white')]
   const weighed = {measure: 'weight', on: date('2025-07-19'), at: bird('x', 'male').at}
   const heavyEnough = {weighings: [{...weighed, value: 2200}]}

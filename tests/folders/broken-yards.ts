@@ -41,7 +41,7 @@ export const BROKEN_YARDS: readonly BrokenYard[] = [
   },
   {
     fault: 'a bracket that is never closed', file: 'hatches/2023-01.md', edit: ['comb: pea, skin: white, kept: 2023-10-01 for breeding}', 'comb: pea, skin: white, kept: 2023-10-01 for breeding'],
-    reported: ['hatches/2023-01.md:15 unreadable-front-matter'],
+    reported: ['hatches/2023-01.md:14 unreadable-front-matter'],
   },
   {
     fault: 'no front matter', file: 'birds/21-005.md', edit: {whole: 'A hen, white.\n'},
@@ -121,6 +121,6 @@ export const BROKEN_YARDS: readonly BrokenYard[] = [
   },
   {
     fault: 'a record in the wrong folder', file: 'hatch/2024-02.md', edit: {whole: '---\npen: 2024-A\nset: 2024-03-02\n---\n'},
-    reported: ['hatch/2024-02.md:1 unplaced-file'],
+    reported: ['hatch/2024-02.md:1 misplaced-record'],
   },
 ]

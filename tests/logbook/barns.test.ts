@@ -153,6 +153,29 @@ describe('weigh days', () => {
   })
 })
 
+describe('birds reared alike', () => {
+  const hatch = (lines: string) => `---\nset: 2024-03-02\non: 2024-03-23\n${lines}\n---\n`
+  const files: Files = {
+    'keepers/ternhouse.md': '---\nname: The keeper at Ternhouse\n---\n',
+    'pens/2024-B.md': '---\nseason: 2024\nmales: [H-2]\nfemales: [B-3]\nkeeper: ternhouse\n---\n',
+    'hatches/1.md': hatch('pen: 2024-A\nmachine: incubator'),
+    'hatches/2.md': hatch('pen: 2024-B\nmachine: incubator'),
+    'hatches/3.md': hatch('pen: 2024-B\nmachine: incubator\nkeeper: inga'),
+    'hatches/4.md': hatch('pen: 2024-A\nbroody: B-1'),
+    'hatches/5.md': hatch('pen: 2024-B\nbroody: B-1\nkeeper: kelpgarth'),
+    'hatches/6.md': hatch('pen: 2024-A'),
+  }
+  const rearing = new Map(bookOf(files).hatches.map(each => [each.id, each.rearing]))
+  it('are those of one machine and day of one keeper, the hatch’s or else the pen’s', () => {
+    expect(rearing.get('3')).toBe(rearing.get('1'))
+    expect(rearing.get('2')).not.toBe(rearing.get('1'))
+    expect(rearing.get('5')).toBe(rearing.get('4'))
+    expect(rearing.get('6')).toBe('6')
+  })
+
+  it('and nothing in it leads to a keeper without consent', () => expect([...rearing.values()].join('\n')).not.toMatch(/ternhouse/i))
+})
+
 describe('a target', () => {
   const wanted = (lines: string) => bookOf({'traits/x.md': `---\nname: X\n${lines}\n---\n`}).traits.find(trait => trait.id === 'x')?.wanted
   it.each([

@@ -20,3 +20,21 @@ describe('names of pages', () => {
     expect(codes({[`pens/${'a'.repeat(90)}b.md`]: pen, [`pens/${'a'.repeat(90)}c.md`]: pen})).toEqual([])
   })
 })
+
+describe('names that keepers sign with', () => {
+  const keeper = (name: string, signs?: string) => `---\nname: ${name}\nconsent: yes\n${signs === undefined ? '' : `signs-as: ${signs}\n`}---\n`
+  const found = (files: Files) => codes(files).map(({place, related}) => [`${place.file}:${place.start.line}`, ...related?.map(other => `${other.place.file}:${other.place.start.line}`) ?? []])
+
+  it('that are one for two keepers are found, with both places', () => {
+    expect(found({'keepers/ternhouse.md': keeper('One', 'inga')})).toEqual([['keepers/ternhouse.md:4', 'keepers/kelpgarth.md:4']])
+  })
+
+  it('that are the name of another keeper’s record are found', () => {
+    expect(found({'keepers/ternhouse.md': keeper('One', '[tern, kelpgarth]')})).toEqual([['keepers/ternhouse.md:4', 'keepers/kelpgarth.md:1']])
+    expect(found({'keepers/inga.md': keeper('One')})).toEqual([['keepers/kelpgarth.md:4', 'keepers/inga.md:1']])
+  })
+
+  it('may be the keeper’s own, and written twice', () => {
+    expect(found({'keepers/ternhouse.md': keeper('One', '[ternhouse, tern, tern]')})).toEqual([])
+  })
+})

@@ -2,6 +2,8 @@
 import type {
   Bird, Hatch, Logbook, Look, Parentage, Pen, Project, Score, Sex, Stay, Step, Strain, Tally, Trait,
 } from '../../src/logbook/book.ts'
+import {looksOf} from '../../src/logbook/looks.ts'
+import {looseWeighings} from '../../src/logbook/weighings.ts'
 import {parseDate} from '../../src/records/dates.ts'
 import type {PartialDate} from '../../src/records/dates.ts'
 import type {Spot} from '../../src/records/problem.ts'
@@ -85,7 +87,7 @@ export const hatch = (id: string, more: Partial<Hatch> = {}): Open<Hatch> => ({
 
 export const tally = (of: Hatch, count: number, more: Partial<Tally> = {}): Open<Tally> => ({
   kind: 'tally', count, written: count, mark: null, at, sex: 'unknown', hatched: of.on, hatch: of, parentage: of.parentage, step: of.step, shares: of.shares,
-  looks: new Map(), left: null, ...more,
+  looks: new Map(), left: null, sexings: [], ...more,
 })
 
 export const project: Project = {
@@ -94,11 +96,19 @@ export const project: Project = {
   incubationDays: 21, site: {url: null, language: 'en'},
 }
 
-export function logbook(asOf: string, more: Partial<Logbook> = {}): Logbook {
-  return {
+/** A bird with what linking makes of its weighings and of the tally it was banded from, besides the scores it was given. */
+export function withLooks(one: Open<Bird>, traits: readonly Trait[]): Bird {
+  if (one.weighings.length > 0 || one.outOf) one.looks = looksOf(one, new Map([...one.looks].map(([of, {scores}]) => [of, scores])), traits)
+  return one
+}
+
+export function logbook(asOf: string, {looseWeighings: loose = [], ...more}: Partial<Logbook> = {}): Logbook {
+  const book: Logbook = {
     project, asOf: date(asOf).first, strains: [holm, fell], traits: [comb, weight], keepers: [], birds: [], pens: [], hatches: [], looseWeighings: [],
     eggCounts: [], feedings: [], shows: [], drafts: [], requirements: null, care: [], diary: [], stepNotes: new Map(), later: 0, ...more,
   }
+  for (const one of book.birds) withLooks(one, book.traits)
+  return {...book, looseWeighings: looseWeighings(loose, book.traits)}
 }
 
 /** Four birds and no hatch: what a project has after a week. */

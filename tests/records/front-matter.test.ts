@@ -142,7 +142,7 @@ describe('a folder', () => {
     const reading = readFiles(files)
     expect(reading.records.bird.map(({id}) => id)).toEqual(['10', '2', 'B', 'a'])
     expect(readFiles(Object.fromEntries(Object.entries(files).reverse()))).toEqual(reading)
-    expect([...reading.faulty]).toEqual(['birds/10.md', 'birds/2.md'])
+    expect([...reading.faulty.keys()]).toEqual(['birds/10.md', 'birds/2.md'])
   })
 
   it('opens every file once', () => {
@@ -167,13 +167,15 @@ describe('a folder', () => {
   })
 
   it.each([
-    ['bird/24-031.md', 'move it to birds/24-031.md'], ['birds/2024/24-031.md', 'move it to birds/24-031.md'], ['Project.md', 'move it to project.md'],
     ['photo/a.jpg', 'move it to photos/a.jpg'], ['birds/a.JPG', 'move it to photos/a.JPG'], ['measure/a.csv', 'move it to measures/a.csv'],
     ['weights.csv', 'move it to measures/weights.csv (weigh days, eggs, feed) or scores/weights.csv (scoring days)'], ['vet.pdf', 'move it to papers/vet.pdf, or out of the records'],
-    ['birds/24-031.markdown', 'move it to birds/24-031.md'], ['notes/rain.md', 'it reads as a diary entry: move it to diary/rain.md'],
     ['notes/x.xyz', 'records lie in strains, traits, keepers, birds, pens, hatches, shows, standard, care, diary, steps, measures, scores, photos, papers; move it there, or out of the records'],
   ])('%s: %s', (file, remedy) => {
     expect(readFiles({[file]: good}).problems).toMatchObject([{code: 'unplaced-file', severity: 'warning', remedy}])
+  })
+
+  it.each([['notes/rain.md', 'move it to diary/rain.md'], ['diary/2025/rain.md', 'move it to diary/rain.md'], ['diary/rain.markdown', 'call it diary/rain.md'], ['bird/rain.md', 'move it to diary/rain.md']])('%s, a record: %s', (file, remedy) => {
+    expect(readFiles({[file]: good}).problems).toMatchObject([{code: 'misplaced-record', severity: 'error', remedy}])
   })
 
   it('an unreadable file is one problem', () => {

@@ -83,7 +83,7 @@ describe('the likely right word', () => {
 
   it('tells what to do about a comma or a colon', () => {
     const remedies = (line: string) => readFiles({'hatches/1.md': front(line)}).problems.map(problem => problem.remedy)
-    expect(remedies('chicks: [{band: 1, left: 2024-03-24 culled, off type}]')).toEqual(['put the whole text in quotes ("…, off type"), or give the key a value'])
+    expect(remedies('chicks: [{band: 1, left: 2024-03-24 culled, off type}]')).toEqual(['put the whole text in quotes: "2024-03-24 culled, off type"'])
     expect(remedies('chicks: [{band: 1, comb:pea}]')).toEqual(['write comb: pea'])
     expect(remedies('pen: {2024-A, 2024-B: 18 eggs}')).toEqual(['give “2024-A” a value (a number of eggs such as 30 eggs); a list of names goes in square brackets'])
   })

@@ -3,7 +3,8 @@ import {folderInMemory} from '../../src/records/folder.ts'
 import {locate} from '../../src/records/locate.ts'
 import type {Problem} from '../../src/records/problem.ts'
 import {readRecords} from '../../src/records/read.ts'
-import type {Raw, Shape} from '../../src/records/shape.ts'
+import type {Raw} from '../../src/records/raw.ts'
+import type {Shape} from '../../src/records/shape.ts'
 import type {Slip} from '../../src/records/problem.ts'
 
 export function readFiles(files: Readonly<Record<string, string>>) {

@@ -55,7 +55,7 @@ describe('a weigh day', () => {
   })
 
   it.each([
-    ['bnd,on,weight\n24-031,2024-08-10,1480', '1:1-1:4 missing-column', 'is “bnd” meant for it? write band'], ['band,on\n24-031,2024-08-10', '1:1-1:5 missing-column', 'add a column weight to the first line'],
+    ['bnd,on,weight\n24-031,2024-08-10,1480', '1:1-1:4 missing-column', 'is “bnd” meant for it? write band'], ['band,on\n24-031,2024-08-10', '1:1-1:5 missing-column', 'write weight into the first line, which has band, on'],
     ['band,on,weight,weight\n24-031,2024-08-10,1,2', '1:16-1:22 repeated-key', 'keep one of the two'], ['band,on,weight,\n24-031,2024-08-10,1,2', '2:21-2:22 unreadable-table', 'write one in the first line'],
     ['band,on,weight,note\n24-031,2024-08-10,1,thin\n24-032,2024-08-10,1,fat', '1:16-1:20 unknown-column', 'take the column out; what was seen by eye goes into scores/, notes into the bird’s own record'],
     ['band,on,"weight\n24-031,2024-08-10,1', '1:1-1:16 unreadable-table', 'put quotation marks around whole cells only, and write a quotation mark inside such a cell twice'],

@@ -1,3 +1,4 @@
+import {createHash} from 'node:crypto'
 import sharp from 'sharp'
 import {describe, expect, it} from 'vitest'
 import {cleanDrawing} from '../../src/site/drawing.ts'
@@ -63,6 +64,14 @@ describe('publishPhotos(named, read)', () => {
     const twice = await publishPhotos([{file: 'other name.jpg', of: 'x'}], () => original)
     expect([...once.files.keys()]).toEqual([...twice.files.keys()])
     expect([...once.files.values()].map(content => Buffer.from(content).toString('hex'))).toEqual([...twice.files.values()].map(content => Buffer.from(content).toString('hex')))
+  })
+
+  it('names a picture after the file it was made from and how, not after the bytes that came out', async () => {
+    const original = await photograph(700, 500)
+    const {pictures} = await publishPhotos([{file: 'a.jpg', of: 'x'}], () => original)
+    // worked apart: the settings as JSON, then the file, through SHA-256
+    const hash = createHash('sha256').update('{"large":800,"small":400,"quality":72,"ground":"#e8ede6"}').update(original).digest('hex').slice(0, 8)
+    expect(pictures.get('a.jpg')?.path).toBe(`photos/x-${hash}.jpg`)
   })
 
   it('says which are missing and which cannot be read', async () => {

@@ -1,5 +1,5 @@
 import {fileName} from '../../records/file-name.ts'
-import type {Spot} from '../../records/problem.ts'
+import {inside, type Spot} from '../../records/problem.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
@@ -7,7 +7,7 @@ const draft = (number: number) => `---\ndraft: ${number}\non: 2024-10-01\n---\n*
 
 export const entry: ManualEntry = {
   code: 'same-name', severity: 'error', title: 'Two records with one name',
-  cause: 'Two drafts have the same number, two steps the same name, or two files of one kind have names so alike that their pages would be one file: they differ only in capital letters, or in signs that the name of a page cannot hold (`2024 A.md` and `2024-A.md`).',
+  cause: 'Two drafts have the same number, two steps the same name, two keepers sign with one name, or two files of one kind have names so alike that their pages would be one file: they differ only in capital letters, or in signs that the name of a page cannot hold (`2024 A.md` and `2024-A.md`).',
   remedy: 'Give one of them another number or name.',
   wrong: {'standard/1.md': draft(1), 'standard/2.md': draft(1)},
   right: {'standard/1.md': draft(1), 'standard/2.md': draft(2)},
@@ -23,6 +23,23 @@ export function check({bench}: Linked): void {
   }
   once(records.draft.map(({data, at}) => ({name: String(data.draft), says: `draft ${data.draft}`, at: {...at, path: ['draft']} as Spot})))
   once(records.step.map(({id, data, at}) => ({name: pageOf(data.name ?? id), says: `a step called ${data.name ?? id}`, at})))
+
+  onceSigned()
+
+  /** A name that two keepers sign with would put one's scores under the other. */
+  function onceSigned(): void {
+    const first = new Map<string, {readonly of: string; readonly at: Spot}>(records.keeper.map(({id, at}) => [id, {of: id, at}]))
+    for (const {id, data, at} of records.keeper) {
+      for (const name of data['signs-as'] ?? []) {
+        const signs = inside(at, 'signs-as')
+        const before = first.get(name)
+        if (before === undefined) first.set(name, {of: id, at: signs})
+        else if (before.of !== id) {
+          bench.note(slipOf(entry, signs, `keeper ${before.of} is called ${name} already`, 'let each keeper sign with a name of their own', {at: before.at, note: 'the first stands here'}))
+        }
+      }
+    }
+  }
 
   function once(named: readonly {readonly name: string; readonly says: string; readonly at: Spot}[]): void {
     const first = new Map<string, Spot>()

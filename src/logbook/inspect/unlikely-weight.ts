@@ -1,3 +1,5 @@
+import {orNear} from '../../records/near.ts'
+import {isUnit, UNITS, type Unit} from '../../records/quantities.ts'
 import type {Bird, Weighing} from '../book.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
@@ -17,6 +19,8 @@ export const entry: ManualEntry = {
 const FACTOR = 4
 /** Fewer than this tell no middle. */
 const LEAST = 3
+/** A unit that brings an amount within so many times the middle is likely the one that was meant. */
+const NEAR = 2
 /** Birds that were not measured on one day with hatch mates are compared with all of about their age. */
 const AGE_DAYS = 28
 
@@ -33,6 +37,7 @@ export function check({bench, book}: Linked): void {
       put(ages, ageKey(bird, weighing), {bird, weighing})
     }
   }
+  const units = new Map(book.traits.flatMap(({measure, unit}) => (measure && unit ? [[measure, unit] as const] : [])))
   const ofMates = middles(mates), ofAges = middles(ages)
   for (const own of mates.values()) {
     for (const each of own) {
@@ -40,8 +45,10 @@ export function check({bench, book}: Linked): void {
       if (typical === null || typical === 0) continue
       const times = each.weighing.value / typical
       if (times >= 1 / FACTOR && times <= FACTOR) continue
-      bench.note(slipOf(entry, each.weighing.at, `${each.bird.band}: ${each.weighing.measure} ${rounded(each.weighing.value)}, while the middle of the birds measured with it is ${rounded(typical)}`,
-        'mend the amount, or write its unit, such as 2.4 kg'))
+      const unit = units.get(each.weighing.measure) ?? ''
+      bench.note(slipOf(entry, each.weighing.at,
+        `${each.bird.band}: ${each.weighing.measure} ${inUnit(each.weighing.value, unit)}, while the middle of the birds measured with it is ${inUnit(typical, unit)}`,
+        orNear(likelyMeant(each.weighing.value, typical, unit), 'mend the amount, or write its unit, such as 2.4 kg')))
     }
   }
 }
@@ -63,4 +70,13 @@ function middles(groups: ReadonlyMap<string, readonly Measured[]>): ReadonlyMap<
   }))
 }
 
-const rounded = (value: number): string => String(Math.round(value * 10) / 10)
+/** The number in the unit that brings it nearest to the middle, where one brings it near. */
+function likelyMeant(value: number, typical: number, unit: string): readonly string[] {
+  if (!isUnit(unit)) return []
+  const off = (other: Unit) => Math.abs(Math.log((value * UNITS[other].size) / UNITS[unit].size / typical))
+  const others = Object.keys(UNITS).filter(isUnit).filter(other => UNITS[other].of === UNITS[unit].of && off(other) < Math.log(NEAR))
+  const [nearest] = others.sort((a, b) => off(a) - off(b))
+  return nearest ? [inUnit(value, nearest)] : []
+}
+
+const inUnit = (value: number, unit: string): string => `${Math.round(value * 1000) / 1000} ${unit}`.trim()

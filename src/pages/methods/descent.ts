@@ -42,7 +42,7 @@ const parents: Method = {
   id: 'parents',
   title: 'Uncertain parents',
   question: 'Which bird is the sire, when there were two males in the pen?',
-  definition: 'A sire or dam written with the chick goes before everything. Otherwise the parents are the birds that were in its pen when the egg was laid. One male is the sire; several have an equal chance each, unless the records state their chances. A male taken out stays possible for a number of days, because hens keep his sperm: 21, unless the project sets another. What is uncertain stays uncertain in every figure.',
+  definition: 'A sire or dam written with the chick goes before everything. Otherwise the parents are the birds that were in its pen when the egg was laid. One male is the sire; several have an equal chance each, unless the records state their chances. A male stays possible for a number of days after a hen was last with him, in this pen or another, because she keeps his sperm: 21, unless the project sets another. What is uncertain stays uncertain in every figure.',
   formula: null, letters: [],
   edges: `- Eggs of two pens in one setting: a sire and a dam of different pens never met, so pairs are reckoned pen by pen.
 - Chicks of one family share one unknown dam.

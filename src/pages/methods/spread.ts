@@ -1,8 +1,9 @@
+import {LEAST_IN_CLASS} from '../../findings/spread.ts'
 import {coefficientOfVariationInterval} from '../../statistics/coefficient-of-variation.ts'
 import {meanAndDeviation} from '../../statistics/mean-and-deviation.ts'
 import {pooledVariation} from '../../statistics/pooled-variation.ts'
 import {countWithin} from '../../statistics/count-within.ts'
-import {limits, ofWords, percentSign, rounded} from '../numbers.ts'
+import {countWord, limits, ofWords, percentSign, rounded, sentence} from '../numbers.ts'
 import type {Method} from './method.ts'
 
 function meanWords(values: readonly number[]): string {
@@ -47,10 +48,10 @@ export const evenness: Method = {
   definition: 'Each bird is compared with its own class: its sex, and those reared alike, from one machine and day or one broody. The spreads of the classes are then put together by their degrees of freedom, so that a cold spring in one hatch does not pass for unevenness of the breed. CV is the standard deviation as a share of the mean.',
   formula: 'CV² = sum of ν × (s / m)² / sum of ν',
   letters: [['s, m', 'a class’s own standard deviation and mean'], ['ν', 'its degrees of freedom, birds less one']],
-  edges: `- Only classes of five birds or more count; birds of smaller ones are counted as left out.
+  edges: `- Only classes of ${countWord(LEAST_IN_CLASS)} birds or more count; birds of smaller ones are counted as left out.
 - Birds of unknown sex are left out and counted.
 - The interval is the modified McKay interval, meant for a CV of a third or less; where birds are so uneven or few that no upper limit exists, none is printed.`,
-  source: 'Interval: Vangel 1996, Am. Stat. 50:21–26, and McKay 1932, J. R. Stat. Soc. 95:695–698 (both cited from memory). The weighing of several classes is ours; its coverage is held by simulation. Five birds a class: common practice, no source.',
+  source: `Interval: Vangel 1996, Am. Stat. 50:21–26, equation 16, and McKay 1932, J. R. Stat. Soc. 95:695–698; neither paper was at hand, the equation is read from K. Wright’s R function (R-help, June 2007). The weighing of several classes is ours; its coverage is held by simulation. ${sentence(countWord(LEAST_IN_CLASS))} birds a class: common practice, no source.`,
   example: {
     given: 'Two classes, 9, 10 and 11 and 18, 20 and 22 (too small to count, but easy to follow); and a class of 27 with a CV of 8.6%.',
     gives: () => `${pooledWords()}. ${cvWords(0.086, 26)}.`,

@@ -2,10 +2,16 @@
 import {chance, date, datedWords, reference, text, type Ref} from '../scalars.ts'
 import type {PartialDate} from '../dates.ts'
 import {near, orNear} from '../near.ts'
-import {anything, byForm, isMap, listOf, mapOf, object, oneOf, optional, refuse, required, scalar, turned, type Shape} from '../shape.ts'
+import {isMap} from '../raw.ts'
+import {anything, byForm, listOf, mapOf, object, oneOf, optional, refuse, required, scalar, turned, type Shape} from '../shape.ts'
 
 export const SEX_WORDS = ['male', 'female', 'unknown'] as const
 export type SexWord = (typeof SEX_WORDS)[number]
+
+/** A sex; to the words of the yard the right one is named. */
+export const sexWord = oneOf(SEX_WORDS, {
+  m: 'male', '♂': 'male', cock: 'male', cockerel: 'male', rooster: 'male', drake: 'male', f: 'female', '♀': 'female', hen: 'female', pullet: 'female', duck: 'female', '?': 'unknown',
+})
 
 /** What a keeper keeps for themselves: taken in any form, published never. */
 export const privateNotes = optional(anything, 'Notes for yourself. They never reach a page, a data file or a picture.')
@@ -24,9 +30,9 @@ export const photos = optional(
 /** `male`, or the sexings in turn: `[{is: male, on: 2024-06}, {is: female, on: 2024-09-12, because: laid}]`. */
 export const sex = turned(
   byForm({
-    text: oneOf(SEX_WORDS),
+    text: sexWord,
     list: listOf(object('a sexing', {
-      is: required(oneOf(SEX_WORDS), 'What the bird was taken for.'),
+      is: required(sexWord, 'What the bird was taken for.'),
       on: optional(date, 'When.'),
       because: optional(text('a reason such as laid'), 'How it showed.'),
     })),

@@ -1,10 +1,10 @@
-import {count, date, reference, text} from '../scalars.ts'
+import {date, reference, text, year} from '../scalars.ts'
 import {object, optional, required, type ValueOf} from '../shape.ts'
 import {kind} from './kind.ts'
 import {photos, privateNotes, stays} from './parts.ts'
 
 const pen = object('a pen', {
-  season: required(count, 'The year.'),
+  season: required(year, 'The year.'),
   males: required(stays, 'The males, each for the whole time or from and to a day, with their shares of the chicks where known.'),
   females: required(stays, 'The females.'),
   from: optional(date, 'When the pen was put together.'),

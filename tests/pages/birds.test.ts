@@ -1,0 +1,28 @@
+import {describe, expect, it} from 'vitest'
+import {study} from '../../src/findings/study.ts'
+import {compose} from '../../src/pages/compose.ts'
+import {BIRDS} from '../../src/pages/links.ts'
+import type {BirdsView} from '../../src/pages/birds.ts'
+import {renderSite} from '../../src/site/render.ts'
+import {readTemplates} from '../../src/site/templates-folder.ts'
+import {smallBook} from './small-logbook.ts'
+
+const composed = compose(study(smallBook()))
+const view = composed.pages.find(page => page.path === BIRDS)?.view as BirdsView
+
+describe('the index of birds', () => {
+  it('jumps to every group, each counted, those living before those gone', () => {
+    const places = view.jumps.flatMap(jump => jump.places)
+    expect(view.jumps.map(({head}) => head)).toEqual(['Living', 'No longer here'])
+    expect(places.map(({id}) => id)).toEqual(view.groups.map(({id}) => id))
+    expect(places.map(({count}) => Number.parseInt(count, 10))).toEqual(view.groups.map(({table}) => table.rows.length))
+  })
+
+  it('gives what a bird does now and its step right after its band, where a phone shows them', async () => {
+    const site = await renderSite({...composed, photos: {pictures: new Map(), files: new Map()}, templates: readTemplates('no-folder').files})
+    const html = String(site.get(BIRDS))
+    expect(html).toContain('<th scope="col">Band</th><th scope="col">Now</th><th scope="col">Step</th>')
+    const [row] = view.groups.flatMap(({table}) => table.rows)
+    expect(html).toContain(`>${row?.band ?? ''}</a></th><td>${row?.now ?? ''}</td><td>${row?.step ?? ''}</td>`)
+  })
+})
