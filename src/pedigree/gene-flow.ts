@@ -25,7 +25,7 @@ export interface GeneFlow {
 }
 
 /** What a parent hands to a chick of this sex, of the whole that the chick has. A chick of unknown sex may be either. */
-const HANDED: Readonly<Record<Transmission, Readonly<Record<Animal['sex'], {readonly sire: number; readonly dam: number}>>>> = {
+export const HANDED: Readonly<Record<Transmission, Readonly<Record<Animal['sex'], {readonly sire: number; readonly dam: number}>>>> = {
   autosome: {male: {sire: 0.5, dam: 0.5}, female: {sire: 0.5, dam: 0.5}, unknown: {sire: 0.5, dam: 0.5}},
   Z: {male: {sire: 0.5, dam: 0.5}, female: {sire: 1, dam: 0}, unknown: {sire: 0.75, dam: 0.25}},
   'dam line': {male: {sire: 0, dam: 1}, female: {sire: 0, dam: 1}, unknown: {sire: 0, dam: 1}},
