@@ -1,5 +1,5 @@
-import {geneFlow} from './gene-flow.ts'
-import type {Pedigree} from './pedigree.ts'
+import {parentsFirst} from './parents-first.ts'
+import type {Animal, Pedigree} from './pedigree.ts'
 
 /** How far back a bird's descent is known. */
 export interface Completeness {
@@ -22,18 +22,13 @@ export interface Completeness {
  * @see Maignel, Boichard & Verrier 1996, Interbull Bull. 14:49 (from memory)
  * @example a bird with four known grandparents: {equivalent: 2, full: 2}
  */
-export function completeness(pedigree: Pedigree): readonly Completeness[] {
-  const {animals} = pedigree
-  const {order, bases} = geneFlow({...pedigree, kin: []}, 'autosome')
+export function completeness({animals}: Pedigree): readonly Completeness[] {
   const nameless = new Set(animals.flatMap(({damStandIn}) => (damStandIn !== undefined && isUntold(damStandIn) ? [damStandIn] : [])))
   const known = new Float64Array(animals.length), equivalent = new Float64Array(animals.length)
   const full = new Int32Array(animals.length)
 
-  for (const node of order) {
-    const animal = animals[node - bases]
-    if (!animal) continue
-    const here = node - bases
-    const {matings, oneOf, damStandIn} = animal
+  for (const here of parentsFirst(animals.length, index => aboveOf(animals[index])).order) {
+    const {matings = [], oneOf, damStandIn} = animals[here] ?? {}
     known[here] = nameless.has(here) ? 0 : 1
     if (oneOf) {
       known[here] = sumOver(oneOf, one => known[one.animal] ?? 0)
@@ -62,6 +57,17 @@ export function completeness(pedigree: Pedigree): readonly Completeness[] {
 
 interface Candidate {
   readonly parent: number | null
+}
+
+/** every animal that a bird's figures are worked from */
+function aboveOf({matings = [], oneOf = [], damStandIn}: Partial<Animal> = {}): readonly number[] {
+  const above = damStandIn === undefined ? [] : [damStandIn]
+  for (const {sire, dam} of matings) {
+    if (sire !== null) above.push(sire)
+    if (dam !== null) above.push(dam)
+  }
+  for (const {animal} of oneOf) above.push(animal)
+  return above
 }
 
 const sumOver = <T extends {readonly chance: number}>(list: readonly T[], value: (each: T) => number): number =>

@@ -39,7 +39,7 @@ export function contributions(flow: GeneFlow, group: readonly number[]): Contrib
   }
   return {
     founders: animals.flatMap(({matings, oneOf, base}, animal) => (matings.length > 0 || oneOf ? [] : [{animal, base, share: known.get(animal) ?? 0}])),
-    unknown: origins.flatMap(({animal, unknown, base, share: part}) => (unknown === null || part === 0 ? [] : [{behind: animal, as: unknown, base, share: part}])),
+    unknown: origins.flatMap(({animal, unknown, base, share}) => (unknown === null || share === 0 ? [] : [{behind: animal, as: unknown, base, share}])),
     effective: effectiveNumber(origins.map(origin => origin.share)),
     byBase: [...bases.map((_, base) => ofBase(base)), ofBase(null)],
   }

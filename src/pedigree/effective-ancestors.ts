@@ -4,7 +4,7 @@ import type {GeneFlow} from './gene-flow.ts'
 
 export interface EffectiveAncestors {
   /** the ancestors that explain most, each with the share of the group's genes that came through it and through none named before */
-  readonly ancestors: readonly (Pick<Ancestor, 'animal' | 'unknown'> & {readonly marginal: number})[]
+  readonly ancestors: readonly (Pick<Ancestor, 'animal' | 'unknown' | 'base'> & {readonly marginal: number})[]
   /** share of the genes that came through none of those named; 0 when the search ran to its end */
   readonly unexplained: number
   /** fa lies between these; equal when nothing is left unexplained, 0 for an empty group */
@@ -26,14 +26,17 @@ export interface EffectiveAncestors {
  * Marginal shares never rise from round to round. So when the search stops with r unexplained, what is left adds between nothing and r·p(last) to Σ p²,
  * and fa lies between 1/(Σ p² + r·p(last)) and 1/Σ p².
  *
- * Animals of the group may be named themselves, unknown parents as birds of their own (as in `contributions`).
+ * Animals of the group may be named themselves, unknown parents as birds of their own (as in `contributions`). As a rule fg ≤ fa ≤ fe; but the search
+ * takes the largest each time and not the best set, and in a group of parents and their own chicks fa may come out a little above fe.
  *
  * @param rest the search stops when no more than this is unexplained; default 0.001
  * @param base only the genes that come from this base population and those within it, their shares rescaled to 1; null for those of no base
  * @see Boichard, Maignel & Verrier 1997, Genet. Sel. Evol. 29:5 (from memory; the bounds are worked out here)
  * @example four founders in two pairs, one chick a pair, all the group from these two: fe 4, fa 2
  */
-export function effectiveAncestors(flow: GeneFlow, group: readonly number[], {rest = 0.001, base}: {rest?: number; base?: number | null} = {}): EffectiveAncestors {
+export function effectiveAncestors(
+  flow: GeneFlow, group: readonly number[], {rest = 0.001, base}: {rest?: number; base?: number | null} = {},
+): EffectiveAncestors {
   const {ancestors, first, way, share, start} = closedAncestry(flow, group)
   const count = ancestors.length
   const counted = ancestors.map(origin => (origin.isOrigin && (base === undefined || isWithin(flow, origin.base, base)) ? 1 : 0))
@@ -41,8 +44,8 @@ export function effectiveAncestors(flow: GeneFlow, group: readonly number[], {re
   const reach = new Float64Array(count), free = new Float64Array(count)
   const depth = depths(count, first, way)
 
-  const found: {animal: number; unknown: Ancestor['unknown']; marginal: number}[] = []
-  let whole = NaN, unexplained = 1, squares = 0, last = 1
+  const found: EffectiveAncestors['ancestors'][number][] = []
+  let whole = NaN, unexplained: number, squares = 0, last = 1
   for (;;) {
     down()
     const left = start.reduce((sum, part, place) => sum + part * (free[place] ?? 0), 0)
@@ -53,7 +56,8 @@ export function effectiveAncestors(flow: GeneFlow, group: readonly number[], {re
     const place = mostAt()
     const marginal = (reach[place] ?? 0) * (free[place] ?? 0) / whole
     named[place] = 1
-    found.push({animal: ancestors[place]?.animal ?? NaN, unknown: ancestors[place]?.unknown ?? null, marginal})
+    const {animal = NaN, unknown = null, base: from = null} = ancestors[place] ?? {}
+    found.push({animal, unknown, base: from, marginal})
     squares += marginal * marginal
     last = marginal
   }

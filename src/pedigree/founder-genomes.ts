@@ -5,7 +5,7 @@ import type {Coancestry} from './coancestry.ts'
  *
  *     fg = 1 / (2 · mean kinship)       over all pairs of the group, each bird with itself included
  *
- * Values below 1 are right: one inbred bird holds less than one that is not. In general fg ≤ fa ≤ fe.
+ * Values below 1 are right: one inbred bird holds less than one that is not. Of unrelated founders with certain descent fg ≤ fe.
  *
  * By the other definition, 1 / Σ p²/r with r the part of each founder's genes that is still in the group (retention), the answer is another:
  * it asks what has been lost outright, and is not used here.

@@ -31,7 +31,9 @@ export interface Search {
  * @returns the largest first
  * @see Hart, Nilsson & Raphael 1968, IEEE Trans. Syst. Sci. Cybern. 4:100, for the order of search (from memory)
  */
-export function largestPaths(ancestry: ClosedAncestry, selves: Float64Array, [a, b]: readonly [number, number], {limit, generations, steps}: Search): readonly Path[] {
+export function largestPaths(
+  ancestry: ClosedAncestry, selves: Float64Array, [a, b]: readonly [number, number], {limit, generations, steps}: Search,
+): readonly Path[] {
   const {ancestors, first, way, share} = ancestry
   const aboveA = above(a), aboveB = above(b)
   const toB = best(ancestry, aboveB), toA = best(ancestry, aboveA)

@@ -1,9 +1,10 @@
+import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {coancestry} from '../../src/pedigree/coancestry.ts'
 import {founderGenomes} from '../../src/pedigree/founder-genomes.ts'
 import {contributions} from '../../src/pedigree/contributions.ts'
 import {geneDrop} from './gene-drop.ts'
-import {written} from './pedigrees.ts'
+import {anyPedigree, certain, written} from './pedigrees.ts'
 
 function of(text: string, group: readonly string[]) {
   const {pedigree, of: at} = written(text)
@@ -37,5 +38,12 @@ describe('founderGenomes(coancestry, group)', () => {
     const {founders} = contributions(coancestry(pedigree).flow, group)
     for (const {animal} of founders) expect(Math.abs(dropped.retention(animal) - 15 / 32)).toBeLessThan(5 * Math.sqrt((15 / 32) * (17 / 32) / 20_000))
     expect(Math.abs(1 / founders.reduce((sum, {animal, share}) => sum + share ** 2 / dropped.retention(animal), 0) - 1.875)).toBeLessThan(0.05)
+  })
+  it('fg ≤ fe for certain parents and unrelated founders', () => {
+    fc.assert(fc.property(anyPedigree(), fc.array(fc.nat(), {minLength: 1, maxLength: 6}), (drawn, picks) => {
+      const kin = coancestry(certain(drawn))
+      const group = picks.map(pick => pick % drawn.animals.length)
+      expect(founderGenomes(kin, group)).toBeLessThanOrEqual(contributions(kin.flow, group).effective + 1e-9)
+    }), {numRuns: 200})
   })
 })

@@ -9,7 +9,7 @@ import {anyPedigree, written} from './pedigrees.ts'
 const DROPS = 20_000
 
 /** No bases and no stated kin: those are not let fall. */
-const alone = ({animals}: Pedigree): Pedigree => ({animals: animals.map(({outside: _, ...animal}) => ({...animal, base: null})), bases: [], kin: []})
+const alone = ({animals}: Pedigree): Pedigree => ({animals: animals.map(animal => ({...animal, base: null, outside: {sire: null, dam: null}})), bases: [], kin: []})
 
 /** Five standard errors of a share of 20,000 drops: binomial, or less where a drop counts in quarters. A share of 0 or 1 must be met exactly. */
 const tolerance = (share: number): number => 5 * Math.sqrt(Math.max(0, share * (1 - share)) / DROPS) + 1e-12

@@ -13,7 +13,10 @@ export interface Dropped {
 }
 
 /** Founders' copies are all different; base populations and stated kin are not followed. */
-export function geneDrop({animals}: Pedigree, {transmission = 'autosome', drops, seed, group = []}: {transmission?: 'autosome' | 'Z'; drops: number; seed: number; group?: readonly number[]}): Dropped {
+export function geneDrop(
+  {animals}: Pedigree,
+  {transmission = 'autosome', drops, seed, group = []}: {transmission?: 'autosome' | 'Z'; drops: number; seed: number; group?: readonly number[]},
+): Dropped {
   const generator = xoroshiro128plus(seed)
   const chance = () => uniformFloat64(generator)
   const oneOf = (copies: readonly number[]) => copies[Math.floor(chance() * copies.length)] ?? NaN

@@ -1,9 +1,8 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {coancestry} from '../../src/pedigree/coancestry.ts'
-import type {Pedigree} from '../../src/pedigree/pedigree.ts'
 import {paths, type Paths} from '../../src/pedigree/paths.ts'
-import {anyPedigree, written} from './pedigrees.ts'
+import {anyPedigree, certain, written} from './pedigrees.ts'
 
 /** Every path between two birds of one flock, by their names: `a<A>b` for a way up to A and down again. */
 function named(text: string, a: string, b: string, search?: Parameters<typeof paths>[3]): {found: Paths; ways: Readonly<Record<string, number>>} {
@@ -16,11 +15,6 @@ function named(text: string, a: string, b: string, search?: Parameters<typeof pa
 }
 
 const everything = {limit: Infinity, generations: Infinity, steps: Infinity}
-const certain = (pedigree: Pedigree): Pedigree => ({
-  animals: pedigree.animals.map(({sex, matings: [first], oneOf}) => ({
-    sex, base: null, matings: first && !oneOf ? [{...first, chance: 1}] : [],
-  })), bases: [], kin: [],
-})
 
 describe('paths(coancestry, a, b)', () => {
   it('full sibs: both parents', () => {

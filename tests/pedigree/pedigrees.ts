@@ -63,3 +63,10 @@ export function anyPedigree(size = 24): fc.Arbitrary<Pedigree> {
     return {animals, bases, kin}
   })
 }
+
+/** The same flock with the first of each bird's matings taken for certain, founders unrelated, and no stand-ins. */
+export function certain({animals}: Pedigree): Pedigree {
+  return {
+    animals: animals.map(({sex, matings: [first], oneOf}) => ({sex, base: null, matings: first && !oneOf ? [{...first, chance: 1}] : []})), bases: [], kin: [],
+  }
+}
