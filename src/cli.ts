@@ -16,6 +16,12 @@ function wholeDay(text: string): Day {
   return date.first
 }
 
+function pairOf(text: string): [string, string] {
+  const [a = '', b = '', more] = text.split(',').map(band => band.trim())
+  if (a === '' || b === '' || more !== undefined) throw new InvalidArgumentError('Write two bands with a comma between, such as 24-031,24-044.')
+  return [a, b]
+}
+
 function command(name: string, description: string, example: string): Command {
   return program.command(name)
     .description(description)
@@ -56,8 +62,9 @@ command('figures', 'print one answer for people who want numbers without a site'
   .argument('<question>', `one of ${FIGURE_QUESTIONS.join(', ')}`)
   .argument('[folder]', 'the folder of records', 'content')
   .addOption(new Option('--format <format>', 'how to print').choices(['table', 'csv', 'json']).default('table'))
-  .action((question: string, folder: string, options: Common & {format: 'table' | 'csv' | 'json'}) => {
-    code = figures({question, folder, format: options.format, asOf: options.asOf, quiet: options.quiet === true}, world)
+  .addOption(new Option('--pair <a,b>', 'for kinship: two birds by their bands, such as 24-031,24-044').argParser(pairOf))
+  .action((question: string, folder: string, options: Common & {format: 'table' | 'csv' | 'json'; pair?: [string, string]}) => {
+    code = figures({question, folder, format: options.format, asOf: options.asOf, quiet: options.quiet === true, pair: options.pair}, world)
   })
 
 try {

@@ -1,6 +1,7 @@
 /** `pinfeather figures`: one answer, for people who want numbers without a site. */
-import {FIGURE_QUESTIONS, figuresTable, type FigureQuestion} from '../findings/figures.ts'
+import {FIGURE_QUESTIONS, figuresTable, pairTable, type FigureQuestion} from '../findings/figures.ts'
 import {study} from '../findings/study.ts'
+import type {Bird, Logbook} from '../logbook/book.ts'
 import {near, orNear} from '../records/near.ts'
 import type {Day} from '../records/dates.ts'
 import {inspectReport} from './inspect-report.ts'
@@ -15,14 +16,20 @@ export interface FiguresOptions {
   readonly format: FigureFormat
   readonly asOf: Day | undefined
   readonly quiet: boolean
+  /** for `kinship`: the bands of two birds, and these alone */
+  readonly pair?: readonly [string, string] | undefined
 }
 
 const isQuestion = (word: string): word is FigureQuestion => FIGURE_QUESTIONS.some(question => question === word)
 
 /** Prints the table on the output; problems go to the error stream, and records at fault give no figures. */
-export function figures({question, folder, format, asOf, quiet}: FiguresOptions, world: World): ExitCode {
+export function figures({question, folder, format, asOf, quiet, pair}: FiguresOptions, world: World): ExitCode {
   if (!isQuestion(question)) {
     world.err(`There is no question “${question}”; ${orNear(near(question, FIGURE_QUESTIONS), `ask one of ${FIGURE_QUESTIONS.join(', ')}`)}\n`)
+    return 2
+  }
+  if (pair && question !== 'kinship') {
+    world.err('A pair is asked about with figures kinship.\n')
     return 2
   }
   if (!isFolder(folder)) {
@@ -36,6 +43,23 @@ export function figures({question, folder, format, asOf, quiet}: FiguresOptions,
     world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome: 'No figures were worked.'}))
     return 1
   }
-  world.out(figuresText(figuresTable(question, study(book)), format))
+  const findings = study(book)
+  if (!pair) {
+    world.out(figuresText(figuresTable(question, findings), format))
+    return 0
+  }
+  const [a, b] = pair.map(band => birdOf(book, band))
+  const missing = pair.find((_, index) => !(index === 0 ? a : b))
+  if (!a || !b) {
+    world.err(`No bird of the book wears ${missing}; ${orNear(near(missing ?? '', book.birds.flatMap(bird => bird.bands.map(({band}) => band))), 'write its band as in the records')}\n`)
+    return 2
+  }
+  world.out(figuresText(pairTable(findings, a, b), format))
   return 0
+}
+
+/** By its id, else by a band that it and no other has worn. */
+function birdOf(book: Logbook, band: string): Bird | undefined {
+  const worn = book.birds.filter(bird => bird.bands.some(each => each.band === band))
+  return book.birds.find(({id}) => id === band) ?? (worn.length === 1 ? worn[0] : undefined)
 }

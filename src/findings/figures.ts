@@ -1,9 +1,10 @@
 import type {Bird, Parent} from '../logbook/book.ts'
 import type {CannotSay, Share} from './estimate.ts'
+import {pairKinship} from './pair-kinship.ts'
 import type {Findings} from './study.ts'
 
 /** The questions that `pinfeather figures` answers. */
-export const FIGURE_QUESTIONS = ['birds', 'shares', 'spread', 'hatches', 'strains', 'true-bred'] as const
+export const FIGURE_QUESTIONS = ['birds', 'shares', 'spread', 'hatches', 'strains', 'true-bred', 'kinship', 'founders', 'inbreeding'] as const
 export type FigureQuestion = (typeof FIGURE_QUESTIONS)[number]
 
 /** A finding as a plain table: full precision, shares as fractions, null where nothing can be said. */
@@ -36,8 +37,10 @@ function parentText(parents: readonly Parent[]): string | null {
 function birdRow(bird: Bird, findings: Findings): Row {
   const {recurrent} = findings.book.project
   const {hatched, left, parentage} = bird
+  const {f, onZ, equivalent} = findings.kinship.of(bird)
   return [
-    bird.band, bird.sex, bird.step.label, hatched?.text ?? null, parentText(parentage.sires), parentText(parentage.dams), bird.id, bird.hatch?.id ?? null,
+    bird.band, bird.sex, bird.step.label, hatched?.text ?? null, parentText(parentage.sires), parentText(parentage.dams),
+    f.mean, f.low, f.high, onZ?.mean ?? null, equivalent, bird.id, bird.hatch?.id ?? null,
     bird.strain?.id ?? null, recurrent ? bird.shares.get(recurrent) ?? 0 : null, left?.on?.text ?? null, left?.how ?? null,
   ]
 }
@@ -45,7 +48,10 @@ function birdRow(bird: Bird, findings: Findings): Row {
 /** One row a bird, founders too. */
 function birds(findings: Findings): FiguresTable {
   return {
-    columns: [...columns('text', 'band', 'sex', 'step', 'hatched', 'sire', 'dam', 'id', 'hatch', 'strain'), ...columns('share', 'recurrent_share'), ...columns('text', 'left', 'left_how')],
+    columns: [
+      ...columns('text', 'band', 'sex', 'step', 'hatched', 'sire', 'dam'), ...columns('share', 'F', 'F_low', 'F_high', 'F_z'), ...columns('measure', 'equivalent_generations'),
+      ...columns('text', 'id', 'hatch', 'strain'), ...columns('share', 'recurrent_share'), ...columns('text', 'left', 'left_how'),
+    ],
     rows: findings.book.birds.map(bird => birdRow(bird, findings)),
   }
 }
@@ -111,9 +117,54 @@ function trueBred({trueBred: {steps}}: Findings): FiguresTable {
   }
 }
 
-const TABLES: Readonly<Record<FigureQuestion, (findings: Findings) => FiguresTable>> = {birds, shares, spread, hatches, strains, 'true-bred': trueBred}
+/** Every two of these birds once, each beside those that stand after it; the range is over the parents that either may have. */
+function kinship({kinship: kin, pedigree, census}: Findings, among: readonly Bird[] = census.alive): FiguresTable {
+  const of = pairKinship(pedigree, kin, among)
+  return {
+    columns: [...columns('text', 'a', 'b', 'sex_a', 'sex_b'), ...columns('share', 'kinship', 'low', 'high'), ...columns('text', 'id_a', 'id_b')],
+    rows: among.flatMap((a, index) => among.slice(index + 1).map((b): Row => {
+      const {mean, low, high} = of(a, b)
+      return [a.band, b.band, a.sex, b.sex, mean, low, high, a.id, b.id]
+    })),
+  }
+}
+
+/** One row a founder, then one row a figure of them all, and one a strain. */
+function foundersTable({founders}: Findings): FiguresTable {
+  const figure = (name: string, value: number, strain: string | null = null): Row => [name, null, strain, null, null, null, null, value, null]
+  return {
+    columns: [...columns('text', 'figure', 'band', 'strain'), ...columns('share', 'share'), ...columns('count', 'cocks', 'hens', 'unsexed'), ...columns('measure', 'value'), ...columns('text', 'id')],
+    rows: founders === null ? [] : [
+      ...founders.founders.map(({bird, strain, share, cocks, hens, unsexed}): Row => ['founder', bird.band, strain?.id ?? null, share, cocks, hens, unsexed, null, bird.id]),
+      ...(founders.unknown.count > 0 ? [['unknown parents', null, null, founders.unknown.share, null, null, null, founders.unknown.count, null]] : []),
+      figure('effective founders', founders.effectiveFounders), figure('effective ancestors, low', founders.effectiveAncestors.low),
+      figure('effective ancestors, high', founders.effectiveAncestors.high), figure('founder genomes', founders.founderGenomes), figure('mean kinship', founders.meanKinship),
+      ...founders.strains.map(({strain, effectiveFounders}) => figure('effective founders', effectiveFounders, strain.id)),
+    ],
+  }
+}
+
+function inbreeding({closeness}: Findings): FiguresTable {
+  return {
+    columns: [
+      ...columns('text', 'step', 'inter_se'), ...columns('count', 'birds', 'doubtful', 'at_least'), ...columns('share', 'F', 'F_low', 'F_high', 'highest_F'),
+      ...columns('text', 'highest'), ...columns('share', 'kinship', 'F_z', 'strain_heterozygosity'), ...columns('measure', 'equivalent_generations'), ...columns('text', 'rate_since'),
+      ...columns('share', 'rate', 'own_rate'), ...columns('measure', 'realised_size', 'realised_size_se'),
+    ],
+    rows: closeness.map(({step, interSe, birds: count, doubtful, atLeast, mean, meanLow, meanHigh, most, kinship: kin, onZ, heterozygosity, generations, rate, realised}) => [
+      step, interSe > 0 ? 'yes' : 'no', count, doubtful, atLeast, mean, meanLow, meanHigh, most.f, most.bird.band, kin, onZ?.mean ?? null, heterozygosity, generations,
+      rate?.since ?? null, rate?.value ?? null, realised && realised.count > 0 ? realised.rate : null,
+      realised && typeof realised.size === 'number' ? realised.size : null, realised?.standardError ?? null,
+    ]),
+  }
+}
+
+const TABLES: Readonly<Record<FigureQuestion, (findings: Findings) => FiguresTable>> = {birds, shares, spread, hatches, strains, 'true-bred': trueBred, kinship, founders: foundersTable, inbreeding}
 
 /** The answer to a question as columns and rows, in a steady order. What each figure means stands in the file of its finding. */
 export function figuresTable(question: FigureQuestion, findings: Findings): FiguresTable {
   return TABLES[question](findings)
 }
+
+/** The kinship of two birds alone, living or not, as `kinship` gives it. */
+export const pairTable = (findings: Findings, a: Bird, b: Bird): FiguresTable => kinship(findings, [a, b])

@@ -1,11 +1,17 @@
 import type {Logbook} from '../logbook/book.ts'
+import {strainHeterozygosity} from '../pedigree/strain-heterozygosity.ts'
 import {againstStandard, type AgainstStandard} from './against-standard.ts'
 import {census, type Census} from './census.ts'
+import {closeness, type ClosenessOfStep} from './closeness.ts'
 import {evidence, type EvidenceOfAll} from './evidence.ts'
+import {founders, type Founders} from './founders.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
+import {kinshipOfBook, type Kinship} from './inbreeding.ts'
 import {ladderOf, type LadderStep} from './ladder.ts'
 import {leastUniform, type LeastUniform} from './least-uniform.ts'
+import {malesForPens, type Pairings} from './males-for-pens.ts'
 import {misscoring, type Misscoring} from './misscoring.ts'
+import {pedigreeOfBook, type PedigreeOfBook} from './pedigree-of-book.ts'
 import {recordsAudit, type RecordsAudit} from './records-audit.ts'
 import {traitShares, type TraitShares} from './shares.ts'
 import {showResults, type ShowResults} from './show-results.ts'
@@ -28,6 +34,12 @@ export interface Findings {
   readonly hatchResults: HatchResults
   readonly strainShares: StrainShares
   readonly census: Census
+  readonly pedigree: PedigreeOfBook
+  readonly kinship: Kinship
+  readonly closeness: readonly ClosenessOfStep[]
+  /** null: no bird of the new breed lives */
+  readonly founders: Founders | null
+  readonly pairings: Pairings
   readonly misscoring: readonly Misscoring[]
   readonly shows: ShowResults
   readonly standardChanges: readonly StandardChanges[]
@@ -41,9 +53,11 @@ export function study(book: Logbook): Findings {
   const ladder = ladderOf(book)
   const bred = trueBred(book, ladder), spread = spreadOfMeasures(book, ladder), now = census(book), shows = showResults(book)
   const audit = recordsAudit(book, now)
+  const pedigree = pedigreeOfBook(book), kinship = kinshipOfBook(pedigree), heterozygosity = strainHeterozygosity(pedigree.pedigree)
   return {
     book, ladder, shares: traitShares(book, ladder), trueBred: bred, spread, againstStandard: againstStandard(spread), leastUniform: leastUniform(bred, ladder),
-    hatchResults: hatchResults(book), strainShares: strainShares(book, ladder), census: now, misscoring: misscoring(book), shows,
+    hatchResults: hatchResults(book), strainShares: strainShares(book, ladder), census: now, pedigree, kinship, closeness: closeness(ladder, pedigree, kinship, heterozygosity), founders: founders(book, ladder, now, pedigree, kinship),
+    pairings: malesForPens(book, now, pedigree, kinship), misscoring: misscoring(book), shows,
     standardChanges: standardChanges(book), evidence: evidence(book, {ladder, census: now, shows, spread, trueBred: bred, audit}),
     upcoming: upcoming(book, ladder), audit,
   }

@@ -9,6 +9,9 @@ import type {Download} from './page.ts'
 import {schemaPath} from './record-formats.ts'
 
 export const BOOK_FILE = 'data/book.json'
+/** Every table but that of all pairs of living birds, which grows with their square and has a command of its own. */
+export type DownloadedQuestion = Exclude<FigureQuestion, 'kinship'>
+export const DOWNLOADED_QUESTIONS = FIGURE_QUESTIONS.filter((question): question is DownloadedQuestion => question !== 'kinship')
 export const figuresPath = (question: FigureQuestion): string => `data/${question}.csv`
 
 /** What is not known is left out of the book rather than written as null a thousand times; a missing key says the same. */
@@ -18,7 +21,7 @@ function withoutBlanks(key: string, value: unknown): unknown {
 }
 
 export function downloads(findings: Findings): readonly Download[] {
-  const tables = FIGURE_QUESTIONS.map(question => ({path: figuresPath(question), text: csvOf(figuresTable(question, findings))}))
+  const tables = DOWNLOADED_QUESTIONS.map(question => ({path: figuresPath(question), text: csvOf(figuresTable(question, findings))}))
   const schemas = (Object.keys(KINDS) as KindId[]).map(kind => ({path: schemaPath(kind), text: `${JSON.stringify(jsonSchemaOf(kind))}\n`}))
   return [...tables, {path: BOOK_FILE, text: `${JSON.stringify(publicBook(findings.book), withoutBlanks)}\n`}, ...schemas]
 }

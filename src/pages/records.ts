@@ -1,6 +1,5 @@
 /** Everything there is to download, with a line on what it holds. */
-import {FIGURE_QUESTIONS, type FigureQuestion} from '../findings/figures.ts'
-import {BOOK_FILE, figuresPath} from './downloads.ts'
+import {BOOK_FILE, figuresPath, DOWNLOADED_QUESTIONS, type DownloadedQuestion} from './downloads.ts'
 import {DOWNLOADS, METHODS, PROBLEM_MANUAL, RECORD_FORMATS} from './links.ts'
 import type {Figure, Page} from './page.ts'
 
@@ -24,13 +23,15 @@ const TABLES = {
   hatches: {title: 'Hatches', words: 'Eggs, fertile and hatched, and the three rates with their limits.'},
   strains: {title: 'Strains', words: 'The expected share of every founding strain in every bird.'},
   'true-bred': {title: 'True-bred rate', words: 'Chicks passing and failing by step, and those counted apart.'},
-} as const satisfies Record<FigureQuestion, {title: string; words: string}>
+  founders: {title: 'Founders', words: 'What is left of each founder among the birds bred from, and how many founders that amounts to.'},
+  inbreeding: {title: 'Inbreeding', words: 'F and kinship by step, the rate in the closed phase, and the size it amounts to.'},
+} as const satisfies Record<DownloadedQuestion, {title: string; words: string}>
 
 /** @param figures  every chart of the site; its specification is a download of its own */
 export function recordsPage(figures: readonly Figure[]): Page {
   const charts = new Map(figures.map(figure => [figure.name, figure.title]))
   const view: RecordsView = {
-    tables: FIGURE_QUESTIONS.map(question => ({...TABLES[question], file: figuresPath(question)})),
+    tables: DOWNLOADED_QUESTIONS.map(question => ({...TABLES[question], file: figuresPath(question)})),
     book: BOOK_FILE,
     charts: [...charts].sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, title]) => ({text: `${title} (${name})`, link: `charts/${name}.vl.json`})),
     pages: [{text: 'how each figure is worked', link: METHODS}, {text: 'how records are written', link: RECORD_FORMATS}, {text: 'what each problem means', link: PROBLEM_MANUAL}],

@@ -1,4 +1,5 @@
 /** The twin's figures, as rows of text and numbers like those of `figures … --format csv`. */
+import {plainInbreeding} from './plain-inbreeding.ts'
 import {descent, readPlainBook, type PlainChicks} from './plain-descent.ts'
 import {daysIn, plain, recordsOf, rowsOf, wholeDay, type Plain} from './plain-reading.ts'
 
@@ -41,6 +42,7 @@ export function plainFigures(files: ReadonlyMap<string, string>) {
   const scoreRows = rowsOf(files, 'scores')
   const weighRows = rowsOf(files, 'measures').filter(row => 'weight' in row && 'band' in row)
   const birds = [...book.birds.values()]
+  const inbred = plainInbreeding(files, book, bird => sexOf(bird.fields))
   const looseRows = rowsOf(files, 'measures').filter(row => 'weight' in row && 'hatch' in row)
   const chicks = [...birds, ...book.tallies].filter(one => from.step(one) !== 'strain')
 
@@ -154,7 +156,7 @@ export function plainFigures(files: ReadonlyMap<string, string>) {
 
   return {
     shares, spread, hatches,
-    birds: (): Row[] => birds.map(bird => ({band: bird.name, sex: sexOf(bird.fields), step: from.step(bird), hatched: bird.hatchedText})),
+    birds: (): Row[] => birds.map(bird => ({band: bird.name, sex: sexOf(bird.fields), step: from.step(bird), hatched: bird.hatchedText, ...inbred(bird)})),
     strains: () => birds.map(bird => ({band: bird.name, step: from.step(bird), shares: from.shares(bird)})),
     pairs: () => new Map(birds.map(bird => [bird.name, bird.pairs])),
   }
