@@ -11,6 +11,7 @@ import {gapSentences} from './dossier-gaps.ts'
 import {draftWords, historyView, type HistoryView} from './dossier-history.ts'
 import {birdPlates, distinctTable, papersTable, picturesWords, signers, type Signing} from './dossier-papers.ts'
 import {shownWords, whereShown} from './evidence-words.ts'
+import {sourcesTable} from './dossier-sources.ts'
 import {DOSSIER} from './links.ts'
 import {counted, countWord, listWords, sentence} from './numbers.ts'
 import type {Figure, Page, Table} from './page.ts'
@@ -24,7 +25,8 @@ interface EvidenceView {
   readonly title: string
   readonly asked: string
   readonly shown: string
-  readonly where: {readonly text: string; readonly link: string} | null
+  /** a place in the dossier itself, or in words the page of the site */
+  readonly where: {readonly text: string; readonly link: string | null} | null
   readonly waived: string | null
 }
 
@@ -48,6 +50,7 @@ export interface DossierView {
   readonly plates: readonly Plate[]
   readonly picturesWords: string
   readonly gaps: readonly string[]
+  readonly sources: Table | null
   readonly signing: Signing
   readonly standard: StandardView | null
 }
@@ -57,12 +60,16 @@ const MARKS = {
   'cannot-tell': {state: 'unk', egg: 'egg-unknown', mark: 'Cannot be told'}, waived: {state: 'wai', egg: 'egg-waived', mark: 'Waived'},
 } as const
 
+/** The dossier is sent alone, so a page of the site is named, not linked. */
+const whereIn = (where: ReturnType<typeof whereShown>): EvidenceView['where'] =>
+  (where === null || where.link.startsWith('#') ? where : {text: `In the site: ${where.link}`, link: null})
+
 function evidenceViews({evidence, book}: Findings): readonly EvidenceView[] {
   return evidence.items.map(item => {
     const {requirement, state, shown} = item
     const {waived} = requirement
     return {
-      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: shownWords(item, book), where: whereShown(shown),
+      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: shownWords(item, book), where: whereIn(whereShown(shown)),
       waived: waived ? `Waived${waived.by === null ? '' : ` by ${waived.by}`}: ${waived.because.replace(/[.]$/, '')}.` : null,
     }
   })
@@ -97,7 +104,7 @@ export function dossierPage(findings: Findings): Page {
     figuresWords: figures.length === 0 ? 'No chick has been scored for what the standard requires, and none weighed at the age that counts, so there is nothing to draw yet.'
       : 'Backcross steps cannot breed true; they stand for completeness. Birds are held against those reared alike only.',
     hatch: hatchTable(findings), losses: lossTable(findings), care: careSentence(findings), shows: showLines(findings), classes: classSentence(findings), distinct: distinctTable(book),
-    papers: papersTable(book), plates: birdPlates(book), picturesWords: picturesWords(book), gaps: gapSentences(findings), signing: signers(book),
+    papers: papersTable(book), plates: birdPlates(book), picturesWords: picturesWords(book), gaps: gapSentences(findings), sources: sourcesTable(findings), signing: signers(book),
     standard: draft ? standardView(book, draft) : null,
   }
   return {

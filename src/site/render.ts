@@ -7,11 +7,12 @@ import {literalColours, theme} from '../charts/theme.ts'
 import {renderChart} from '../charts/render.ts'
 import type {ChartSpec} from '../charts/chart-spec.ts'
 import type {Download, Figure, Page} from '../pages/page.ts'
-import {assetsOf, picturesInside, styleInside} from './assets.ts'
+import {assetsOf} from './assets.ts'
 import type {Files} from './assets.ts'
 import {FEED} from './feed.ts'
 import type {Frame} from './frame.ts'
 import {openMarkdown} from './markdown.ts'
+import {linksInside, picturesInside, styleInside} from './one-file.ts'
 import type {Pictures} from './picture.ts'
 import {SafeHtml} from './safe-html.ts'
 import {searchIndex} from './search.ts'
@@ -46,7 +47,7 @@ export async function renderSite({pages, downloads, frame, photos, templates, pr
   })
   pages.forEach((page, index) => {
     const html = engine.render(page)
-    site.claim(page.path, page.selfContained ? picturesInside(html, page.path, photos.files) : html, `page “${page.title}” (${page.template})`)
+    site.claim(page.path, page.selfContained ? linksInside(picturesInside(html, page.path, photos.files)) : html, `page “${page.title}” (${page.template})`)
     if (index % TOLD_EVERY === 0) progress?.(index, pages.length)
   })
   for (const {figure, page} of figures) site.claim(`charts/${figure.name}.vl.json`, chartDownload(figure), `figure ${figure.id} of ${page.path}`, true)

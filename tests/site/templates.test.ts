@@ -102,6 +102,14 @@ describe('the whole site', () => {
     expect(textAt(files, 'search-index.js')).toBe('window.pinfeatherIndex = [\n["A page","page.html","hen","pea </script>"]\n]\n')
   })
 
+  it('that is one file leads nowhere outside itself, and its inner, web and mail links stay', async () => {
+    const template = '<p><a class="soft" href="{{link "birds.html"}}">Birds</a> <a href="#matter">up</a></p>{{markdown body}}'
+    const html = textAt(await sampleSite({template, view: {body: '[web](https://example.org/) [page](page.md)'}, selfContained: true}), 'page.html')
+    expect([...html.matchAll(/ href="([^"]*)"/g)].map(([, address]) => address).filter(address => !address?.startsWith('#'))).toEqual(['https://example.org/'])
+    expect(html).toContain('<p>Birds <a href="#matter">up</a></p>')
+    expect(html).not.toContain('<nav')
+  })
+
   it('carries style, fonts and pictures inside a page that is one file', async () => {
     const input = sampleInput('{{> picture file="a.svg" alt="A hen"}}{{markdown body}}')
     const pictures = new Map([['a.svg', {path: 'photos/x.svg', width: 1, height: 1, small: null}]])
