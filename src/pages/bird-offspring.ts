@@ -1,6 +1,6 @@
 /** A bird's chicks, hatch by hatch: how many are listed, with whom, and how many only may be its own. And its hatch mates. */
 import type {Bird} from '../logbook/book.ts'
-import {dateOr} from './dates.ts'
+import {dateShort} from './dates.ts'
 import {birdPath, hatchPath} from './links.ts'
 import {counted, listWords, NOTHING, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
@@ -20,7 +20,7 @@ export function offspringTable(bird: Bird, offspring: readonly Offspring[]): Tab
     const [only] = others
     const withWhom: Cell = others.length === 1 && only ? {text: only.band, link: birdPath(only)} : others.length === 0 ? NOTHING : listWords(others.map(each => each.band), 'or')
     const sure = String(certain.length + tallied), maybe = String(possible.length + talliedPossible)
-    return [{text: hatch.id, link: hatchPath(hatch)}, dateOr(hatch.on, 'not hatched yet'), withWhom, sure, ...(uncertain ? [maybe] : [])]
+    return [{text: hatch.id, link: hatchPath(hatch)}, hatch.on ? dateShort(hatch.on) : 'not hatched yet', withWhom, sure, ...(uncertain ? [maybe] : [])]
   })
   return {
     columns: [{head: 'Hatch'}, {head: 'Hatched'}, {head: 'With'}, {head: 'Chicks', number: true}, ...(uncertain ? [{head: 'May be its own', number: true}] : [])], rows,

@@ -19,7 +19,7 @@ describe('numbers', () => {
 
 describe('dates', () => {
   it('says a date as far as it is known', () => expect(['2024-03-23', '2024-03', '2024'].map(text => dateWords(date(text)))).toEqual(['23 March 2024', 'March 2024', '2024']))
-  it('has a short form', () => expect(['2024-09-03', '2024-05'].map(text => dateShort(date(text)))).toEqual(['3 Sep 2024', 'May 2024']))
+  it('has a short form', () => expect(['2024-09-03', '2024-05'].map(text => dateShort(date(text)))).toEqual(['3\u00a0Sep\u00a02024', 'May\u00a02024']))
   it('says month and year of a span once', () => {
     expect(daySpan(date('2025-03-16').first, date('2025-05-04').first)).toBe('16 March to 4 May 2025')
     expect(daySpan(date('2025-03-16').first, date('2025-03-20').first)).toBe('16 to 20 March 2025')
