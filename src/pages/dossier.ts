@@ -13,7 +13,7 @@ import {birdPlates, distinctTable, papersTable, picturesWords, signers, type Sig
 import {shownWords, whereShown} from './evidence-words.ts'
 import {sourcesTable} from './dossier-sources.ts'
 import {DOSSIER} from './links.ts'
-import {counted, countWord, listWords, sentence} from './numbers.ts'
+import {listWords, saying, sentence} from './numbers.ts'
 import type {Figure, Page, Table} from './page.ts'
 import type {Plate} from './plates.ts'
 import {standardView, type StandardView} from './standard-view.ts'
@@ -75,16 +75,15 @@ function evidenceViews({evidence, book}: Findings): readonly EvidenceView[] {
   })
 }
 
-const be = (count: number): string => (count === 1 ? 'is' : 'are')
-
 function leadOf({counts}: EvidenceOfAll): string {
   const purpose = 'Dossier of evidence for the recognition of a new breed.'
   if (counts.all === 0) return `${purpose} No requirements are on record yet.`
+  const say = saying(counts.all, counts.met, counts.notYet, counts.cannotTell, counts.waived)
   const parts = [
-    `${counts.met === 0 ? 'none' : countWord(counts.met)} of ${counted(counts.all, 'requirement')} ${be(Math.max(1, counts.met))} met`,
-    ...(counts.notYet > 0 ? [`${countWord(counts.notYet)} ${be(counts.notYet)} not yet`] : []),
-    ...(counts.cannotTell > 0 ? [`${countWord(counts.cannotTell)} cannot be told`] : []),
-    ...(counts.waived > 0 ? [`${countWord(counts.waived)} ${be(counts.waived)} waived, with the reason`] : []),
+    `${counts.met === 0 ? 'none of' : say(counts.met, 'of', 'of')} ${say(counts.all, 'requirement')} ${counts.met < 2 ? 'is' : 'are'} met`,
+    ...(counts.notYet > 0 ? [say(counts.notYet, 'is not yet', 'are not yet')] : []),
+    ...(counts.cannotTell > 0 ? [say(counts.cannotTell, 'cannot be told', 'cannot be told')] : []),
+    ...(counts.waived > 0 ? [say(counts.waived, 'is waived, with the reason', 'are waived, with the reason')] : []),
   ]
   return `${purpose} ${sentence(listWords(parts))}.`
 }

@@ -86,7 +86,7 @@ function lead(hatch: Hatch): string {
 function notes(hatch: Hatch): readonly string[] {
   const tallied = hatch.tallies.reduce((sum, tally) => sum + tally.count, 0)
   return [
-    ...(hatch.hatched === null ? [] : [`Of ${counted(hatch.hatched, 'chick')} hatched, ${hatch.chicks.length} ${hatch.chicks.length === 1 ? 'is' : 'are'} banded, ${tallied} listed without a band${hatch.unlisted > 0 ? `, and of ${hatch.unlisted} nothing is written` : ''}.`]),
+    ...(hatch.hatched === null ? [] : [`Of ${figured(hatch.hatched, 'chick')} hatched, ${hatch.chicks.length} ${hatch.chicks.length === 1 ? 'is' : 'are'} banded, ${tallied} listed without a band${hatch.unlisted > 0 ? `, and of ${hatch.unlisted} nothing is written` : ''}.`]),
     ...(hatch.pens.length > 1 ? ['Eggs of several pens shared this setting, so a chick may be of either unless its own line says which.'] : []),
     ...(hatch.flock ? [`Birds of flock ${hatch.flock.name} are taken to be kin at ${percentSign(hatch.flock.kinship)}.`] : []),
     ...(hatch.broody || hatch.machine !== null ? [`Reared ${hatch.broody ? 'under a hen' : 'from the machine'}: weights are compared only with birds reared alike.`] : ['How it was reared is not written, so its weights are compared inside this hatch only.']),

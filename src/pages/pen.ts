@@ -21,6 +21,7 @@ import {birdWord, sexSymbol} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
 import {trueBredView} from './true-bred-view.ts'
 import type {TrueBredView} from './true-bred-view.ts'
+import {ALL_THEY_COULD} from './true-bred-words.ts'
 
 interface StayRow {
   readonly band: string
@@ -105,7 +106,7 @@ export function penPage(pen: Pen, findings: Findings): Page {
       ...(pen.hatches.length === 0 ? ['No eggs of this pen have been set yet.'] : []),
     ],
     trueBred: bred && bred.rate.kind === 'share' ? trueBredView(bred, book.project.units) : null,
-    trueBredWords: bred && bred.rate.kind === 'share' ? `${shareInText(bred.rate)} of its chicks showed every trait the standard requires.` : pen.hatches.length === 0 ? '' : 'None of its chicks has been scored for what the standard requires.',
+    trueBredWords: bred && bred.rate.kind === 'share' ? `${shareInText(bred.rate)} of its chicks showed ${ALL_THEY_COULD}.` : pen.hatches.length === 0 ? '' : 'None of its chicks has been scored for what the standard requires.',
     care: careList(care, book.asOf), caution: careCaution(care), body: pen.body, plates: plates(pen.photos ?? [], `Pen ${pen.id}`, false),
   }
   return {path: penPath(pen), template: 'pen', title: `Pen ${pen.id}`, section: 'pens', view, search: {kind: 'pen', words: `pen ${pen.id} ${pen.season} ${pen.males.map(({bird}) => bird.band).join(' ')}`}}

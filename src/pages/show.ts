@@ -4,7 +4,7 @@ import type {Bird, Logbook, Show, ShowEntry} from '../logbook/book.ts'
 import {fileName} from '../records/file-name.ts'
 import {dateWords} from './dates.ts'
 import {birdPath, showPath} from './links.ts'
-import {counted, listWords, sentence} from './numbers.ts'
+import {listWords, saying, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {plates, type Plate} from './plates.ts'
 import {byClass, placing, pointsWords} from './show-words.ts'
@@ -47,7 +47,8 @@ function showLead(show: Show): string {
   if (show.cancelled !== null) return 'Officially cancelled.'
   if (show.entries.length === 0) return 'No birds of ours were entered, or the entries are not on record yet.'
   const classes = byClass(show).filter(({name}) => name !== null).length
-  return `${sentence(counted(show.entries.length, 'bird'))} shown${classes === 0 ? '' : ` in ${counted(classes, 'class', 'classes')}`}.`
+  const say = saying(show.entries.length, classes)
+  return `${sentence(say(show.entries.length, 'bird'))} shown${classes === 0 ? '' : ` in ${say(classes, 'class', 'classes')}`}.`
 }
 
 export function showPages({book, shows}: Findings): readonly Page[] {

@@ -10,7 +10,7 @@ import type {BirdTable} from './bird-rows.ts'
 import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, daySpan} from './dates.ts'
-import {cannotSay, shareInText} from './estimate-words.ts'
+import {shareInText} from './estimate-words.ts'
 import {hatchTable, rateCell} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {birdsByStepPath, BIRDS, stepPath, strainPath} from './links.ts'
@@ -27,6 +27,7 @@ import {spreadLeftOut, spreadTable, standardTable} from './step-even.ts'
 import {stepMeaning} from './step-words.ts'
 import {trueBredView} from './true-bred-view.ts'
 import type {TrueBredView} from './true-bred-view.ts'
+import {ALL_THEY_COULD} from './true-bred-words.ts'
 import {weightsFigure} from './weights-figure.ts'
 
 export interface StepLink {
@@ -140,8 +141,8 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
   return {
     trueBred: rate ? trueBredView(rate, book.project.units) : null,
     trueBredWords: trueBred.required.length === 0 ? 'No trait is marked as required yet, so there is nothing to be true to.'
-      : rate === null || rate.rate.kind === 'cannot-say' ? `Of the chicks of ${step.label} ${rate?.rate.kind === 'cannot-say' ? cannotSay(rate.rate) : 'none scored'} for what the standard requires.`
-        : `${shareInText(rate.rate)} showed every trait the standard requires.${rate.interSe ? '' : ' A cross or backcross cannot breed true; this is what there was to choose from.'}`,
+      : rate === null || rate.rate.kind === 'cannot-say' ? `No chick of ${step.label} has been scored for all it could show of what the standard requires.`
+        : `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}.${rate.interSe ? '' : ' A cross or backcross cannot breed true; this is what there was to choose from.'}`,
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
     eggNote: rates ? [`Hatch of fertile eggs: ${rateCell(rates.hatchOfFertile)}.`, `Hatch of set: ${rateCell(rates.hatchOfSet)}.`] : ['No setting of this step is on record.'],

@@ -2,7 +2,7 @@
 import type {Findings} from '../findings/study.ts'
 import {wantedOfBoth} from './amounts.ts'
 import {traitPath, TRAITS} from './links.ts'
-import {counted, NOTHING, sentence} from './numbers.ts'
+import {NOTHING, saying, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
 import {scoredFromWords} from './trait.ts'
 import {latestWords} from './trait-course.ts'
@@ -25,8 +25,9 @@ export function traitsPage(findings: Findings): Page {
     }
   }
   const required = traits.filter(trait => trait.required).length
+  const say = saying(traits.length, required)
   const view: TraitsView = {
-    lead: traits.length === 0 ? 'No trait is written down yet.' : `${sentence(counted(traits.length, 'trait'))} scored or measured, ${required === 0 ? 'none of them required' : `${counted(required, 'of them', 'of them')} required by the standard`}.`,
+    lead: traits.length === 0 ? 'No trait is written down yet.' : `${sentence(say(traits.length, 'trait'))} scored or measured, ${required === 0 ? 'none of them required' : `${say(required, 'of them', 'of them')} required by the standard`}.`,
     empty: traits.length === 0 ? 'Begin with the one or two looks that the breed is made for, and a weight.' : '',
     required: table(true, 'Required by the standard'), others: table(false, 'Watched, and not required'),
   }
