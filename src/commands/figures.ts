@@ -5,8 +5,9 @@ import {near, orNear} from '../records/near.ts'
 import type {Day} from '../records/dates.ts'
 import {inspectReport} from './inspect-report.ts'
 import {figuresText, type FigureFormat} from './figures-text.ts'
-import {isFolder, openBook} from './open-book.ts'
+import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
+import {folderRefusal} from './records-folder.ts'
 import type {ExitCode, World} from './world.ts'
 
 export interface FiguresOptions {
@@ -25,8 +26,9 @@ export function figures({question, folder, format, asOf, quiet}: FiguresOptions,
     world.err(`There is no question “${question}”; ${orNear(near(question, FIGURE_QUESTIONS), `ask one of ${FIGURE_QUESTIONS.join(', ')}`)}\n`)
     return 2
   }
-  if (!isFolder(folder)) {
-    world.err(`There is no folder ${folder}.\n`)
+  const refused = folderRefusal(folder)
+  if (refused !== null) {
+    world.err(`${refused}\n`)
     return 2
   }
   const progress = progressIn(world, quiet)

@@ -18,8 +18,9 @@ import {TemplateFault} from '../site/templates.ts'
 import {readTemplates} from '../site/templates-folder.ts'
 import {refusalOf, refusalWords, replaceFolder} from '../site/write.ts'
 import {inspectReport} from './inspect-report.ts'
-import {isFolder, openBook} from './open-book.ts'
+import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
+import {folderRefusal, isFolder} from './records-folder.ts'
 import type {ExitCode, World} from './world.ts'
 
 export interface PublishOptions {
@@ -30,8 +31,9 @@ export interface PublishOptions {
 }
 
 export async function publish({folder, to, asOf, quiet}: PublishOptions, world: World): Promise<ExitCode> {
-  if (!isFolder(folder)) {
-    world.err(`There is no folder ${folder}.\n`)
+  const refused = folderRefusal(folder)
+  if (refused !== null) {
+    world.err(`${refused}\n`)
     return 2
   }
   const refusal = refusalOf(to, folder)
