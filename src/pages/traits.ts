@@ -5,7 +5,7 @@ import {traitPath, TRAITS} from './links.ts'
 import {NOTHING, saying, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
 import {scoredFromWords} from './trait.ts'
-import {latestWords} from './trait-course.ts'
+import {standingWords} from './trait-course.ts'
 
 export interface TraitsView {
   readonly lead: string
@@ -21,7 +21,7 @@ export function traitsPage(findings: Findings): Page {
     if (own.length === 0) return null
     return {
       caption, columns: [{head: 'Trait'}, {head: 'Wanted'}, {head: 'Scored from'}, {head: 'How it stands'}],
-      rows: own.map((trait): readonly Cell[] => [{text: trait.name, link: traitPath(trait)}, wantedOfBoth(trait, project.units) ?? NOTHING, scoredFromWords(trait), latestWords(trait, findings) ?? 'None scored yet.']),
+      rows: own.map((trait): readonly Cell[] => [{text: trait.name, link: traitPath(trait)}, wantedOfBoth(trait, project.units) ?? NOTHING, scoredFromWords(trait), standingWords(trait, findings)]),
     }
   }
   const required = traits.filter(trait => trait.required).length
