@@ -12,8 +12,8 @@ import {livingChicks, matesOfHatch, offspringTable} from './bird-offspring.ts'
 import type {PartialDate} from '../records/dates.ts'
 import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
-import {dateWords, stayWords} from './dates.ts'
-import {bandHistory, sexHistory, wasMissexed} from './life-words.ts'
+import {dateWords, hatchYear, stayWords} from './dates.ts'
+import {bandHistory, LEFT, sexHistory, wasMissexed} from './life-words.ts'
 import type {Dated} from './life-words.ts'
 import {birdPath, penPath, showPath, strainPath} from './links.ts'
 import {percentSign} from './numbers.ts'
@@ -23,7 +23,9 @@ import type {Ancestor, Mark} from './pedigree.ts'
 import {plates} from './plates.ts'
 import type {Plate} from './plates.ts'
 import type {RecordsOfBird} from './records-by-bird.ts'
-import {pronoun} from './sex-words.ts'
+import {sheetsOfBird} from './score-sheets.ts'
+import type {ScoreSheetView} from './score-sheets.ts'
+import {birdWord, pronoun} from './sex-words.ts'
 import {placing} from './show-words.ts'
 import {stepWords} from './step-words.ts'
 
@@ -48,6 +50,7 @@ export interface BirdView {
   readonly offspringWords: string
   readonly mates: ReturnType<typeof matesOfHatch>
   readonly shows: readonly {readonly when: string; readonly title: string; readonly link: string; readonly text: string}[]
+  readonly sheets: readonly ScoreSheetView[]
   readonly notes: readonly Dated[]
   readonly care: readonly CareWords[]
   readonly caution: string | null
@@ -121,6 +124,12 @@ function observationNotes(bird: Bird): readonly Dated[] {
   }))
 }
 
+/** What tells a bird from its namesake in a list of what was found: `BC3F2 hen, hatched 2024, sold`. */
+function foundAs(bird: Bird, book: Logbook, breeding: boolean): string {
+  const year = bird.hatched === null ? '' : `, hatched ${hatchYear(bird.hatched)}`
+  return `${stepWords(bird)} ${birdWord(bird, book.project.species, bird.left?.on?.last ?? book.asOf)}${year}, ${bird.left ? LEFT[bird.left.how] : breeding ? 'breeding' : 'living'}`
+}
+
 /** @param breeding is it a breeder on the book's day */
 export function birdPage(bird: Bird, book: Logbook, records: RecordsOfBird, breeding: boolean): Page {
   const {units} = book.project
@@ -137,10 +146,11 @@ export function birdPage(bird: Bird, book: Logbook, records: RecordsOfBird, bree
       when: dateWords(show.on), title: `${show.name}:`, link: showPath(show),
       text: `${[entry.class, placing(entry), entry.award].filter(part => part !== null).join(', ')}.${entry.remark === null ? '' : ` “${entry.remark}”`}`,
     })),
+    sheets: sheetsOfBird(records.sheets, book),
     notes: observationNotes(bird), care: careList(records.care, book.asOf), caution: careCaution(records.care), body: bird.body,
   }
   return {
     path: birdPath(bird), template: 'bird', title: `${bird.sex === 'unknown' ? 'Bird' : bird.sex === 'male' ? 'Male' : 'Female'} ${bird.band}`, section: 'birds', view,
-    search: {kind: 'bird', words: `${bird.bands.map(each => each.band).join(' ')} ${stepWords(bird)} ${bird.sex}`},
+    search: {kind: foundAs(bird, book, breeding), words: `bird ${bird.bands.map(each => each.band).join(' ')} ${bird.sex}`},
   }
 }

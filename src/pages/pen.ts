@@ -13,6 +13,7 @@ import {shareInText} from './estimate-words.ts'
 import {hatchTable, rateCell} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {birdPath, penPath} from './links.ts'
+import {mixedWhy} from './mixed-words.ts'
 import {counted, listWords, percentSign, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {matingWords} from './pen-cards.ts'
@@ -75,11 +76,17 @@ function maleWords(pen: Pen, spermStoreDays: number): readonly string[] {
   })]
 }
 
+/** Why the chicks of a pen are mixed, where they are: ` Mixed: …` */
+function mixedOf(pen: Pen): string {
+  const why = [...new Set(pen.hatches.flatMap(hatch => mixedWhy(hatch) ?? []))]
+  return why.length === 0 ? '' : ` Mixed, for each chick: ${why.join('; ')}.`
+}
+
 function intendedWords(pen: Pen): string {
   const came = [...new Set(pen.hatches.map(hatch => hatch.step.label))]
-  if (pen.intends === null) return came.length === 0 ? '' : `Came: ${listWords(came)}. What was intended is not written.`
+  if (pen.intends === null) return came.length === 0 ? '' : `Came: ${listWords(came)}. What was intended is not written.${mixedOf(pen)}`
   if (came.length === 0) return `Intended: ${pen.intends}. Nothing has hatched from it yet.`
-  return came.length === 1 && came[0] === pen.intends ? `Intended: ${pen.intends}, and so it came.` : `Intended: ${pen.intends}. By descent its hatches are ${listWords(came)}.`
+  return came.length === 1 && came[0] === pen.intends ? `Intended: ${pen.intends}, and so it came.` : `Intended: ${pen.intends}. By descent its hatches are ${listWords(came)}.${mixedOf(pen)}`
 }
 
 function facts(pen: Pen): readonly Fact[] {

@@ -15,6 +15,7 @@ import {hatchTable, rateCell} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {birdsByStepPath, BIRDS, stepPath, strainPath} from './links.ts'
 import {mainMeasure} from './main-measure.ts'
+import {mixedReasons} from './mixed-words.ts'
 import {counted, figured, listWords, percent, percentSign, sentence} from './numbers.ts'
 import type {Cell, Figure, Page, Table} from './page.ts'
 import {penCards} from './pen-cards.ts'
@@ -155,11 +156,19 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
   }
 }
 
+/** Of the mixed, which reasons leave them without a step, and how many. */
+function leadOf(step: ReachedStep): string {
+  const reasons = mixedReasons([...step.birds, ...step.tallies]), [only] = reasons
+  if (!only) return stepMeaning(step.step)
+  const said = reasons.length === 1 ? sentence(only.why) : sentence(reasons.map(({why, count}) => `of ${count}, ${why}`).join('; '))
+  return `${stepMeaning(step.step)} ${said}.`
+}
+
 export function stepPage(step: LadderStep, sources: StepSources): Page {
   const {findings} = sources, {book, ladder} = findings
   const shared = {label: step.label, steps: stepLinks(ladder, step.label), body: book.stepNotes.get(step.label)?.body ?? '', plates: plates(book.stepNotes.get(step.label)?.photos ?? [], step.label, false)}
   const view: StepView = step.kind === 'planned'
     ? {...shared, ...NOTHING_YET, facts: [], lead: 'Planned, not reached yet.', planned: `Nothing has hatched in ${step.label} so far. Its figures will stand here once chicks are written down.`}
-    : {...shared, facts: facts(step, findings), lead: stepMeaning(step.step), planned: '', ...reachedView(step, sources)}
+    : {...shared, facts: facts(step, findings), lead: leadOf(step), planned: '', ...reachedView(step, sources)}
   return {path: stepPath(step.label), template: 'step', title: step.label, section: 'ladder', view, search: {kind: 'step', words: `${step.label} step ladder`}}
 }
