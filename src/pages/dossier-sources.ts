@@ -1,7 +1,6 @@
-/** Where the dossier's numbers come from: part by part the page of the site that shows more, the table to reckon with, and the files of records behind them. */
+/** Where the dossier's numbers come from: part by part the page of the site that shows more, and the files of records behind them. */
 import type {Findings} from '../findings/study.ts'
 import type {Chicks} from '../logbook/book.ts'
-import {figuresPath} from './downloads.ts'
 import {BIRDS, HATCHES, LADDER, SHOWS, STANDARD} from './links.ts'
 import {figured, listWords, NOTHING} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
@@ -33,11 +32,11 @@ export function sourcesTable({book, ladder}: Findings): Table | null {
   const asked = book.requirements ? [book.requirements] : []
   const parts: readonly (readonly [string, string, readonly Recorded[]])[] = [
     ['Requirements', 'named beside each', asked],
-    ['Table 1, every step', `${LADDER} and ${figuresPath('strains')}`, [...book.hatches, ...book.pens, ...book.birds]],
-    ['Trueness', `${LADDER} and ${figuresPath('true-bred')}`, looks],
-    ['Evenness', `${LADDER} and ${figuresPath('spread')}`, weighings],
-    ['Table 2, eggs', `${HATCHES} and ${figuresPath('hatches')}`, book.hatches],
-    ['Table 3, chicks', `${BIRDS} and ${figuresPath('birds')}`, chicks],
+    ['Table 1, every step', LADDER, [...book.hatches, ...book.pens, ...book.birds]],
+    ['Trueness', LADDER, looks],
+    ['Evenness', LADDER, weighings],
+    ['Table 2, eggs', HATCHES, book.hatches],
+    ['Table 3, chicks', BIRDS, chicks],
     ['Shows', SHOWS, book.shows],
     ['Distinctness and papers', NOTHING, asked],
     ['Proposed standard', STANDARD, book.drafts.slice(-1)],
