@@ -18,7 +18,7 @@ interface Built {
 
 async function build(book: Logbook): Promise<Built> {
   const composed = compose(study(book))
-  const site = await renderSite({...composed, photos: {pictures: new Map(), files: new Map()}, templates: readTemplates('no-folder').files})
+  const site = new Map(await renderSite({...composed, photos: {pictures: new Map(), files: new Map()}, templates: readTemplates('no-folder').files}))
   const html = new Map([...site].filter((entry): entry is [string, string] => entry[0].endsWith('.html') && typeof entry[1] === 'string'))
   const words = (path: string): string =>
     (html.get(path) ?? `no page ${path}`).replace(/<(style|script)[\s\S]*?<\/\1>/g, '').replace(/<[^>]+>/g, ' ').replace(/&[a-z#0-9]+;/g, ' ').replace(/\s+/g, ' ')
