@@ -19,10 +19,10 @@ export function scoreWords(score: Score, units: Project['units']): string {
   return typeof score.value === 'number' ? amount(score.value, shownIn(score.trait, units)) : score.value
 }
 
-const scoredOn = (score: Score): string => (score.on ? dateWords(score.on) : 'undated')
+const scoredOn = (score: Score): string => (score.on ? dateWords(score.on) : 'no date given')
 
 /** `18 Oct 2024, Rasmus`: one column for both, since a phone has no room for two */
-const scoredWhen = (score: Score): string => [score.on ? dateShort(score.on) : 'undated', ...(score.by ? [score.by.name] : [])].join(', ')
+const scoredWhen = (score: Score): string => [score.on ? dateShort(score.on) : 'no date given', ...(score.by ? [score.by.name] : [])].join(', ')
 
 function wantedIn(trait: Trait, bird: Bird, units: Project['units']): string {
   const wanted = wantedOf(trait, bird.sex)

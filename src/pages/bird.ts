@@ -16,7 +16,7 @@ import {dateWords, hatchYear, stayWords} from './dates.ts'
 import {bandHistory, LEFT, sexHistory, wasMissexed} from './life-words.ts'
 import type {Dated} from './life-words.ts'
 import {birdPath, penPath, showPath, strainPath} from './links.ts'
-import {percentSign} from './numbers.ts'
+import {listWords, percentSign} from './numbers.ts'
 import type {Page, Table} from './page.ts'
 import {candidatesNotDrawn, known, pedigree} from './pedigree.ts'
 import type {Ancestor, Mark} from './pedigree.ts'
@@ -72,14 +72,24 @@ export function markOf(trait: Trait | null): (bird: Bird) => Mark {
 }
 
 function pedigreeView(bird: Bird, trait: Trait | null): BirdView['pedigree'] {
-  const tree = pedigree(bird, markOf(trait)), {named, places} = known(tree)
+  const tree = pedigree(bird, markOf(trait))
   const symbols = 'Sire above, dam below. Square male, circle female, diamond unknown.'
   return {
     tree, candidates: candidatesNotDrawn(bird),
     note: trait === null ? symbols : `${symbols} Solid: the wanted ${trait.name.toLowerCase()}. Open: another. Speckled: not scored, or not certain.`,
-    words: places === 0 ? 'No parents are on record: the pedigree begins here.'
-      : `${named} of the ${places} ancestors drawn are known by name.${named < places ? ' Where one of several birds may be the parent each stands with its chance.' : ''}`,
+    words: knownWords(tree),
   }
+}
+
+/** How much of the drawing is certain. */
+function knownWords(tree: Ancestor): string {
+  const {one, several, none} = known(tree), places = one + several + none
+  if (places === 0) return 'No parents are on record: the pedigree begins here.'
+  if (one === places) return places === 2 ? 'Both parents are known.' : `All ${places} ancestors drawn are known.`
+  const parts = [
+    ...(one > 0 ? [`${one} known`] : []), ...(several > 0 ? [`${several} uncertain, one of several birds`] : []), ...(none > 0 ? [`${none} not recorded`] : []),
+  ]
+  return `Of the ${places} ancestors drawn: ${listWords(parts)}.${several > 0 ? ' Birds that may be the parent are named with their chance.' : ''}`
 }
 
 /** Expected shares, the greatest first; null for birds of a founding strain, which are all of it. */

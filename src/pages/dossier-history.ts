@@ -31,8 +31,8 @@ function foundersWords({book}: Findings): string {
 
 function begunWords({book: {project}}: Findings): string {
   const strains = [...(project.recurrent ? [project.recurrent.name] : []), ...project.donors.map(({name}) => name)]
-  const begun = project.begun ? `The work began ${onDate(project.begun)}` : 'The day the work began is not on record'
-  return strains.length === 0 ? `${begun}.` : `${begun}, from ${listWords(strains)}.`
+  if (project.begun) return `The work began ${onDate(project.begun)}${strains.length === 0 ? '' : `, from ${listWords(strains)}`}.`
+  return `${strains.length === 0 ? '' : `The breed is made from ${listWords(strains)}. `}When the work began is not on record.`
 }
 
 function stepWords({step, seasons, firstHatch, chicks}: ReachedStep): string {

@@ -44,22 +44,25 @@ function lengthOf(trait: Trait | null): (bird: Bird) => number | null {
   }
 }
 
-function barbsOf(step: ReachedStep, findings: Findings, length: (bird: Bird) => number | null): Barbs {
+/** Is a length aimed at that the dotted lines can stand for? */
+const isAimed = (trait: Trait | null): trait is Trait => trait !== null && (['male', 'female'] as const).some(sex => ['about', 'between', 'at-least'].includes(trait.wanted[sex]?.kind ?? ''))
+
+function barbsOf(step: ReachedStep, findings: Findings, length: (bird: Bird) => number | null, standard: boolean): Barbs {
   const barbs = step.birds.flatMap((bird): readonly Barb[] => {
     const verdict = findings.trueBred.verdicts.get(bird)?.is
     if (verdict === undefined || verdict === 'lost') return []
     return [{sex: bird.sex, weight: length(bird), verdict: verdict === 'right' ? 'right' : verdict === 'off' ? 'off' : 'unknown'}]
   })
   const order = {off: 0, unknown: 1, right: 2}
-  return feather([...barbs].sort((a, b) => order[a.verdict] - order[b.verdict]))
+  return feather([...barbs].sort((a, b) => order[a.verdict] - order[b.verdict]), {standard})
 }
 
-function row(step: LadderStep, findings: Findings, length: (bird: Bird) => number | null): FeatherRow {
+function row(step: LadderStep, findings: Findings, length: (bird: Bird) => number | null, standard: boolean): FeatherRow {
   if (step.kind === 'planned') return {label: step.label, link: stepPath(step.label), when: 'in the pin', barbs: plannedBarbs, words: 'Planned, not reached yet.', soft: ''}
   const bred = findings.trueBred.steps.find(each => each.step === step.label), rate = bred?.rate, fewer = bred ? onFewerShort(bred) : ''
   const words = rate?.kind === 'share' ? `${ofWords(rate.count, rate.total)} show every required trait they could${fewer === '' ? '' : `; ${fewer}`}.`
     : `${step.chicks.hatched} hatched; ${rate ? cannotSay(rate) : 'none scored'} for every required trait.`
-  return {label: step.label, link: stepPath(step.label), when: listWords(step.seasons.map(String)), barbs: barbsOf(step, findings, length), words, soft: stepMeaning(step.step)}
+  return {label: step.label, link: stepPath(step.label), when: listWords(step.seasons.map(String)), barbs: barbsOf(step, findings, length, standard), words, soft: stepMeaning(step.step)}
 }
 
 function featherTable({ladder, trueBred, spread}: Findings, trait: Trait | null): Table {
@@ -78,12 +81,13 @@ export function featherView(findings: Findings): FeatherView | null {
   const {ladder, book} = findings
   if (ladder.length === 0) return null
   const trait = mainMeasure(book.traits), climbed = ladder.filter(step => !step.beside), reached = climbed.filter(step => step.kind === 'reached')
-  const rows = climbed.map(step => row(step, findings, lengthOf(trait)))
+  const aimed = isAimed(trait) ? trait : null
+  const rows = climbed.map(step => row(step, findings, lengthOf(trait), aimed !== null))
   const birds = rows.reduce((sum, {barbs: {drawn}}) => sum + drawn, 0)
   return {
     title: birds === 0 ? 'A feather still in the pin' : birds === 1 ? 'One bird, one feather' : `${birds} birds, one feather`,
-    note: birds === 0 ? '' : trait === null ? 'A step is read from its shaft outwards.' : `The dotted lines mark the ${trait.name.toLowerCase()} that is wanted: a ragged edge is an uneven flock, a clean one an even flock.`,
-    words: birds === 0 ? 'Nothing has hatched and been banded yet. The steps planned are drawn folded in their sheath.' : drawnWords(reached, birds, trait, findings),
+    note: birds === 0 || aimed === null ? '' : `The dotted lines mark the ${aimed.name.toLowerCase()} that is wanted: a ragged edge is an uneven flock, a clean one an even flock.`,
+    words: birds === 0 ? 'Nothing has hatched and been banded yet. The steps planned are drawn folded in their sheath.' : drawnWords(reached, birds, aimed, findings),
     key: birds > 0, rows, table: featherTable(findings, trait),
     beside: ladder.filter(step => step.beside).map(step => ({text: step.label, link: stepPath(step.label)})),
   }

@@ -109,7 +109,7 @@ function words(findings: Findings): readonly string[] {
   const rate = trueBred.steps.find(each => each.step === step.label)
   const scored = rate?.rate.kind === 'share' ? scoredWords(rate, rate.rate) : `${sentence(counted(step.chicks.hatched, 'chick'))} of ${step.label} hatched; none fully scored yet.`
   const least = leastUniform && leastUniform.share.value < 1 && leastUniform.step === step.label ? ` The weakest point is ${leastUniform.trait.name.toLowerCase()}: ${ofWords(leastUniform.share.count, leastUniform.share.total)} as wanted.` : ''
-  const few = rate?.rate.kind === 'share' && rate.sires < 5 ? ` These chicks come from ${counted(rate.sires, 'sire')}, so read it as these chicks and no more.` : ''
+  const few = rate?.rate.kind === 'share' && rate.sires < 5 ? ` These chicks come from ${counted(rate.sires, 'sire')}, so the figures speak of these chicks only.` : ''
   const {aliveCount: {all}, breederCount: {male, female, unknown}} = census, say = saying(all, male, female, unknown)
   const breeding = [...(male + female + unknown === 0 ? ['none'] : []), ...(male > 0 ? [say(male, 'male')] : []), ...(female > 0 ? [say(female, 'female')] : []), ...(unknown > 0 ? [say(unknown, 'bird not sexed', 'birds not sexed')] : [])]
   return [`${scored}${least}${few}`, all === 0 ? 'No bird is living by the records.' : `${sentence(say(all, 'bird'))} living, ${listWords(breeding)} breeding.`]

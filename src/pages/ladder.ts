@@ -19,7 +19,7 @@ export interface LadderView {
 }
 
 function lead({ladder}: Findings): string {
-  const reached = ladder.filter(step => step.kind === 'reached'), planned = ladder.length - reached.length
+  const reached = ladder.filter(step => step.kind === 'reached' && step.label !== 'mixed'), planned = ladder.filter(step => step.kind === 'planned').length
   if (reached.length === 0) return planned === 0 ? 'No step is planned or reached yet.' : `${sentence(counted(planned, 'step'))} planned, none reached yet.`
   const last = currentStep(ladder), say = saying(reached.length, planned)
   return `${sentence(say(reached.length, 'step'))} reached${last ? `, the breed now at ${last.label}` : ''}${planned === 0 ? '' : `; ${say(planned, 'more', 'more')} planned`}.`

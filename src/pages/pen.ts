@@ -10,7 +10,7 @@ import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, dayWords, stayWords} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
-import {hatchTable, rateCell} from './hatch-rows.ts'
+import {hatchTable, rateWords} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {birdPath, penPath} from './links.ts'
 import {mixedWhy} from './mixed-words.ts'
@@ -108,7 +108,7 @@ export function penPage(pen: Pen, findings: Findings): Page {
     chances: pen.males.some(({chance}) => chance !== null), males: maleWords(pen, book.project.spermStoreDays), intended: intendedWords(pen),
     hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of pen ${pen.id}`, 'pen'),
     results: [
-      ...(rates ? [`Together: fertility ${rateCell(rates.fertility)}, hatch of fertile eggs ${rateCell(rates.hatchOfFertile)}, hatch of set ${rateCell(rates.hatchOfSet)}.`] : []),
+      ...(rates ? [`Together: fertility ${rateWords(rates.fertility)}, hatch of fertile eggs ${rateWords(rates.hatchOfFertile)}, hatch of set ${rateWords(rates.hatchOfSet)}.`] : []),
       ...(shared > 0 ? [`${sentence(counted(shared, 'hatch', 'hatches'))} shared the setting with another pen and ${shared === 1 ? 'stands' : 'stand'} outside these sums.`] : []),
       ...(pen.hatches.length === 0 ? ['No eggs of this pen have been set yet.'] : []),
     ],

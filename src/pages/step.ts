@@ -11,7 +11,7 @@ import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, daySpan} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
-import {hatchTable, rateCell} from './hatch-rows.ts'
+import {hatchTable, rateWords} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {birdsByStepPath, BIRDS, stepPath, strainPath} from './links.ts'
 import {mainMeasure} from './main-measure.ts'
@@ -127,7 +127,7 @@ function evenPart(step: ReachedStep, {findings}: StepSources, first: number): Pi
   const measured = step.birds.filter(bird => book.traits.some(each => each.kind === 'measured' && countedValue(bird, each) !== null)).length
   return {
     evenFigures: [weights, course].filter(figure => figure !== null), spread: spreadTable(rows, book.project.units), spreadLeftOut: spreadLeftOut(rows),
-    evenWords: rows.length === 0 ? 'Nobody of this step has been weighed or measured at its age yet.' : `${sentence(figured(measured, 'banded bird'))} of ${step.chicks.banded} measured at the age that counts.`,
+    evenWords: rows.length === 0 ? 'Nobody of this step has been weighed or measured at its age yet.' : `${measured} of ${figured(step.chicks.banded, 'banded bird')} weighed or measured at an age that counts.`,
     standard: standardTable(findings.againstStandard.filter(row => row.step === step.label), book.project.units),
   }
 }
@@ -146,7 +146,7 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
         : `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}.${rate.interSe ? '' : ' A cross or backcross cannot breed true; this is what there was to choose from.'}`,
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
-    eggNote: rates ? [`Hatch of fertile eggs: ${rateCell(rates.hatchOfFertile)}.`, `Hatch of set: ${rateCell(rates.hatchOfSet)}.`] : ['No setting of this step is on record.'],
+    eggNote: rates ? [`Hatch of fertile eggs: ${rateWords(rates.hatchOfFertile)}.`, `Hatch of set: ${rateWords(rates.hatchOfSet)}.`] : ['No setting of this step is on record.'],
     strains: strainTable(step, findings), strainWords: strainWords(step, findings),
     kept: kept.length === 0 ? null : birdTable(kept, book, breeders, `Birds kept from ${step.label}`),
     keptWords: kept.length === 0 ? 'No bird of this step has been kept for breeding so far.' : '', symbolNote: symbolNote(book.traits),

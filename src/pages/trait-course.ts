@@ -35,7 +35,7 @@ function statesCourse(trait: Trait, {shares}: Findings): Course {
   const leftOut = own.filter(row => row.sex === 'all').map(row => ({step: row.step, words: leftOutWords(row.leftOut)})).filter(({words}) => words !== '')
   return {
     figures: numbered(sexes.map(sex => traitFigure(trait, shares, sex, ''))), tables: [],
-    words: [...(leftOut.length === 0 ? [] : [`Left out: ${leftOut.map(({step, words}) => `in ${step} ${words}`).join('; ')}.`]), ...(trait.loci.some(locus => locus.on === 'Z') ? ['The locus lies on the Z chromosome, so males and females stand apart as well as together.'] : [])],
+    words: [...(leftOut.length === 0 ? [] : [`Left out: ${leftOut.map(({step, words}) => `${step}, ${words}`).join('; ')}.`]), ...(trait.loci.some(locus => locus.on === 'Z') ? ['The locus lies on the Z chromosome, so males and females stand apart as well as together.'] : [])],
   }
 }
 

@@ -27,7 +27,7 @@ export function traitsPage(findings: Findings): Page {
   const required = traits.filter(trait => trait.required).length
   const say = saying(traits.length, required)
   const view: TraitsView = {
-    lead: traits.length === 0 ? 'No trait is written down yet.' : `${sentence(say(traits.length, 'trait'))} scored or measured, ${required === 0 ? 'none of them required' : `${say(required, 'of them', 'of them')} required by the standard`}.`,
+    lead: traits.length === 0 ? 'No trait is written down yet.' : `${sentence(say(traits.length, 'trait'))} scored or measured, ${required === 0 ? 'not required by the standard' : required === traits.length ? 'required by the standard' : `${say(required, 'of them', 'of them')} required by the standard`}.`,
     empty: traits.length === 0 ? 'Begin with the one or two looks that the breed is made for, and a weight.' : '',
     required: table(true, 'Required by the standard'), others: table(false, 'Watched, and not required'),
   }
