@@ -93,7 +93,7 @@ function mixedNote(hatch: Hatch): readonly string[] {
 function notes(hatch: Hatch): readonly string[] {
   const tallied = hatch.tallies.reduce((sum, tally) => sum + tally.count, 0)
   return [
-    ...(hatch.hatched === null ? [] : [`Of ${figured(hatch.hatched, 'chick')} hatched, ${hatch.chicks.length} ${hatch.chicks.length === 1 ? 'is' : 'are'} banded, ${tallied} listed without a band${hatch.unlisted > 0 ? `, and of ${hatch.unlisted} nothing is written` : ''}.`]),
+    ...(hatch.hatched === null ? [] : [`Of ${figured(hatch.hatched, 'chick')} hatched, ${hatch.chicks.length === 0 ? 'none is' : `${hatch.chicks.length} ${hatch.chicks.length === 1 ? 'is' : 'are'}`} banded, ${tallied === 0 ? 'none' : tallied} listed without a band${hatch.unlisted > 0 ? `, and of ${hatch.unlisted} nothing is written` : ''}.`]),
     ...mixedNote(hatch),
     ...(hatch.pens.length > 1 ? ['Eggs of several pens shared this setting, so a chick may be of either unless its own line says which.'] : []),
     ...(hatch.flock ? [`Birds of flock ${hatch.flock.name} are taken to be kin at ${percentSign(hatch.flock.kinship)}.`] : []),

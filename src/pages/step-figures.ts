@@ -22,7 +22,7 @@ export function trueBredFigure(steps: readonly StepTrueBred[], head: string): Fi
   const fewer = steps.some(step => step.passesOnFewer > 0)
   return {
     kind: 'figure', id: 'true-bred', name: 'true-bred-by-step', head, title: 'Chicks that show every required trait they could',
-    caption: `Chicks that showed ${ALL_THEY_COULD}, solid, and chicks failing one or more, barred. Crosses and backcrosses cannot breed true; read them as a count of what was there to choose from.${fewer ? ' “On fewer” counts those of the first column who could not yet show every required trait.' : ''}`,
+    caption: `Chicks that showed ${ALL_THEY_COULD}, solid, and chicks failing one or more, barred. Crosses and backcrosses cannot breed true; read them as a count of what was there to choose from.${fewer ? ' “On fewer” counts those of the first column that were too young, or not of the sex, to show every required trait.' : ''}`,
     description: `${listWords(rows.map(({label, count, total}) => `${ofWords(count, total)} in ${label}`))}.`,
     spec: shareByStep(rows),
     table: {

@@ -143,14 +143,14 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
     trueBred: rate ? trueBredView(rate, book.project.units) : null,
     trueBredWords: trueBred.required.length === 0 ? 'No trait is marked as required yet, so there is nothing to be true to.'
       : rate === null || rate.rate.kind === 'cannot-say' ? `No chick of ${step.label} has been scored for all it could show of what the standard requires.`
-        : `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}.${rate.interSe ? '' : ' A cross or backcross cannot breed true; this is what there was to choose from.'}`,
+        : `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}.${rate.interSe ? '' : ` A ${step.label === 'mixed' ? 'mixed mating' : 'cross or backcross'} cannot breed true; this is what there was to choose from.`}`,
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
     eggNote: rates ? [`Hatch of fertile eggs: ${rateWords(rates.hatchOfFertile)}.`, `Hatch of set: ${rateWords(rates.hatchOfSet)}.`] : ['No setting of this step is on record.'],
     strains: strainTable(step, findings), strainWords: strainWords(step, findings),
     kept: kept.length === 0 ? null : birdTable(kept, book, breeders, `Birds kept from ${step.label}`),
     keptWords: kept.length === 0 ? 'No bird of this step has been kept for breeding so far.' : '', symbolNote: symbolNote(book.traits),
-    allBirds: {link: sources.large ? birdsByStepPath(step.label) : BIRDS, words: `All ${figured(step.chicks.banded, 'banded bird')} of ${step.label}`},
+    allBirds: {link: sources.large && step.chicks.banded > 0 ? birdsByStepPath(step.label) : BIRDS, words: step.chicks.banded === 0 ? 'All birds on record' : `All ${figured(step.chicks.banded, 'banded bird')} of ${step.label}`},
     pens: penCards(step.pens, findings), hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of ${step.label}`, 'step'),
     care: careList(care, book.asOf), caution: careCaution(care),
   }
