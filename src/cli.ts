@@ -6,13 +6,16 @@ import {figures} from './commands/figures.ts'
 import {publish} from './commands/publish.ts'
 import {worldOfProcess, type ExitCode} from './commands/world.ts'
 import {FIGURE_QUESTIONS} from './findings/figures.ts'
-import {isWhole, parseDate, type Day} from './records/dates.ts'
+import type {Day} from './records/dates.ts'
+import type {Slip} from './records/problem.ts'
+import {wholeDate} from './records/scalars.ts'
 
 const world = worldOfProcess(process)
 
 function wholeDay(text: string): Day {
-  const date = parseDate(text)
-  if (date === null || !isWhole(date)) throw new InvalidArgumentError('Write a day such as 2025-10-30.')
+  const slips: Slip[] = []
+  const date = wholeDate.read(text, {file: '', path: []}, slip => slips.push(slip))
+  if (date === undefined) throw new InvalidArgumentError(slips.map(({reason, remedy}) => `${reason}; ${remedy}.`).join(' '))
   return date.first
 }
 
@@ -47,7 +50,9 @@ let code: ExitCode = 0
 command('publish', 'read, check, compute and write the whole site', 'pinfeather publish content --to site')
   .argument('[folder]', 'the folder of records', 'content')
   .option('--to <site>', 'the folder to write', 'site')
-  .action(async (folder: string, options: Common & {to: string}) => {
+  .allowExcessArguments()
+  .action(async (folder: string, options: Common & {to: string}, {args: [, ...more]}: Command) => {
+    if (more.length > 0) program.error(`error: the folder to write goes after --to: pinfeather publish ${folder} --to ${more.join(' ')}`)
     code = await publish({folder, to: options.to, asOf: options.asOf, quiet: options.quiet === true}, world)
   })
 

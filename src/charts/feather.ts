@@ -15,12 +15,14 @@ export interface Barb {
 export interface Barbs {
   readonly right: string
   readonly off: string
-  /** not fully scored, or not weighed */
+  /** not fully scored */
   readonly unknown: string
   /** dotted lines at the standard weight */
   readonly standard: string
   readonly planned: string
   readonly shaft: string
+  /** barbs drawn */
+  readonly drawn: number
 }
 
 /** Length of a barb at the standard weight. */
@@ -53,27 +55,28 @@ const thinned = <Item>(list: readonly Item[]): readonly Item[] => {
 }
 
 /**
- * The barbs of one step in the order given. Unsexed birds stand on the females' side, as birds not known.
+ * The barbs of one step in the order given. Unsexed birds stand on the females' side.
  *
  * @param birds  may be empty: the shaft alone is drawn
  */
 export function feather(birds: readonly Barb[], {standard = true}: {readonly standard?: boolean} = {}): Barbs {
   const paths = {right: '', off: '', unknown: ''}
+  let count = 0
   for (const side of [birds.filter(bird => bird.sex === 'male'), birds.filter(bird => bird.sex !== 'male')]) {
     const drawn = thinned(side)
     const at = heights(drawn.length)
+    count += drawn.length
     drawn.forEach((bird, index) => {
       if (bird.weight !== null && !(bird.weight > 0)) throw new RangeError(`a weight is more than nothing, not ${bird.weight} of the standard`)
-      const kind = bird.sex === 'unknown' ? 'unknown' : bird.verdict
-      paths[kind] += barb(at[index] ?? 0, bird)
+      paths[bird.verdict] += barb(at[index] ?? 0, bird)
     })
   }
-  return {...paths, standard: standard ? `M${-MALE} 0V100M${FEMALE} 0V100` : '', planned: '', shaft: 'M0 0V100'}
+  return {...paths, standard: standard ? `M${-MALE} 0V100M${FEMALE} 0V100` : '', planned: '', shaft: 'M0 0V100', drawn: count}
 }
 
 /** A step that is planned: a feather still folded in its sheath. */
 export const plannedBarbs: Barbs = {
-  right: '', off: '', unknown: '', standard: '', shaft: 'M0 0V96',
+  right: '', off: '', unknown: '', standard: '', shaft: 'M0 0V96', drawn: 0,
   planned: 'M-63 8C-54 40-24 72 0 96C28 72 66 40 79 8M0 0Q-27.5 4-50 26M0 16Q-20.9 20-38 46M0 34Q-13.8 38-25 62M0 54Q-6.6 58-12 78'
     + 'M0 0Q34.4 4 62.5 26M0 16Q26.1 20 47.5 46M0 34Q17.2 38 31.3 62M0 54Q8.3 58 15 78',
 }

@@ -26,7 +26,8 @@ export const theme: Config = {
     domain: false, ticks: false, grid: true, gridColor: 'var(--rule)', labelColor: 'var(--soft)', labelFontSize: 16, labelPadding: 8,
     titleColor: 'var(--soft)', titleFontSize: 16, titleFontWeight: 'normal', labelOverlap: false, labelBound: false, labelFlush: false,
   },
-  axisX: {title: null},
+  // the outermost labels stay inside the drawing, where no paper cuts them off
+  axisX: {title: null, labelFlush: true},
   axisY: {grid: false, labelColor: 'var(--ink)', labelAlign: 'left', title: null, labelLimit: 0},
   text: {color: 'var(--ink)', fontSize: 16, baseline: 'middle', limit: 0},
   rule: {color: 'var(--line)', strokeWidth: 1.5},

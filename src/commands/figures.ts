@@ -6,8 +6,9 @@ import {near, orNear} from '../records/near.ts'
 import type {Day} from '../records/dates.ts'
 import {inspectReport} from './inspect-report.ts'
 import {figuresText, type FigureFormat} from './figures-text.ts'
-import {isFolder, openBook} from './open-book.ts'
+import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
+import {folderRefusal} from './records-folder.ts'
 import type {ExitCode, World} from './world.ts'
 
 export interface FiguresOptions {
@@ -32,8 +33,9 @@ export function figures({question, folder, format, asOf, quiet, pair}: FiguresOp
     world.err('A pair is asked about with figures kinship.\n')
     return 2
   }
-  if (!isFolder(folder)) {
-    world.err(`There is no folder ${folder}.\n`)
+  const refused = folderRefusal(folder)
+  if (refused !== null) {
+    world.err(`${refused}\n`)
     return 2
   }
   const progress = progressIn(world, quiet)

@@ -1,8 +1,9 @@
 /** `pinfeather inspect`: only checks. */
 import type {Day} from '../records/dates.ts'
 import {inspectJson, inspectReport} from './inspect-report.ts'
-import {isFolder, openBook} from './open-book.ts'
+import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
+import {folderRefusal} from './records-folder.ts'
 import type {ExitCode, World} from './world.ts'
 
 export interface InspectOptions {
@@ -15,8 +16,9 @@ export interface InspectOptions {
 /** Reads and links the folder and reports every problem: on the output, since the problems are what was asked for. */
 export function inspect(options: InspectOptions, world: World): ExitCode {
   const {folder, format, quiet} = options
-  if (!isFolder(folder)) {
-    world.err(`There is no folder ${folder}.\n`)
+  const refused = folderRefusal(folder)
+  if (refused !== null) {
+    world.err(`${refused}\n`)
     return 2
   }
   const progress = progressIn(world, quiet)

@@ -1,5 +1,4 @@
 /** folder → logbook, with everything that is wrong on the way, placed. What publish, inspect and figures begin with. */
-import {statSync} from 'node:fs'
 import type {Logbook} from '../logbook/book.ts'
 import {link} from '../logbook/link.ts'
 import type {Day} from '../records/dates.ts'
@@ -17,9 +16,6 @@ export interface OpenedBook {
   /** an error among the problems: nothing may be published */
   readonly atFault: boolean
 }
-
-/** Is there a folder at all? */
-export const isFolder = (path: string): boolean => statSync(path, {throwIfNoEntry: false})?.isDirectory() === true
 
 export function openBook(folder: string, asOf: Day | undefined, progress: Progress): OpenedBook {
   progress.phase('reading')

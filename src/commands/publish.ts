@@ -3,7 +3,7 @@
  *
  *     folder ──read──▶ records ──link──▶ logbook ──study──▶ findings ──compose──▶ pages ──render──▶ files ──write──▶ site
  *
- * Everything is made in memory; the last line but one is the only that touches the output folder.
+ * Pages are set one by one as they are written, into a folder beside the old site; it takes the old one's place when the last is there.
  */
 import {readFileSync} from 'node:fs'
 import {join} from 'node:path'
@@ -18,8 +18,9 @@ import {TemplateFault} from '../site/templates.ts'
 import {readTemplates} from '../site/templates-folder.ts'
 import {refusalOf, refusalWords, replaceFolder} from '../site/write.ts'
 import {inspectReport} from './inspect-report.ts'
-import {isFolder, openBook} from './open-book.ts'
+import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
+import {folderRefusal, isFolder} from './records-folder.ts'
 import type {ExitCode, World} from './world.ts'
 
 export interface PublishOptions {
@@ -30,8 +31,9 @@ export interface PublishOptions {
 }
 
 export async function publish({folder, to, asOf, quiet}: PublishOptions, world: World): Promise<ExitCode> {
-  if (!isFolder(folder)) {
-    world.err(`There is no folder ${folder}.\n`)
+  const refused = folderRefusal(folder)
+  if (refused !== null) {
+    world.err(`${refused}\n`)
     return 2
   }
   const refusal = refusalOf(to, folder)
@@ -56,20 +58,20 @@ export async function publish({folder, to, asOf, quiet}: PublishOptions, world: 
   progress.phase('rendering')
   const templates = readTemplates(join(folder, 'templates'))
   const feedFile = frame.url === null ? null : atomFeed(feed, {breed: frame.breed, url: frame.url})
-  let site
+  let written
   try {
-    site = await renderSite({
+    const site = await renderSite({
       pages, downloads: feedFile ? [...downloads, feedFile] : downloads, frame, photos, templates: templates.files,
       progress: (done, total) => progress.at(done, total),
     })
+    progress.phase('writing')
+    written = replaceFolder(to, site, {content: folder})
   } catch (fault) {
     if (!(fault instanceof TemplateFault) || templates.own.length === 0) throw fault
     progress.end()
     world.err(`${fault.message}\nThe project has templates of its own (${templates.own.join(', ')}); mend them, or take them away to use ours. Nothing was published.\n`)
     return 1
   }
-  progress.phase('writing')
-  const written = replaceFolder(to, site, {content: folder})
   progress.end()
   if (written.kind !== 'written') {
     world.err(`${refusalWords(written)}.\n`)

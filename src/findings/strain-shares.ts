@@ -1,4 +1,5 @@
 import type {Bird, Logbook, Strain} from '../logbook/book.ts'
+import {sumOfShares, tidyShare} from '../logbook/tidy-share.ts'
 import {ladderChicks} from './ladder-chicks.ts'
 import type {LadderStep} from './ladder.ts'
 
@@ -18,10 +19,9 @@ export interface StrainShares {
 
 function descentOf(strains: readonly Strain[], shares: ReadonlyMap<Strain, number>): Descent {
   const all = new Map(strains.map(strain => [strain, shares.get(strain) ?? 0] as const))
-  let known = 0
-  for (const share of all.values()) known += share
+  const known = sumOfShares([...all.values()])
   // what rounding leaves over is not descent
-  return {shares: all, unknown: 1 - known > 1e-12 ? 1 - known : 0}
+  return {shares: all, unknown: 1 - known > 1e-12 ? tidyShare(1 - known) : 0}
 }
 
 /**
@@ -33,19 +33,23 @@ function descentOf(strains: readonly Strain[], shares: ReadonlyMap<Strain, numbe
  */
 export function strainShares(book: Logbook, ladder: readonly LadderStep[]): StrainShares {
   const birds = new Map(book.birds.map(bird => [bird, descentOf(book.strains, bird.shares)] as const))
-  const sums = new Map<string, {chicks: number; sums: Map<Strain, number>}>()
+  const sums = new Map<string, {chicks: number; parts: Map<Strain, number[]>}>()
   const add = (step: string, shares: ReadonlyMap<Strain, number>, count: number) => {
-    const into = sums.get(step) ?? {chicks: 0, sums: new Map<Strain, number>()}
+    const into = sums.get(step) ?? {chicks: 0, parts: new Map<Strain, number[]>()}
     sums.set(step, into)
     into.chicks += count
-    for (const [strain, share] of shares) into.sums.set(strain, (into.sums.get(strain) ?? 0) + count * share)
+    for (const [strain, share] of shares) {
+      const parts = into.parts.get(strain)
+      if (parts) parts.push(count * share)
+      else into.parts.set(strain, [count * share])
+    }
   }
   for (const chick of ladderChicks(book)) if (chick.count > 0) add(chick.step.label, chick.shares, chick.count)
   for (const hatch of book.hatches) if (hatch.unlisted > 0 && hatch.step.kind !== 'strain') add(hatch.step.label, hatch.shares, hatch.unlisted)
   const steps = ladder.flatMap(({label}) => {
     const into = sums.get(label)
     if (!into) return []
-    const means = new Map([...into.sums].map(([strain, sum]) => [strain, sum / into.chicks] as const))
+    const means = new Map([...into.parts].map(([strain, parts]) => [strain, tidyShare(sumOfShares(parts) / into.chicks)] as const))
     return [{step: label, chicks: into.chicks, ...descentOf(book.strains, means)}]
   })
   return {birds, steps}

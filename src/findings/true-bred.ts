@@ -10,6 +10,8 @@ import {requiredTraits, verdictOn, type Verdict} from './verdict.ts'
 /** How many chicks of a group show everything required. passes + fails + partScored + lost + tooYoung + unlisted = hatched. */
 export interface TrueBredRate {
   readonly passes: number
+  /** of the passes, those too young or not of the sex to show one required trait or more: judged on the others alone */
+  readonly passesOnFewer: number
   readonly fails: number
   /** not fully scored, nothing off so far */
   readonly partScored: number
@@ -23,8 +25,8 @@ export interface TrueBredRate {
   /** the same with every chick that was not fully scored failing, and passing */
   readonly ifAllFail: Share | CannotSay
   readonly ifAllPass: Share | CannotSay
-  /** each required trait on its own: chicks showing what is wanted, of those scored and judged */
-  readonly traits: readonly {readonly trait: Trait; readonly share: Share | CannotSay}[]
+  /** each required trait on its own: chicks showing what is wanted, of those scored and judged; and the passes that could not be judged by it */
+  readonly traits: readonly {readonly trait: Trait; readonly share: Share | CannotSay; readonly passesWithout: number}[]
   /** sires, certain or possible, of the chicks that pass or fail: chicks of few families are not independent */
   readonly sires: number
 }
@@ -53,26 +55,27 @@ export interface TrueBred {
 
 class Group {
   readonly counts = {right: 0, off: 0, 'part-scored': 0, 'too-young': 0, lost: 0}
-  readonly traits = new Map<Trait, {right: number; judged: number}>()
+  readonly traits: ReadonlyMap<Trait, {right: number; judged: number; passesWithout: number}>
   readonly sires = new Set<Bird>()
+  passesOnFewer = 0
   unlisted = 0
+
+  constructor(required: readonly Trait[]) {
+    this.traits = new Map(required.map(trait => [trait, {right: 0, judged: 0, passesWithout: 0}]))
+  }
 
   add(chick: Chick, verdict: Verdict): void {
     this.counts[verdict.is] += chick.count
-    for (const trait of verdict.right) this.#judge(trait, chick.count, chick.count)
-    for (const trait of verdict.off) this.#judge(trait, 0, chick.count)
+    for (const [trait, judged] of this.traits) {
+      if (verdict.right.includes(trait)) judged.right += chick.count
+      if (verdict.right.includes(trait) || verdict.off.includes(trait)) judged.judged += chick.count
+      else if (verdict.is === 'right') judged.passesWithout += chick.count
+    }
+    if (verdict.is === 'right' && verdict.right.length < this.traits.size) this.passesOnFewer += chick.count
     if (verdict.is === 'right' || verdict.is === 'off') for (const {bird} of chick.parentage.sires) this.sires.add(bird)
   }
 
-  #judge(trait: Trait, right: number, judged: number): void {
-    const known = this.traits.get(trait)
-    if (known) {
-      known.right += right
-      known.judged += judged
-    } else this.traits.set(trait, {right, judged})
-  }
-
-  rate(required: readonly Trait[]): TrueBredRate {
+  rate(): TrueBredRate {
     const {right: passes, off: fails, 'part-scored': partScored, lost, 'too-young': tooYoung} = this.counts
     const aside = new LeftAside()
     aside.add('too-young', tooYoung)
@@ -81,22 +84,19 @@ class Group {
     const apart: readonly LeftOut[] = aside.list()
     aside.add('unscored', partScored)
     // where nothing is required nothing can fail: no share is given
-    const all = required.length === 0 ? 0 : passes + fails + partScored
+    const all = this.traits.size === 0 ? 0 : passes + fails + partScored
     return {
-      passes, fails, partScored, lost, tooYoung, unlisted: this.unlisted, sires: this.sires.size,
+      passes, passesOnFewer: this.passesOnFewer, fails, partScored, lost, tooYoung, unlisted: this.unlisted, sires: this.sires.size,
       rate: shareOf(passes, passes + fails, aside.list()), ifAllFail: shareOf(passes, all, apart), ifAllPass: shareOf(passes + partScored, all, apart),
-      traits: required.map(trait => {
-        const {right, judged} = this.traits.get(trait) ?? {right: 0, judged: 0}
-        return {trait, share: shareOf(right, judged)}
-      }),
+      traits: [...this.traits].map(([trait, {right, judged, passesWithout}]) => ({trait, share: shareOf(right, judged), passesWithout})),
     }
   }
 }
 
-function groupAt<Key>(groups: Map<Key, Group>, key: Key): Group {
+function groupAt<Key>(groups: Map<Key, Group>, key: Key, required: readonly Trait[]): Group {
   const known = groups.get(key)
   if (known) return known
-  const fresh = new Group()
+  const fresh = new Group(required)
   groups.set(key, fresh)
   return fresh
 }
@@ -107,7 +107,8 @@ function groupAt<Key>(groups: Map<Key, Group>, key: Key): Group {
  *     rate = passes / (passes + fails)
  *
  * Fails: a required trait that the chick shows is off. Passes: at least one required trait was scored, and every one that its
- * sex and age can show was scored and is right. All other chicks are counted apart, and the rate is given with those not fully
+ * sex and age can show was scored and is right; how many of those could not show all of them is told beside. All other chicks are
+ * counted apart, and the rate is given with those not fully
  * scored all failing and all passing. Culled chicks count like the kept ones. The interval is Wilson's, for chicks taken as
  * independent; under five sires read it as "these chicks only". Backcross steps cannot breed true: `interSe` tells which can.
  *
@@ -117,14 +118,15 @@ export function trueBred(book: Logbook, ladder: readonly LadderStep[]): TrueBred
   const required = requiredTraits(book)
   const verdicts = new Map<Chick, Verdict>()
   const steps = new Map<string, Group>(), pens = new Map<Pen, Group>(), seasons = new Map<number, Group>(), bred = new Map<number, Group>()
-  const interSe = new Group()
+  const interSe = new Group(required)
+  const at = <Key>(groups: Map<Key, Group>, key: Key): Group => groupAt(groups, key, required)
   let anyInterSe = false
   const groupsOf = (step: Chick['step'], pen: Pen | null, season: number | null): Group[] => {
     const inLine = step.interSe >= 1
     anyInterSe ||= inLine
     return [
-      groupAt(steps, step.label), ...(pen ? [groupAt(pens, pen)] : []), ...(season === null ? [] : [groupAt(seasons, season)]),
-      ...(inLine ? [interSe, ...(season === null ? [] : [groupAt(bred, season)])] : []),
+      at(steps, step.label), ...(pen ? [at(pens, pen)] : []), ...(season === null ? [] : [at(seasons, season)]),
+      ...(inLine ? [interSe, ...(season === null ? [] : [at(bred, season)])] : []),
     ]
   }
   for (const chick of ladderChicks(book)) {
@@ -138,26 +140,26 @@ export function trueBred(book: Logbook, ladder: readonly LadderStep[]): TrueBred
     for (const group of groupsOf(hatch.step, pen, seasonOfHatch(hatch))) group.unlisted += hatch.unlisted
   }
   const bySeason = (groups: ReadonlyMap<number, Group>): (TrueBredRate & {season: number})[] =>
-    [...groups].sort(([a], [b]) => a - b).map(([season, group]) => ({season, ...group.rate(required)}))
+    [...groups].sort(([a], [b]) => a - b).map(([season, group]) => ({season, ...group.rate()}))
   return {
     required, verdicts,
     steps: ladder.flatMap(entry => {
       const group = steps.get(entry.label)
-      return entry.kind === 'planned' || !group ? [] : [{step: entry.label, interSe: entry.step.interSe >= 1, ...group.rate(required)}]
+      return entry.kind === 'planned' || !group ? [] : [{step: entry.label, interSe: entry.step.interSe >= 1, ...group.rate()}]
     }),
     pens: book.pens.flatMap(pen => {
       const group = pens.get(pen)
-      return group ? [{pen, ...group.rate(required)}] : []
+      return group ? [{pen, ...group.rate()}] : []
     }),
-    seasons: bySeason(seasons), interSeSeasons: bySeason(bred), interSe: anyInterSe ? interSe.rate(required) : null,
+    seasons: bySeason(seasons), interSeSeasons: bySeason(bred), interSe: anyInterSe ? interSe.rate() : null,
   }
 }
 
 /** The rate among chicks of matings inter se in some seasons together. */
 export function trueBredOf(book: Logbook, {required, verdicts}: TrueBred, seasons: readonly number[]): TrueBredRate {
-  const group = new Group()
+  const group = new Group(required)
   const wanted = (season: number | null): boolean => season !== null && seasons.includes(season)
   for (const [chick, verdict] of verdicts) if (chick.step.interSe >= 1 && wanted(seasonOf(chick))) group.add(chick, verdict)
   for (const hatch of book.hatches) if (hatch.step.interSe >= 1 && wanted(seasonOfHatch(hatch))) group.unlisted += hatch.unlisted
-  return group.rate(required)
+  return group.rate()
 }

@@ -51,11 +51,14 @@ function walk(value: object, at: Spot, way: (string | number)[], see: See): void
   }
   for (const key in value) {
     const inner: unknown = value[key as keyof typeof value]
-    if (typeof inner !== 'object' || inner === null || NOT_PAST.has(key)) continue
+    if (typeof inner !== 'object' || inner === null || (NOT_PAST.has(key) && !isBandEnd(inner))) continue
     way.push(Array.isArray(value) ? Number(key) : key)
     walk(inner, at, way, see)
     way.pop()
   }
 }
+
+/** Nobody plans when a band comes off or is lost. */
+const isBandEnd = (value: object): boolean => 'lost' in value
 
 const isDate = (value: object): value is PartialDate => 'first' in value && 'last' in value && 'text' in value

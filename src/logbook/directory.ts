@@ -24,7 +24,12 @@ export function nearPlaces(word: string, places: ReadonlyMap<string, Spot>): str
   })
 }
 
+/** So many further places of a missing name are listed. */
+const LISTED = 5
+
 /**
+ * A name that nothing bears is said once, however many places give it.
+ *
  * @param missing the slip for a name that nothing bears
  * @param excused names that a file at fault would have given: they are not missed a second time
  */
@@ -38,13 +43,23 @@ export function directory<T>(
     things.set(name, thing)
     places.set(name, at)
   }
+  /** The further places of each missing name: the slip that names the first has the list, which grows as linking goes on. */
+  const further = new Map<string, {at: Spot; note: string}[]>()
+  function noteMissing(ref: Ref): void {
+    const also = further.get(ref.text)
+    if (also === undefined) {
+      const related: {at: Spot; note: string}[] = []
+      further.set(ref.text, related)
+      note({...missing(ref, nearPlaces(ref.text, places)), related})
+    } else if (also.length < LISTED && !also.some(({at}) => at === ref.at)) also.push({at: ref.at, note: 'also at'})
+  }
   return {
     names: [...things.keys()],
     get: name => things.get(name),
     find(ref) {
       const thing = things.get(ref.text)
       if (thing !== undefined) return thing
-      if (!excused(ref.text)) note(missing(ref, nearPlaces(ref.text, places)))
+      if (!excused(ref.text)) noteMissing(ref)
       return null
     },
   }

@@ -1,5 +1,6 @@
 /** What share of each founding strain a chick is expected to carry: the mean of its parents' shares, over the pairs that are possible. */
 import type {Bird, Parentage, Strain} from './book.ts'
+import {sumOfShares, tidyShare} from './tidy-share.ts'
 
 export type Shares = ReadonlyMap<Strain, number>
 
@@ -17,27 +18,25 @@ export type Shares = ReadonlyMap<Strain, number>
  */
 export function strainShares({sires, dams, pairs, outside}: Parentage): Shares {
   const shares = new Map<Strain, number>()
-  const unknown = (side: 'sire' | 'dam') => pairs.reduce((sum, pair) => sum + (pair[side] === null ? pair.chance : 0), 0)
+  const unknown = (side: 'sire' | 'dam') => sumOfShares(pairs.map(pair => (pair[side] === null ? pair.chance : 0)))
   for (const [side, parents] of [['sire', sires], ['dam', dams]] as const) {
     const strain = outside?.[side] ?? null
     const candidates = parents.map(({bird, chance}): readonly [Shares, number] => [bird.shares, chance])
     const beyond = strain ? unknown(side) : 0
     if (strain && beyond > 0) candidates.push([new Map([[strain, 1]]), beyond])
-    for (const [of, share] of meanShares(candidates)) shares.set(of, (shares.get(of) ?? 0) + share / 2)
+    for (const [of, share] of meanShares(candidates)) shares.set(of, tidyShare((shares.get(of) ?? 0) + share / 2))
   }
   return shares
 }
 
 /** The mean of shares by their chances; where all candidates agree it is their share itself, without rounding. */
 function meanShares(candidates: readonly (readonly [Shares, number])[]): Shares {
-  const chance = candidates.reduce((sum, [, each]) => sum + each, 0)
+  const chance = sumOfShares(candidates.map(([, each]) => each))
   const mean = new Map<Strain, number>()
   for (const strain of new Set(candidates.flatMap(([shares]) => [...shares.keys()]))) {
-    const values = candidates.map(([shares]) => shares.get(strain) ?? 0)
-    const [first = 0] = values
-    const even = values.every(value => value === first)
-    const whole = Math.abs(chance - 1) < 1e-9 ? 1 : chance
-    mean.set(strain, even ? first * whole : candidates.reduce((sum, [shares, each]) => sum + each * (shares.get(strain) ?? 0), 0))
+    const [first = 0, ...others] = candidates.map(([shares]) => shares.get(strain) ?? 0)
+    const even = others.every(value => value === first)
+    mean.set(strain, even ? first * chance : sumOfShares(candidates.map(([shares, each]) => each * (shares.get(strain) ?? 0))))
   }
   return mean
 }

@@ -52,18 +52,30 @@ type Loose = Omit<LooseWeighing, 'countsFor'>
  * counts, so that no bird counts twice.
  */
 export function looseWeighings(loose: readonly Loose[], traits: readonly Trait[]): readonly LooseWeighing[] {
+  const counting = new Map(loose.map(weighing => [weighing, [] as Trait[]] as const))
+  for (const [hatch, sexes] of groupsOf(loose)) {
+    for (const [sex, all] of sexes) {
+      for (const trait of traits) {
+        if (trait.kind !== 'measured') continue
+        const own = all.filter(({measure, on}) => measure === trait.measure && !isOutside(trait, on, {hatched: hatch.on, sex})).sort((a, b) => compareDates(a.on, b.on))
+        const chosen = countingOf(trait, own, hatch.on)
+        for (const weighing of own) if (chosen && compareDates(weighing.on, chosen.on) === 0) counting.get(weighing)?.push(trait)
+      }
+    }
+  }
+  return loose.map(weighing => ({...weighing, countsFor: counting.get(weighing) ?? []}))
+}
+
+function groupsOf(loose: readonly Loose[]): ReadonlyMap<Hatch, ReadonlyMap<Sex, readonly Loose[]>> {
   const groups = new Map<Hatch, Map<Sex, Loose[]>>()
   for (const weighing of loose) {
     const sexes = groups.get(weighing.hatch) ?? new Map<Sex, Loose[]>()
-    groups.set(weighing.hatch, sexes.set(weighing.sex, [...(sexes.get(weighing.sex) ?? []), weighing]))
+    groups.set(weighing.hatch, sexes)
+    const own = sexes.get(weighing.sex)
+    if (own) own.push(weighing)
+    else sexes.set(weighing.sex, [weighing])
   }
-  const days = [...groups].flatMap(([hatch, sexes]) => [...sexes].flatMap(([sex, all]) => traits.flatMap(trait => {
-    if (trait.kind !== 'measured') return []
-    const own = all.filter(({measure, on}) => measure === trait.measure && !isOutside(trait, on, {hatched: hatch.on, sex})).sort((a, b) => compareDates(a.on, b.on))
-    const counting = countingOf(trait, own, hatch.on)
-    return counting ? own.filter(({on}) => compareDates(on, counting.on) === 0).map(weighing => ({weighing, trait})) : []
-  })))
-  return loose.map(weighing => ({...weighing, countsFor: days.filter(day => day.weighing === weighing).map(({trait}) => trait)}))
+  return groups
 }
 
 /**

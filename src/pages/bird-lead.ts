@@ -3,6 +3,7 @@ import type {Bird, Logbook, Parent} from '../logbook/book.ts'
 import {dateWords, onDate} from './dates.ts'
 import {lastKeeper, leftSentence} from './life-words.ts'
 import {hatchPath, penPath, stepPath, strainPath} from './links.ts'
+import {mixedWhy} from './mixed-words.ts'
 import {listWords, sentence} from './numbers.ts'
 import {birdWord} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
@@ -38,8 +39,9 @@ function descent(bird: Bird): string {
 export function birdLead(bird: Bird, book: Logbook): string {
   const hatched = bird.hatched ? `, hatched ${onDate(bird.hatched)}` : ''
   const step = stepWords(bird)
-  const kind = `${step === 'mixed' ? 'mixed' : step} ${birdWord(bird, book.project.species, bird.left?.on?.last ?? book.asOf)}`
-  return `${/^F\d/.test(step) ? 'An' : article(step)} ${kind}${hatched}${descent(bird)}.`
+  const kind = `${step} ${birdWord(bird, book.project.species, bird.left?.on?.last ?? book.asOf)}`
+  const why = mixedWhy(bird)
+  return `${/^F\d/.test(step) ? 'An' : article(step)} ${kind}${hatched}${descent(bird)}.${why === null ? '' : ` Mixed: ${why}.`}`
 }
 
 const article = (word: string): string => (/^[AEIOUaeiou]/.test(word) ? 'An' : 'A')

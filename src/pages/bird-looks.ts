@@ -2,7 +2,7 @@
 import {wantedOf} from '../findings/wanted-look.ts'
 import type {Bird, Look, Project, Score, Trait} from '../logbook/book.ts'
 import {amount, shownIn, wantedWords} from './amounts.ts'
-import {dateWords} from './dates.ts'
+import {dateShort, dateWords} from './dates.ts'
 import {traitPath} from './links.ts'
 import {counted, NOTHING, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
@@ -19,7 +19,10 @@ export function scoreWords(score: Score, units: Project['units']): string {
   return typeof score.value === 'number' ? amount(score.value, shownIn(score.trait, units)) : score.value
 }
 
-const scoredOn = (score: Score): string => (score.on ? dateWords(score.on) : 'undated')
+const scoredOn = (score: Score): string => (score.on ? dateWords(score.on) : 'no date given')
+
+/** `18 Oct 2024, Rasmus`: one column for both, since a phone has no room for two */
+const scoredWhen = (score: Score): string => [score.on ? dateShort(score.on) : 'no date given', ...(score.by ? [score.by.name] : [])].join(', ')
 
 function wantedIn(trait: Trait, bird: Bird, units: Project['units']): string {
   const wanted = wantedOf(trait, bird.sex)
@@ -46,12 +49,12 @@ export function birdLooks(bird: Bird, traits: readonly Trait[], units: Project['
     const look = bird.looks.get(trait)
     if (!look?.counted) return []
     const score = look.counted
-    const row: readonly Cell[] = [{text: trait.name, link: traitPath(trait)}, scoreWords(score, units), wantedIn(trait, bird, units), scoredOn(score), score.by?.name ?? NOTHING]
+    const row: readonly Cell[] = [{text: trait.name, link: traitPath(trait)}, scoreWords(score, units), wantedIn(trait, bird, units), scoredWhen(score)]
     return [row]
   })
   const missing = scored.filter(trait => !bird.looks.get(trait)?.counted)
   return {
-    table: rows.length === 0 ? null : {columns: [{head: 'Trait'}, {head: 'Scored'}, {head: 'Wanted'}, {head: 'On'}, {head: 'By'}], rows},
+    table: rows.length === 0 ? null : {columns: [{head: 'Trait'}, {head: 'Scored'}, {head: 'Wanted'}, {head: 'On, by'}], rows},
     unscored: missing.length === 0 ? '' : rows.length === 0 ? 'Not scored for any trait yet.'
       : `${sentence(counted(missing.length, 'trait'))} not scored: ${missing.map(trait => trait.name).join(', ')}.`,
     disputes: traits.flatMap(trait => {

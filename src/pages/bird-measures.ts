@@ -4,7 +4,7 @@ import {looksRight, wantedOf} from '../findings/wanted-look.ts'
 import type {Bird, Project, Trait, Wanted} from '../logbook/book.ts'
 import {isWhole} from '../records/dates.ts'
 import {amount, amountPlain, shownIn, wantedWords} from './amounts.ts'
-import {ageWords, dateWords} from './dates.ts'
+import {ageWords, dateShort} from './dates.ts'
 import {traitPath} from './links.ts'
 import {NOTHING} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
@@ -83,7 +83,7 @@ export function weighingsTable(bird: Bird, traits: readonly Trait[], units: Proj
     const age = hatched && isWhole(hatched) && isWhole(weighing.on) ? ageWords(weighing.on.first - hatched.first) : 'not known'
     const counts = traits.filter(each => each.measure === weighing.measure && bird.looks.get(each)?.counted?.on === weighing.on)
     const value = trait ? amount(weighing.value, shownIn(trait, units)) : amountPlain(weighing.value, {unit: '', factor: 1, decimals: 0})
-    return [dateWords(weighing.on), age, weighing.measure, value, counts.length === 0 ? NOTHING : counts.map(each => each.name).join(', ')]
+    return [dateShort(weighing.on), age, counts.length === 0 ? `${weighing.measure}, not counted` : counts.map(each => each.name).join(', '), value]
   })
-  return {columns: [{head: 'Day'}, {head: 'Age'}, {head: 'Measure'}, {head: 'Found', number: true}, {head: 'Counts as'}], rows}
+  return {columns: [{head: 'Day'}, {head: 'Age'}, {head: 'Measure'}, {head: 'Found', number: true}], rows}
 }

@@ -1,8 +1,8 @@
 /** A bird's chicks, hatch by hatch: how many are listed, with whom, and how many only may be its own. And its hatch mates. */
 import type {Bird} from '../logbook/book.ts'
-import {dateOr} from './dates.ts'
+import {dateShort} from './dates.ts'
 import {birdPath, hatchPath} from './links.ts'
-import {counted, listWords, NOTHING, sentence} from './numbers.ts'
+import {counted, listWords, NOTHING, saying, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import type {Offspring} from './records-by-bird.ts'
 
@@ -20,7 +20,7 @@ export function offspringTable(bird: Bird, offspring: readonly Offspring[]): Tab
     const [only] = others
     const withWhom: Cell = others.length === 1 && only ? {text: only.band, link: birdPath(only)} : others.length === 0 ? NOTHING : listWords(others.map(each => each.band), 'or')
     const sure = String(certain.length + tallied), maybe = String(possible.length + talliedPossible)
-    return [{text: hatch.id, link: hatchPath(hatch)}, dateOr(hatch.on, 'not hatched yet'), withWhom, sure, ...(uncertain ? [maybe] : [])]
+    return [{text: hatch.id, link: hatchPath(hatch)}, hatch.on ? dateShort(hatch.on) : 'not hatched yet', withWhom, sure, ...(uncertain ? [maybe] : [])]
   })
   return {
     columns: [{head: 'Hatch'}, {head: 'Hatched'}, {head: 'With'}, {head: 'Chicks', number: true}, ...(uncertain ? [{head: 'May be its own', number: true}] : [])], rows,
@@ -44,8 +44,9 @@ export function matesOfHatch(bird: Bird): {readonly words: string; readonly full
   const tallied = hatch.tallies.reduce((sum, tally) => sum + tally.count, 0)
   const full = others.filter(chick => sameSide(chick.parentage.sires, bird.parentage.sires) && sameSide(chick.parentage.dams, bird.parentage.dams))
   const basket = bird.family === null ? 0 : others.filter(chick => chick.family === bird.family).length
+  const say = saying(others.length, tallied)
   const words = [
-    `${sentence(counted(others.length, 'other banded chick'))}${tallied > 0 ? ` and ${counted(tallied, 'unbanded one')}` : ''} came out of the same hatch.`,
+    `${sentence(say(others.length, 'other banded chick'))}${tallied > 0 ? ` and ${say(tallied, 'unbanded one')}` : ''} came out of the same hatch.`,
     full.length > 0 ? `${sentence(counted(full.length, 'is a full brother or sister', 'are full brothers and sisters'))}, both parents known.`
       : bird.parentage.kind === 'uncertain' ? 'Its parents are not certain, so none can be called a full brother or sister for sure.' : '',
     basket > 0 ? `${sentence(counted(basket, 'shares', 'share'))} its dam, whichever hen she is: they came from one basket (${bird.family ?? ''}).` : '',

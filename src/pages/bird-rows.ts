@@ -1,9 +1,9 @@
 /** Birds as compact rows: band, what each does now and its step, which a phone shows without scrolling, then sex, year and the looks of the traits that matter most. */
 import {countedValue} from '../findings/counted-value.ts'
 import type {Bird, Logbook, Trait} from '../logbook/book.ts'
-import {yearOf} from '../records/dates.ts'
 import {amount, shownIn} from './amounts.ts'
 import {markOf, markedTrait} from './bird.ts'
+import {hatchYear} from './dates.ts'
 import {lastKeeper, leftWords} from './life-words.ts'
 import {birdPath} from './links.ts'
 import {mainMeasure} from './main-measure.ts'
@@ -44,12 +44,6 @@ function lookWords(bird: Bird, trait: Trait, book: Logbook): string {
   return typeof value === 'number' ? amount(value, shownIn(trait, book.project.units)) : value
 }
 
-function hatchedWords(bird: Bird): string {
-  if (!bird.hatched) return NOTHING
-  const year = yearOf(bird.hatched.first)
-  return year === yearOf(bird.hatched.last) ? String(year) : bird.hatched.text
-}
-
 /** `breeding, with Inga` */
 function nowWords(bird: Bird, breeders: ReadonlySet<Bird>): string {
   if (bird.left) return leftWords(bird.left)
@@ -66,7 +60,7 @@ export function birdTable(birds: readonly Bird[], book: Logbook, breeders: Reado
     label, steps, traits: traits.map(trait => trait.name),
     rows: birds.map(bird => ({
       band: bird.band, link: birdPath(bird), symbol: sexSymbol(bird.sex, mark(bird).fill), word: birdWord(bird, book.project.species, bird.left?.on?.last ?? book.asOf),
-      step: steps ? stepWords(bird) : null, hatched: hatchedWords(bird), looks: traits.map(trait => lookWords(bird, trait, book)), now: nowWords(bird, breeders),
+      step: steps ? stepWords(bird) : null, hatched: bird.hatched ? hatchYear(bird.hatched) : NOTHING, looks: traits.map(trait => lookWords(bird, trait, book)), now: nowWords(bird, breeders),
     })),
   }
 }

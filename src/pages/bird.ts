@@ -12,18 +12,20 @@ import {livingChicks, matesOfHatch, offspringTable} from './bird-offspring.ts'
 import type {PartialDate} from '../records/dates.ts'
 import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
-import {dateWords, stayWords} from './dates.ts'
-import {bandHistory, sexHistory, wasMissexed} from './life-words.ts'
+import {dateWords, hatchYear, stayWords} from './dates.ts'
+import {bandHistory, LEFT, sexHistory, wasMissexed} from './life-words.ts'
 import type {Dated} from './life-words.ts'
 import {birdPath, penPath, showPath, strainPath} from './links.ts'
-import {percentSign} from './numbers.ts'
+import {listWords, percentSign} from './numbers.ts'
 import type {Page, Table} from './page.ts'
 import {candidatesNotDrawn, known, pedigree} from './pedigree.ts'
 import type {Ancestor, Mark} from './pedigree.ts'
 import {plates} from './plates.ts'
 import type {Plate} from './plates.ts'
 import type {RecordsOfBird} from './records-by-bird.ts'
-import {pronoun} from './sex-words.ts'
+import {sheetsOfBird} from './score-sheets.ts'
+import type {ScoreSheetView} from './score-sheets.ts'
+import {birdWord, pronoun} from './sex-words.ts'
 import {placing} from './show-words.ts'
 import {stepWords} from './step-words.ts'
 
@@ -48,6 +50,7 @@ export interface BirdView {
   readonly offspringWords: string
   readonly mates: ReturnType<typeof matesOfHatch>
   readonly shows: readonly {readonly when: string; readonly title: string; readonly link: string; readonly text: string}[]
+  readonly sheets: readonly ScoreSheetView[]
   readonly notes: readonly Dated[]
   readonly care: readonly CareWords[]
   readonly caution: string | null
@@ -69,14 +72,24 @@ export function markOf(trait: Trait | null): (bird: Bird) => Mark {
 }
 
 function pedigreeView(bird: Bird, trait: Trait | null): BirdView['pedigree'] {
-  const tree = pedigree(bird, markOf(trait)), {named, places} = known(tree)
+  const tree = pedigree(bird, markOf(trait))
   const symbols = 'Sire above, dam below. Square male, circle female, diamond unknown.'
   return {
     tree, candidates: candidatesNotDrawn(bird),
     note: trait === null ? symbols : `${symbols} Solid: the wanted ${trait.name.toLowerCase()}. Open: another. Speckled: not scored, or not certain.`,
-    words: places === 0 ? 'No parents are on record: the pedigree begins here.'
-      : `${named} of the ${places} ancestors drawn are known by name.${named < places ? ' Where one of several birds may be the parent each stands with its chance.' : ''}`,
+    words: knownWords(tree),
   }
+}
+
+/** How much of the drawing is certain. */
+function knownWords(tree: Ancestor): string {
+  const {one, several, none} = known(tree), places = one + several + none
+  if (places === 0) return 'No parents are on record: the pedigree begins here.'
+  if (one === places) return places === 2 ? 'Both parents are known.' : `All ${places} ancestors drawn are known.`
+  const parts = [
+    ...(one > 0 ? [`${one} known`] : []), ...(several > 0 ? [`${several} uncertain, one of several birds`] : []), ...(none > 0 ? [`${none} not recorded`] : []),
+  ]
+  return `Of the ${places} ancestors drawn: ${listWords(parts)}.${several > 0 ? ' Birds that may be the parent are named with their chance.' : ''}`
 }
 
 /** Expected shares, the greatest first; null for birds of a founding strain, which are all of it. */
@@ -121,6 +134,12 @@ function observationNotes(bird: Bird): readonly Dated[] {
   }))
 }
 
+/** What tells a bird from its namesake in a list of what was found: `BC3F2 hen, hatched 2024, sold`. */
+function foundAs(bird: Bird, book: Logbook, breeding: boolean): string {
+  const year = bird.hatched === null ? '' : `, hatched ${hatchYear(bird.hatched)}`
+  return `${stepWords(bird)} ${birdWord(bird, book.project.species, bird.left?.on?.last ?? book.asOf)}${year}, ${bird.left ? LEFT[bird.left.how] : breeding ? 'breeding' : 'living'}`
+}
+
 /** @param breeding is it a breeder on the book's day */
 export function birdPage(bird: Bird, book: Logbook, records: RecordsOfBird, breeding: boolean): Page {
   const {units} = book.project
@@ -137,10 +156,11 @@ export function birdPage(bird: Bird, book: Logbook, records: RecordsOfBird, bree
       when: dateWords(show.on), title: `${show.name}:`, link: showPath(show),
       text: `${[entry.class, placing(entry), entry.award].filter(part => part !== null).join(', ')}.${entry.remark === null ? '' : ` “${entry.remark}”`}`,
     })),
+    sheets: sheetsOfBird(records.sheets, book),
     notes: observationNotes(bird), care: careList(records.care, book.asOf), caution: careCaution(records.care), body: bird.body,
   }
   return {
     path: birdPath(bird), template: 'bird', title: `${bird.sex === 'unknown' ? 'Bird' : bird.sex === 'male' ? 'Male' : 'Female'} ${bird.band}`, section: 'birds', view,
-    search: {kind: 'bird', words: `${bird.bands.map(each => each.band).join(' ')} ${stepWords(bird)} ${bird.sex}`},
+    search: {kind: foundAs(bird, book, breeding), words: `bird ${bird.bands.map(each => each.band).join(' ')} ${bird.sex}`},
   }
 }

@@ -4,7 +4,7 @@ import {fileName} from '../records/file-name.ts'
 import {birdTable, symbolNote} from './bird-rows.ts'
 import type {BirdTable} from './bird-rows.ts'
 import {BIRDS, birdsByStepPath} from './links.ts'
-import {counted, figured, sentence} from './numbers.ts'
+import {figured, saying, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {stepWords} from './step-words.ts'
 
@@ -63,7 +63,8 @@ function byStep(birds: readonly Bird[], order: readonly string[]): readonly (rea
 function lead(book: Logbook, living: readonly Bird[], breeders: ReadonlySet<Bird>): string {
   if (book.birds.length === 0) return 'No bird is in the book yet.'
   const breeding = living.filter(bird => breeders.has(bird)).length
-  return `${sentence(counted(living.length, 'bird'))} living, ${breeding === 0 ? 'none in a breeding pen' : `${counted(breeding, 'of them a breeder', 'of them breeders')}`}; ${figured(book.birds.length, 'bird')} on record.`
+  const say = saying(living.length, breeding, book.birds.length)
+  return `${sentence(say(living.length, 'bird'))} living, ${breeding === 0 ? 'none in a breeding pen' : say(breeding, 'of them a breeder', 'of them breeders')}; ${say(book.birds.length, 'bird')} on record.`
 }
 
 /** @param order  labels of the steps reached, in the ladder's order */

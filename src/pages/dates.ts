@@ -22,8 +22,14 @@ export function dateWords(date: PartialDate): string {
   return first.month === last.month && first.year === last.year ? `${first.month} ${first.year}` : first.year === last.year ? first.year : `${first.year} to ${last.year}`
 }
 
-/** For narrow columns: `23 Mar 2024`, `Mar 2024`, `2024`. */
-export const dateShort = (date: PartialDate): string => dateWords(date).replace(/[A-Z][a-z]{3,}/g, month => month.slice(0, 3))
+/** For narrow columns, unbroken: `23 Mar 2024`, `Mar 2024`, `2024`. */
+export const dateShort = (date: PartialDate): string => dateWords(date).replace(/[A-Z][a-z]{3,}/g, month => month.slice(0, 3)).replaceAll(' ', '\u00a0')
+
+/** The year alone where one year is sure, else the date as written. */
+export function hatchYear(date: PartialDate): string {
+  const first = parts(date.first).year
+  return first === parts(date.last).year ? first : date.text
+}
 
 /** The same, or words in its place when no date was written. */
 export const dateOr = (date: PartialDate | null | undefined, otherwise: string): string => (date ? dateWords(date) : otherwise)

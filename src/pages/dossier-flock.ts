@@ -6,7 +6,7 @@ import type {CareKind, Leaving} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
 import {cannotSay} from './estimate-words.ts'
 import {showPath} from './links.ts'
-import {counted, limitsShort, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
+import {figured, limitsShort, listWords, NOTHING, ofWords, percent, saying, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 
 const rateCell = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? sentence(cannotSay(share)) : `${percent(share.value)} (${limitsShort(share.interval)})`)
@@ -46,16 +46,15 @@ const CARE: readonly (readonly [CareKind, string, string])[] = [
 ]
 
 export function careSentence({book}: Findings): string {
-  const told = CARE.flatMap(([kind, one, many]) => {
-    const count = book.care.filter(entry => entry.care === kind).length
-    return count === 0 ? [] : [counted(count, one, many)]
-  })
+  const counts = CARE.map(([kind, one, many]) => ({count: book.care.filter(entry => entry.care === kind).length, one, many})).filter(({count}) => count > 0)
+  const say = saying(...counts.map(({count}) => count))
+  const told = counts.map(({count, one, many}) => say(count, one, many))
   return told.length === 0 ? 'The care book holds no vaccination, treatment, illness or loss.' : `The care book holds ${listWords(told)}.`
 }
 
 function shownWords({classes, judges}: OneShow): string {
   if (classes.length === 0) return 'No entries on record.'
-  const said = classes.map(({class: name, birds, firsts}) => `${name ?? 'no class'} ${birds}${firsts === 0 ? '' : `, ${counted(firsts, 'first')}`}`).join('; ')
+  const said = classes.map(({class: name, birds, firsts}) => `${name ?? 'no class'} ${birds}${firsts === 0 ? '' : `, ${figured(firsts, 'first')}`}`).join('; ')
   return `${sentence(said)}.${judges.length === 0 ? '' : ` Judged by ${listWords(judges)}.`}`
 }
 
@@ -77,6 +76,6 @@ export function showLines({shows}: Findings): readonly ShowLine[] {
 /** What has been won over all shows: `Pullets 7, of which 2 first.` */
 export function classSentence({shows}: Findings): string | null {
   if (shows.classes.length === 0) return null
-  const said = shows.classes.map(({class: name, birds, entries, firsts}) => `${name ?? 'no class'} ${ofWords(firsts, entries.length)} first, ${counted(birds, 'bird')}`)
+  const said = shows.classes.map(({class: name, birds, entries, firsts}) => `${name ?? 'no class'} ${ofWords(firsts, entries.length)} first, ${figured(birds, 'bird')}`)
   return `Entries over all shows: ${said.join('; ')}.`
 }

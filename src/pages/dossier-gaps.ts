@@ -1,7 +1,7 @@
 /** What the records cannot show: missing and uncertain data, counted. */
 import type {Share, CannotSay} from '../findings/estimate.ts'
 import type {Findings} from '../findings/study.ts'
-import {leftOutSentence} from './estimate-words.ts'
+import {leftOutWords} from './estimate-words.ts'
 import {counted, listWords, sentence} from './numbers.ts'
 
 const wanting = (share: Share | CannotSay, words: (missing: number, total: number) => string): readonly string[] =>
@@ -31,7 +31,7 @@ function kinSentence({book}: Findings): readonly string[] {
 
 export function gapSentences(findings: Findings): readonly string[] {
   const {audit, trueBred} = findings
-  const aside = trueBred.interSe ? leftOutSentence(trueBred.interSe.rate.leftOut) : ''
+  const aside = trueBred.interSe ? leftOutWords(trueBred.interSe.rate.leftOut) : ''
   const lines = [
     ...wanting(audit.banded, (missing, total) => `${missing} of ${total} chicks hatched never wore a band; they count in every share they were scored for.`),
     ...(audit.counts.unlistedChicks === 0 ? [] : [`${sentence(counted(audit.counts.unlistedChicks, 'chick'))} hatched without being listed at all.`]),
@@ -40,7 +40,7 @@ export function gapSentences(findings: Findings): readonly string[] {
     ...wanting(audit.sexKnown, (missing, total) => `${missing} of ${total} banded birds were never sexed.`),
     ...wanting(audit.candled, (missing, total) => `${missing} of ${total} settings were not candled, so their fertility cannot be told.`),
     ...countedGaps(findings),
-    ...(aside === '' ? [] : [`From the true-bred rate of matings inside the breed: ${aside.charAt(0).toLowerCase()}${aside.slice(1)}`]),
+    ...(aside === '' ? [] : [`The true-bred rate of matings inside the breed leaves out ${aside}.`]),
     ...kinSentence(findings),
   ]
   return lines.length === 0 ? ['Nothing is on record yet, so nothing is missing either.'] : lines

@@ -8,6 +8,7 @@ import {counted, listWords, NOTHING, ofWords, percent, sentence} from './numbers
 import type {Cell, Table} from './page.ts'
 import {stepMeaning} from './step-words.ts'
 import {yearsWords} from './count-words.ts'
+import {ALL_THEY_COULD} from './true-bred-words.ts'
 
 export interface HistoryView {
   readonly opening: readonly string[]
@@ -30,8 +31,8 @@ function foundersWords({book}: Findings): string {
 
 function begunWords({book: {project}}: Findings): string {
   const strains = [...(project.recurrent ? [project.recurrent.name] : []), ...project.donors.map(({name}) => name)]
-  const begun = project.begun ? `The work began ${onDate(project.begun)}` : 'The day the work began is not on record'
-  return strains.length === 0 ? `${begun}.` : `${begun}, from ${listWords(strains)}.`
+  if (project.begun) return `The work began ${onDate(project.begun)}${strains.length === 0 ? '' : `, from ${listWords(strains)}`}.`
+  return `${strains.length === 0 ? '' : `The breed is made from ${listWords(strains)}. `}When the work began is not on record.`
 }
 
 function stepWords({step, seasons, firstHatch, chicks}: ReachedStep): string {
@@ -61,7 +62,7 @@ function stepsTable(findings: Findings, steps: readonly ReachedStep[]): Table | 
   })
   return {
     columns: [
-      {head: 'Step'}, {head: 'Seasons'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'Hatched', number: true}, {head: 'All traits', number: true},
+      {head: 'Step'}, {head: 'Seasons'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'Hatched', number: true}, {head: 'All they could', number: true},
       {head: recurrent ? `${recurrent.name}, %` : 'Recurrent strain, %', number: true},
     ],
     rows,
@@ -78,7 +79,7 @@ export function historyView(findings: Findings): HistoryView {
       steps.length > 0 ? bloodWords(findings) : 'Nothing has been hatched from a cross yet.', ...(latest ? [`The last chicks on record hatched ${onDate(latest)}.`] : []),
     ],
     body: project.body, table: stepsTable(findings, steps),
-    note: 'Males and females are the birds that bred the step, or may have; a bird used in two steps stands in both. “All traits” counts chicks that show every required trait, of those fully scored.',
+    note: `Males and females are the birds that bred the step, or may have; a bird used in two steps stands in both. “All they could” counts chicks that showed ${ALL_THEY_COULD}, of those so scored.`,
   }
 }
 

@@ -11,8 +11,9 @@ import {gapSentences} from './dossier-gaps.ts'
 import {draftWords, historyView, type HistoryView} from './dossier-history.ts'
 import {birdPlates, distinctTable, papersTable, picturesWords, signers, type Signing} from './dossier-papers.ts'
 import {shownWords, whereShown} from './evidence-words.ts'
+import {sourcesTable} from './dossier-sources.ts'
 import {DOSSIER} from './links.ts'
-import {counted, countWord, listWords, sentence} from './numbers.ts'
+import {listWords, saying, sentence} from './numbers.ts'
 import type {Figure, Page, Table} from './page.ts'
 import type {Plate} from './plates.ts'
 import {standardView, type StandardView} from './standard-view.ts'
@@ -24,7 +25,8 @@ interface EvidenceView {
   readonly title: string
   readonly asked: string
   readonly shown: string
-  readonly where: {readonly text: string; readonly link: string} | null
+  /** a place in the dossier itself, or in words the page of the site */
+  readonly where: {readonly text: string; readonly link: string | null} | null
   readonly waived: string | null
 }
 
@@ -48,6 +50,7 @@ export interface DossierView {
   readonly plates: readonly Plate[]
   readonly picturesWords: string
   readonly gaps: readonly string[]
+  readonly sources: Table | null
   readonly signing: Signing
   readonly standard: StandardView | null
 }
@@ -57,27 +60,30 @@ const MARKS = {
   'cannot-tell': {state: 'unk', egg: 'egg-unknown', mark: 'Cannot be told'}, waived: {state: 'wai', egg: 'egg-waived', mark: 'Waived'},
 } as const
 
+/** The dossier is sent alone, so a page of the site is named, not linked. */
+const whereIn = (where: ReturnType<typeof whereShown>): EvidenceView['where'] =>
+  (where === null || where.link.startsWith('#') ? where : {text: `In the site: ${where.link}`, link: null})
+
 function evidenceViews({evidence, book}: Findings): readonly EvidenceView[] {
   return evidence.items.map(item => {
     const {requirement, state, shown} = item
     const {waived} = requirement
     return {
-      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: shownWords(item, book), where: whereShown(shown),
+      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: shownWords(item, book), where: whereIn(whereShown(shown)),
       waived: waived ? `Waived${waived.by === null ? '' : ` by ${waived.by}`}: ${waived.because.replace(/[.]$/, '')}.` : null,
     }
   })
 }
 
-const be = (count: number): string => (count === 1 ? 'is' : 'are')
-
 function leadOf({counts}: EvidenceOfAll): string {
   const purpose = 'Dossier of evidence for the recognition of a new breed.'
   if (counts.all === 0) return `${purpose} No requirements are on record yet.`
+  const say = saying(counts.all, counts.met, counts.notYet, counts.cannotTell, counts.waived)
   const parts = [
-    `${counts.met === 0 ? 'none' : countWord(counts.met)} of ${counted(counts.all, 'requirement')} ${be(Math.max(1, counts.met))} met`,
-    ...(counts.notYet > 0 ? [`${countWord(counts.notYet)} ${be(counts.notYet)} not yet`] : []),
-    ...(counts.cannotTell > 0 ? [`${countWord(counts.cannotTell)} cannot be told`] : []),
-    ...(counts.waived > 0 ? [`${countWord(counts.waived)} ${be(counts.waived)} waived, with the reason`] : []),
+    `${counts.met === 0 ? 'none of' : say(counts.met, 'of', 'of')} ${say(counts.all, 'requirement')} ${counts.met < 2 ? 'is' : 'are'} met`,
+    ...(counts.notYet > 0 ? [say(counts.notYet, 'is not yet', 'are not yet')] : []),
+    ...(counts.cannotTell > 0 ? [say(counts.cannotTell, 'cannot be told', 'cannot be told')] : []),
+    ...(counts.waived > 0 ? [say(counts.waived, 'is waived, with the reason', 'are waived, with the reason')] : []),
   ]
   return `${purpose} ${sentence(listWords(parts))}.`
 }
@@ -97,7 +103,7 @@ export function dossierPage(findings: Findings): Page {
     figuresWords: figures.length === 0 ? 'No chick has been scored for what the standard requires, and none weighed at the age that counts, so there is nothing to draw yet.'
       : 'Backcross steps cannot breed true; they stand for completeness. Birds are held against those reared alike only.',
     hatch: hatchTable(findings), losses: lossTable(findings), care: careSentence(findings), shows: showLines(findings), classes: classSentence(findings), distinct: distinctTable(book),
-    papers: papersTable(book), plates: birdPlates(book), picturesWords: picturesWords(book), gaps: gapSentences(findings), signing: signers(book),
+    papers: papersTable(book), plates: birdPlates(book), picturesWords: picturesWords(book), gaps: gapSentences(findings), sources: sourcesTable(findings), signing: signers(book),
     standard: draft ? standardView(book, draft) : null,
   }
   return {

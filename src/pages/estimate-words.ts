@@ -2,6 +2,7 @@
 import {candle} from '../charts/candle.ts'
 import type {Candle, CandleScale} from '../charts/candle.ts'
 import type {CannotSay, LeftOut, Share} from '../findings/estimate.ts'
+import {LEAST_IN_CLASS} from '../findings/spread.ts'
 import {figured, limits, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
 
 const WHY_NOT: Readonly<Record<CannotSay['why'], string>> = {
@@ -18,7 +19,7 @@ export const cannotSayShort = ({why}: CannotSay): string => WHY_NOT[why]
 
 const LEFT_OUT: Readonly<Record<LeftOut['why'], string>> = {
   unscored: 'not scored', 'lost-before-scoring': 'gone before scoring age', 'not-listed': 'hatched but not listed', 'too-young': 'too young yet', struck: 'with scores struck out',
-  'outside-window': 'scored or weighed outside the days that count', 'small-class': 'in a class of fewer than 5', 'sex-unknown': 'of unknown sex', 'not-candled': 'not candled', 'not-counted': 'not counted',
+  'outside-window': 'scored or weighed outside the days that count', 'small-class': `in a class of fewer than ${LEAST_IN_CLASS}`, 'sex-unknown': 'of unknown sex', 'not-candled': 'not candled', 'not-counted': 'not counted',
   'not-finished': 'not hatched yet',
 }
 

@@ -5,14 +5,16 @@ import type {Logbook, Requirement} from '../logbook/book.ts'
 import {cannotSay, shareInText} from './estimate-words.ts'
 import {counted, limits, listWords, percentSign, sentence} from './numbers.ts'
 import {flockWord} from './sex-words.ts'
+import {ALL_THEY_COULD, onFewerWords} from './true-bred-words.ts'
 
-/** `59 of 62 (95.2%, 86.7 to 98.3) in 2025, culls counted.` */
+/** `59 of 62 (95.2%, 86.7 to 98.3) showed every required trait that …, in 2025, culls counted.` */
 export function trueWords({seasons, rate, sure}: Extract<Shown, {kind: 'true-to-type'}>): string {
   const when = listWords(seasons.map(String))
   if (rate.rate.kind === 'cannot-say') return `${sentence(cannotSay(rate.rate))} in ${when}.`
   const unsure = rate.partScored > 0 && !sure ? ` Were the ${rate.partScored} not fully scored to fail, it would be ${shareInText(rate.ifAllFail)}.` : ''
   const few = rate.sires < 5 ? ` They come from ${counted(rate.sires, 'sire')}, so the interval speaks of these chicks only.` : ''
-  return `${shareInText(rate.rate)} in ${when}, culls counted.${unsure}${few}`
+  const fewer = onFewerWords(rate)
+  return `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}, in ${when}, culls counted.${fewer === '' ? '' : ` ${fewer}`}${unsure}${few}`
 }
 
 function rowWords({sex, trait, spread}: SpreadRow, asked: Requirement, book: Logbook): string {

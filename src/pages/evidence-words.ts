@@ -7,7 +7,7 @@ import {dateWords, dayWords} from './dates.ts'
 import {evenWords, trueWords} from './evidence-of-type-words.ts'
 import {shareInText} from './estimate-words.ts'
 import {BIRDS, HATCHES, KEEPERS, LADDER, SHOWS, STANDARD, stepPath} from './links.ts'
-import {counted, countWord, figured, listWords, rounded, sentence} from './numbers.ts'
+import {counted, countWord, figured, listWords, rounded, saying, sentence} from './numbers.ts'
 
 type Of<Kind extends Shown['kind']> = Extract<Shown, {kind: Kind}>
 
@@ -30,8 +30,10 @@ function classWords({classes}: Of<'shown-per-class'>, {perClass, atLeast}: Requi
   return `${said}.${short.length === 0 ? '' : ` Short of it: ${listWords(short)}.`}`
 }
 
-const showsWords = ({shows, judges, years}: Of<'shows-and-judges'>): string => (shows === 0 ? 'Not shown yet.'
-  : `${sentence(counted(shows, 'show'))} under ${counted(judges.length, 'judge')}, ${yearsWords(years)}.`)
+function showsWords({shows, judges, years}: Of<'shows-and-judges'>): string {
+  const say = saying(shows, judges.length)
+  return shows === 0 ? 'Not shown yet.' : `${sentence(say(shows, 'show'))} under ${say(judges.length, 'judge')}, ${yearsWords(years)}.`
+}
 
 function resultWords({entries, disqualified, firsts, awards, leastPoints}: Of<'show-result'>): string {
   const points = leastPoints === null ? 'no points on record' : `the least points ${rounded(leastPoints, 1).replace(/\.0$/, '')}`
@@ -43,11 +45,14 @@ function standardWords({draft, clauses, emptySections, points}: Of<'written-stan
   return `Draft ${draft}, ${figured(clauses, 'clause')}, ${empty}, ${figured(points, 'point')}.`
 }
 
-const distinctWords = ({breeds}: Of<'distinct'>): string => `${breeds.map(({breed, differing}, index) =>
-  `${index === 0 ? 'From' : 'from'} ${breed} in ${counted(differing.length, 'character')}${differing.length === 0 ? '' : ` (${listWords(differing.map(each => each.toLowerCase()))})`}`).join('; ')}.`
+function distinctWords({breeds}: Of<'distinct'>): string {
+  const say = saying(...breeds.map(({differing}) => differing.length))
+  return `${sentence(breeds.map(({breed, differing}) =>
+    `from ${breed} in ${say(differing.length, 'character')}${differing.length === 0 ? '' : ` (${listWords(differing.map(each => each.toLowerCase()))})`}`).join('; '))}.`
+}
 
 const historyWords = ({founders, steps, hatched}: Of<'history'>): string =>
-  `Founders: ${listWords(founders.map(({strain, birds}) => `${birds} ${strain.name}`)) || 'none on record'}; ${counted(steps, 'step')}, ${figured(hatched, 'chick')} hatched.`
+  `Founders: ${listWords(founders.map(({strain, birds}) => `${birds} ${strain.name}`)) || 'none on record'}; ${figured(steps, 'step')}, ${figured(hatched, 'chick')} hatched.`
 
 const photoWords = ({birds, photos, dated}: Of<'photographs'>): string => (photos === 0 ? 'No photograph of a bird of the breed.'
   : `${figured(photos, 'photograph')} of ${figured(birds.all, 'bird')}: ${sexesWords(birds)}; ${dated === photos ? 'all' : dated} dated to the day.`)

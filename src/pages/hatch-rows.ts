@@ -14,7 +14,7 @@ import type {Cell, Figure} from './page.ts'
 const count = (number: number | null): string => (number === null ? NOTHING : String(number))
 
 /** `81.0 (71.3 to 87.9)`, or why it cannot be said. */
-export const rateCell = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? cannotSay(share) : `${percent(share.value)} (${limits(share.interval)})`)
+export const rateWords = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? cannotSay(share) : `${percent(share.value)}% (${limits(share.interval)})`)
 
 /** Where the eggs came from: pens, or a strain bought in. */
 export function fromWords(hatch: Hatch): string {

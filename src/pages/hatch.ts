@@ -16,6 +16,7 @@ import {cannotSay, leftOutSentence, shareCandle, shareWords} from './estimate-wo
 import type {NamedCandle} from './estimate-words.ts'
 import {leftWords} from './life-words.ts'
 import {birdPath, hatchPath, penPath, stepPath, strainPath} from './links.ts'
+import {mixedWhy} from './mixed-words.ts'
 import {counted, figured, listWords, NOTHING, percent, percentSign, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
 import {plates, type Plate} from './plates.ts'
@@ -83,10 +84,17 @@ function lead(hatch: Hatch): string {
   return `${from}: ${came}.`
 }
 
+/** Why its chicks have no step; those whose own line names their parents may have one all the same. */
+function mixedNote(hatch: Hatch): readonly string[] {
+  const why = mixedWhy(hatch), placed = hatch.chicks.filter(chick => chick.step.kind !== 'mixed').length
+  return why === null ? [] : [`Mixed, of a chick whose own line says no more: ${why}.${placed === 0 ? '' : ` ${placed} of the ${hatch.chicks.length} banded ${placed === 1 ? 'has' : 'have'} a step, for parents of ${placed === 1 ? 'its' : 'their'} own are written.`}`]
+}
+
 function notes(hatch: Hatch): readonly string[] {
   const tallied = hatch.tallies.reduce((sum, tally) => sum + tally.count, 0)
   return [
-    ...(hatch.hatched === null ? [] : [`Of ${counted(hatch.hatched, 'chick')} hatched, ${hatch.chicks.length} ${hatch.chicks.length === 1 ? 'is' : 'are'} banded, ${tallied} listed without a band${hatch.unlisted > 0 ? `, and of ${hatch.unlisted} nothing is written` : ''}.`]),
+    ...(hatch.hatched === null ? [] : [`Of ${figured(hatch.hatched, 'chick')} hatched, ${hatch.chicks.length === 0 ? 'none is' : `${hatch.chicks.length} ${hatch.chicks.length === 1 ? 'is' : 'are'}`} banded, ${tallied === 0 ? 'none' : tallied} listed without a band${hatch.unlisted > 0 ? `, and of ${hatch.unlisted} nothing is written` : ''}.`]),
+    ...mixedNote(hatch),
     ...(hatch.pens.length > 1 ? ['Eggs of several pens shared this setting, so a chick may be of either unless its own line says which.'] : []),
     ...(hatch.flock ? [`Birds of flock ${hatch.flock.name} are taken to be kin at ${percentSign(hatch.flock.kinship)}.`] : []),
     ...(hatch.broody || hatch.machine !== null ? [`Reared ${hatch.broody ? 'under a hen' : 'from the machine'}: weights are compared only with birds reared alike.`] : ['How it was reared is not written, so its weights are compared inside this hatch only.']),

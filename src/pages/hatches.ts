@@ -1,6 +1,6 @@
 /** All hatches by season, newest first, with what became of the eggs; broody hens and machines apart. */
 import type {Findings} from '../findings/study.ts'
-import {rateCell, hatchFigure, hatchTable, ratesTable} from './hatch-rows.ts'
+import {hatchFigure, hatchTable, rateWords, ratesTable} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {HATCHES} from './links.ts'
 import {counted, figured, sentence} from './numbers.ts'
@@ -23,7 +23,7 @@ export function hatchesPage({hatchResults, book}: Findings): Page {
   const bySeason = seasons.map(rates => ({label: String(rates.season), rates}))
   const view: HatchesView = {
     lead: hatches.length === 0 ? 'No eggs have been set yet.'
-      : `${sentence(counted(hatches.length, 'setting'))} on record${all.eggs === null ? '' : `; on the ladder ${figured(all.eggs, 'egg')} set, hatch of set ${rateCell(all.hatchOfSet)}`}.`,
+      : `${sentence((all.eggs === null ? counted : figured)(hatches.length, 'setting'))} on record${all.eggs === null ? '' : `; on the ladder ${figured(all.eggs, 'egg')} set, hatch of set ${rateWords(all.hatchOfSet)}`}.`,
     empty: hatches.length === 0 ? 'When the first eggs are set, write down how many, from which pen and on what day; candling and hatch can follow.' : '',
     figure: hatchFigure(bySeason, {id: 'eggs', name: 'eggs-by-season', head: 'Figure 1.', what: 'season by season'}),
     seasons: ratesTable(bySeason, 'Season', 'Every season, pure strains counted in'),

@@ -1,7 +1,9 @@
 /** Home: the breed in one sentence, where it stands today, the whole flock as one feather, what comes next. */
 import {candle} from '../charts/candle.ts'
 import {currentStep} from '../findings/ladder.ts'
+import type {Share} from '../findings/estimate.ts'
 import type {Findings} from '../findings/study.ts'
+import type {StepTrueBred} from '../findings/true-bred.ts'
 import type {Photo, RequirementKind} from '../logbook/book.ts'
 import {fact} from './bird-lead.ts'
 import type {Fact} from './bird-lead.ts'
@@ -12,11 +14,12 @@ import {featherView} from './feather-view.ts'
 import type {FeatherView} from './feather-view.ts'
 import type {Stat} from './hatch.ts'
 import {BIRDS, DIARY, DOSSIER, diaryPath, HOME, KEEPERS, STANDARD, stepPath, traitPath} from './links.ts'
-import {counted, figured, limits, NOTHING, ofWords, percent, sentence} from './numbers.ts'
+import {counted, figured, limits, listWords, NOTHING, ofWords, percent, saying, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {plates} from './plates.ts'
 import type {Plate} from './plates.ts'
 import {flockWord} from './sex-words.ts'
+import {ALL_IT_COULD, ALL_THEY_COULD, onFewerWords} from './true-bred-words.ts'
 import {mainMeasure} from './main-measure.ts'
 import {comingWords} from './upcoming-words.ts'
 import type {Coming} from './upcoming-words.ts'
@@ -67,7 +70,7 @@ function trueBredStat(findings: Findings): HomeStat {
   const title = `True-bred rate, ${rate.step}`, link = {text: rate.step, link: stepPath(rate.step)}
   if (rate.rate.kind === 'cannot-say') return {title, value: NOTHING, unit: '', candle: null, words: `${sentence(cannotSay(rate.rate))}.`, link}
   const mark = markOf(findings, 'true-to-type', 'atLeast')
-  return {title, value: percent(rate.rate.value), unit: '%', candle: shareCandle(rate.rate, {from: 0, to: 1}, mark), words: `${shareWords(rate.rate, 'chick')}.`, link}
+  return {title, value: percent(rate.rate.value), unit: '%', candle: shareCandle(rate.rate, {from: 0, to: 1}, mark), words: `${shareWords(rate.rate, 'chick')} right in all they could show.`, link}
 }
 
 function leastStat({leastUniform}: Findings): HomeStat {
@@ -92,7 +95,7 @@ function spreadStat(findings: Findings): HomeStat {
 function evidenceStat({evidence}: Findings): HomeStat {
   const {met, notYet, cannotTell, waived, all} = evidence.counts, link = {text: 'The dossier', link: DOSSIER}
   if (all === 0) return {title: 'Evidence for admission', value: NOTHING, unit: '', candle: null, words: 'No requirements are written down yet.', link}
-  const rest = [...(notYet > 0 ? [`${counted(notYet, 'not yet', 'not yet')}`] : []), ...(cannotTell > 0 ? [`${counted(cannotTell, 'cannot be told', 'cannot be told')}`] : []), ...(waived > 0 ? [`${counted(waived, 'waived', 'waived')}`] : [])]
+  const rest = [...(notYet > 0 ? [`${notYet} not yet`] : []), ...(cannotTell > 0 ? [`${cannotTell} cannot be told`] : []), ...(waived > 0 ? [`${waived} waived`] : [])]
   return {title: 'Evidence for admission', value: String(met), unit: ` of ${all}`, candle: null, words: `met${rest.length === 0 ? '' : `; ${rest.join(', ')}`}.`, link}
 }
 
@@ -104,11 +107,18 @@ function words(findings: Findings): readonly string[] {
       : `${sentence(counted(census.aliveCount.all, 'founder'))} and no hatch so far: the breed begins with the first cross. What stands below fills up as chicks are hatched, banded and scored.`]
   }
   const rate = trueBred.steps.find(each => each.step === step.label)
-  const scored = rate?.rate.kind === 'share' ? `Of the ${counted(rate.rate.total, 'chick')} of ${step.label} scored for what the standard requires, ${rate.rate.count === rate.rate.total ? 'all' : rate.rate.count} showed all of it.`
-    : `${sentence(counted(step.chicks.hatched, 'chick'))} of ${step.label} hatched; none fully scored yet.`
+  const scored = rate?.rate.kind === 'share' ? scoredWords(rate, rate.rate) : `${sentence(counted(step.chicks.hatched, 'chick'))} of ${step.label} hatched; none fully scored yet.`
   const least = leastUniform && leastUniform.share.value < 1 && leastUniform.step === step.label ? ` The weakest point is ${leastUniform.trait.name.toLowerCase()}: ${ofWords(leastUniform.share.count, leastUniform.share.total)} as wanted.` : ''
-  const few = rate?.rate.kind === 'share' && rate.sires < 5 ? ` They come from ${counted(rate.sires, 'sire')}, so read it as these chicks and no more.` : ''
-  return [`${scored}${least}${few}`, `${sentence(counted(census.aliveCount.all, 'bird'))} living, ${counted(census.breederCount.male, 'male')} and ${counted(census.breederCount.female, 'female')} breeding.`]
+  const few = rate?.rate.kind === 'share' && rate.sires < 5 ? ` These chicks come from ${counted(rate.sires, 'sire')}, so the figures speak of these chicks only.` : ''
+  const {aliveCount: {all}, breederCount: {male, female, unknown}} = census, say = saying(all, male, female, unknown)
+  const breeding = [...(male + female + unknown === 0 ? ['none'] : []), ...(male > 0 ? [say(male, 'male')] : []), ...(female > 0 ? [say(female, 'female')] : []), ...(unknown > 0 ? [say(unknown, 'bird not sexed', 'birds not sexed')] : [])]
+  return [`${scored}${least}${few}`, all === 0 ? 'No bird is living by the records.' : `${sentence(say(all, 'bird'))} living, ${listWords(breeding)} breeding.`]
+}
+
+/** `Of the 58 chicks of BC3F3 scored, 55 showed …`; every count in figures. */
+function scoredWords(rate: StepTrueBred, {count, total}: Share): string {
+  const fewer = onFewerWords(rate)
+  return `Of the ${figured(total, 'chick')} of ${rate.step} scored, ${count === total ? 'all' : count === 0 ? 'none' : count} showed ${count === 1 ? ALL_IT_COULD : ALL_THEY_COULD}.${fewer === '' ? '' : ` ${fewer}`}`
 }
 
 /** Newest photograph of a male and of a female; else those of the latest draft. */

@@ -6,7 +6,7 @@ import type {Findings} from '../findings/study.ts'
 import {featherView} from './feather-view.ts'
 import type {FeatherView} from './feather-view.ts'
 import {LADDER} from './links.ts'
-import {counted, figured, listWords, percent, percentSign, sentence} from './numbers.ts'
+import {counted, figured, listWords, percent, percentSign, saying, sentence} from './numbers.ts'
 import type {Cell, Figure, Page} from './page.ts'
 import {mainMeasure} from './main-measure.ts'
 import {spreadFigure} from './step-figures.ts'
@@ -19,10 +19,10 @@ export interface LadderView {
 }
 
 function lead({ladder}: Findings): string {
-  const reached = ladder.filter(step => step.kind === 'reached'), planned = ladder.length - reached.length
+  const reached = ladder.filter(step => step.kind === 'reached' && step.label !== 'mixed'), planned = ladder.filter(step => step.kind === 'planned').length
   if (reached.length === 0) return planned === 0 ? 'No step is planned or reached yet.' : `${sentence(counted(planned, 'step'))} planned, none reached yet.`
-  const last = currentStep(ladder)
-  return `${sentence(counted(reached.length, 'step'))} reached${last ? `, the breed now at ${last.label}` : ''}${planned === 0 ? '' : `; ${counted(planned, 'more', 'more')} planned`}.`
+  const last = currentStep(ladder), say = saying(reached.length, planned)
+  return `${sentence(say(reached.length, 'step'))} reached${last ? `, the breed now at ${last.label}` : ''}${planned === 0 ? '' : `; ${say(planned, 'more', 'more')} planned`}.`
 }
 
 /** Expected blood of every step; null while nothing has hatched or only one strain is there. */

@@ -12,7 +12,8 @@ export interface Dated {
 const NO_DAY = 'day not recorded'
 const when = (date: PartialDate | null): string => (date ? dateWords(date) : NO_DAY)
 
-const LEFT = {
+/** How it left, in a word or two. */
+export const LEFT = {
   died: 'died', culled: 'culled', sold: 'sold', given: 'given away', lent: 'lent out', lost: 'lost', taken: 'taken',
 } as const satisfies Record<Leaving['how'], string>
 

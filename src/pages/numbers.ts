@@ -41,6 +41,9 @@ export const counted = (count: number, one: string, many = `${one}s`): string =>
 /** The same in figures: `1 chick`, `62 chicks`. */
 export const figured = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`
 
+/** How the counts of one sentence are said: all in words while every one is twelve or less, else all in figures. */
+export const saying = (...counts: readonly number[]): typeof counted => (counts.every(count => count < SMALL.length) ? counted : figured)
+
 /** First letter large, for the head of a sentence. */
 export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 

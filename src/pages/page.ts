@@ -19,7 +19,7 @@ export interface Page {
   /** one file with stylesheet, font and pictures inside */
   readonly selfContained?: boolean
   readonly view: object
-  /** what the search finds it by; pages without are not in the index */
+  /** what the search finds it by and says of it: `kind` stands beside the title, `step` or `BC3F2 hen, hatched 2024, sold`; pages without are not in the index */
   readonly search?: {readonly kind: string; readonly words: string}
 }
 

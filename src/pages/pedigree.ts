@@ -18,6 +18,7 @@ export interface Ancestor {
   /** the symbol in words */
   readonly label: string
   /** one name, several that it may be, or none */
+  readonly known: 'one' | 'several' | 'none'
   readonly names: readonly {readonly text: string; readonly link: string | null; readonly chance: string | null}[]
   /** said where there is no name: `not recorded`, `one of 6 hens` */
   readonly unnamed: string
@@ -28,7 +29,7 @@ export interface Ancestor {
 const SIDE = {male: 'sire', female: 'dam', unknown: 'parent'} as const
 
 function notRecorded(sex: Sex, note: string): Ancestor {
-  return {symbol: sexSymbol(sex, 'speckled'), label: `${sex}, not recorded`, names: [], unnamed: 'not recorded', note, parents: []}
+  return {symbol: sexSymbol(sex, 'speckled'), label: `${sex}, not recorded`, known: 'none', names: [], unnamed: 'not recorded', note, parents: []}
 }
 
 /** More than this many candidates are counted, not named: the drawing has no room, and a bird's own page names its own. */
@@ -40,7 +41,7 @@ function oneOf(candidates: readonly Parent[], sex: Sex): Ancestor {
   const known = candidates.reduce((sum, {chance}) => sum + chance, 0), many = candidates.length > NAMED_AT_MOST
   const outside = known < 0.9995 ? [{text: 'not recorded', link: null, chance: percentSign(1 - known)}] : []
   return {
-    symbol: sexSymbol(sex, 'speckled'), label: `${sex}, uncertain`, names: many ? [] : [...namesOf(candidates), ...outside],
+    symbol: sexSymbol(sex, 'speckled'), label: `${sex}, uncertain`, known: 'several', names: many ? [] : [...namesOf(candidates), ...outside],
     unnamed: many ? `one of ${candidates.length} ${MANY[sex]}` : 'not recorded', note: many ? SIDE[sex] : `${SIDE[sex]}, one of these`, parents: [],
   }
 }
@@ -66,7 +67,7 @@ function entry(bird: Bird, left: number, mark: (bird: Bird) => Mark, as: string 
   const parents = left > 1 && bird.parentage.kind !== 'founder' ? [side(bird, 'male', left - 1, mark), side(bird, 'female', left - 1, mark)] : []
   return {
     symbol: sexSymbol(bird.sex, fill), label: `${bird.sex === 'unknown' ? 'sex unknown' : bird.sex}, ${words}`,
-    names: [{text: bird.band, link: birdPath(bird), chance: null}], unnamed: '', note: [stepWords(bird), ...(as === null ? [] : [as])].join(', '), parents,
+    known: 'one', names: [{text: bird.band, link: birdPath(bird), chance: null}], unnamed: '', note: [stepWords(bird), ...(as === null ? [] : [as])].join(', '), parents,
   }
 }
 
@@ -80,10 +81,11 @@ export function pedigree(bird: Bird, mark: (bird: Bird) => Mark, generations = 4
   return {...drawn, names: drawn.names.map(name => ({...name, link: null}))}
 }
 
-/** Ancestors drawn by name and places drawn in all, the bird itself left out: `13 of 14`. */
-export function known(ancestor: Ancestor): {readonly named: number; readonly places: number} {
+/** Of the places drawn above the bird itself: how many are known for sure, may be one of several birds, or are not recorded. */
+export function known(ancestor: Ancestor): {readonly one: number; readonly several: number; readonly none: number} {
   return ancestor.parents.reduce((sum, parent) => {
     const above = known(parent)
-    return {named: sum.named + above.named + (parent.names.length === 1 ? 1 : 0), places: sum.places + above.places + 1}
-  }, {named: 0, places: 0})
+    const count = (is: Ancestor['known']): number => sum[is] + above[is] + (parent.known === is ? 1 : 0)
+    return {one: count('one'), several: count('several'), none: count('none')}
+  }, {one: 0, several: 0, none: 0})
 }

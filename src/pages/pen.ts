@@ -10,9 +10,10 @@ import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, dayWords, stayWords} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
-import {hatchTable, rateCell} from './hatch-rows.ts'
+import {hatchTable, rateWords} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {birdPath, penPath} from './links.ts'
+import {mixedWhy} from './mixed-words.ts'
 import {counted, listWords, percentSign, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {matingWords} from './pen-cards.ts'
@@ -21,6 +22,7 @@ import {birdWord, sexSymbol} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
 import {trueBredView} from './true-bred-view.ts'
 import type {TrueBredView} from './true-bred-view.ts'
+import {ALL_THEY_COULD} from './true-bred-words.ts'
 
 interface StayRow {
   readonly band: string
@@ -74,11 +76,17 @@ function maleWords(pen: Pen, spermStoreDays: number): readonly string[] {
   })]
 }
 
+/** Why the chicks of a pen are mixed, where they are: ` Mixed: …` */
+function mixedOf(pen: Pen): string {
+  const why = [...new Set(pen.hatches.flatMap(hatch => mixedWhy(hatch) ?? []))]
+  return why.length === 0 ? '' : ` Mixed, for each chick: ${why.join('; ')}.`
+}
+
 function intendedWords(pen: Pen): string {
   const came = [...new Set(pen.hatches.map(hatch => hatch.step.label))]
-  if (pen.intends === null) return came.length === 0 ? '' : `Came: ${listWords(came)}. What was intended is not written.`
+  if (pen.intends === null) return came.length === 0 ? '' : `Came: ${listWords(came)}. What was intended is not written.${mixedOf(pen)}`
   if (came.length === 0) return `Intended: ${pen.intends}. Nothing has hatched from it yet.`
-  return came.length === 1 && came[0] === pen.intends ? `Intended: ${pen.intends}, and so it came.` : `Intended: ${pen.intends}. By descent its hatches are ${listWords(came)}.`
+  return came.length === 1 && came[0] === pen.intends ? `Intended: ${pen.intends}, and so it came.` : `Intended: ${pen.intends}. By descent its hatches are ${listWords(came)}.${mixedOf(pen)}`
 }
 
 function facts(pen: Pen): readonly Fact[] {
@@ -100,12 +108,12 @@ export function penPage(pen: Pen, findings: Findings): Page {
     chances: pen.males.some(({chance}) => chance !== null), males: maleWords(pen, book.project.spermStoreDays), intended: intendedWords(pen),
     hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of pen ${pen.id}`, 'pen'),
     results: [
-      ...(rates ? [`Together: fertility ${rateCell(rates.fertility)}, hatch of fertile eggs ${rateCell(rates.hatchOfFertile)}, hatch of set ${rateCell(rates.hatchOfSet)}.`] : []),
+      ...(rates ? [`Together: fertility ${rateWords(rates.fertility)}, hatch of fertile eggs ${rateWords(rates.hatchOfFertile)}, hatch of set ${rateWords(rates.hatchOfSet)}.`] : []),
       ...(shared > 0 ? [`${sentence(counted(shared, 'hatch', 'hatches'))} shared the setting with another pen and ${shared === 1 ? 'stands' : 'stand'} outside these sums.`] : []),
       ...(pen.hatches.length === 0 ? ['No eggs of this pen have been set yet.'] : []),
     ],
     trueBred: bred && bred.rate.kind === 'share' ? trueBredView(bred, book.project.units) : null,
-    trueBredWords: bred && bred.rate.kind === 'share' ? `${shareInText(bred.rate)} of its chicks showed every trait the standard requires.` : pen.hatches.length === 0 ? '' : 'None of its chicks has been scored for what the standard requires.',
+    trueBredWords: bred && bred.rate.kind === 'share' ? `${shareInText(bred.rate)} of its chicks showed ${ALL_THEY_COULD}.` : pen.hatches.length === 0 ? '' : 'None of its chicks has been scored for what the standard requires.',
     care: careList(care, book.asOf), caution: careCaution(care), body: pen.body, plates: plates(pen.photos ?? [], `Pen ${pen.id}`, false),
   }
   return {path: penPath(pen), template: 'pen', title: `Pen ${pen.id}`, section: 'pens', view, search: {kind: 'pen', words: `pen ${pen.id} ${pen.season} ${pen.males.map(({bird}) => bird.band).join(' ')}`}}

@@ -1,5 +1,5 @@
-/** Which records speak of a bird: its chicks by hatch, the pens it stood in, care that touched it, shows it went to. Gathered once for all birds. */
-import type {Bird, CareEntry, Hatch, Logbook, Pen, Show, ShowEntry, Stay} from '../logbook/book.ts'
+/** Which records speak of a bird: its chicks by hatch, the pens it stood in, care that touched it, shows it went to and its score sheets. Gathered once for all birds. */
+import type {Bird, CareEntry, Hatch, Logbook, Pen, Show, ShowEntry, ShowScore, Stay} from '../logbook/book.ts'
 
 export interface Offspring {
   readonly hatch: Hatch
@@ -16,15 +16,17 @@ export interface RecordsOfBird {
   readonly stays: readonly {readonly pen: Pen; readonly stay: Stay}[]
   readonly care: readonly CareEntry[]
   readonly shows: readonly {readonly show: Show; readonly entry: ShowEntry}[]
+  readonly sheets: readonly {readonly show: Show; readonly score: ShowScore}[]
 }
 
-const NONE: RecordsOfBird = {offspring: [], stays: [], care: [], shows: []}
+const NONE: RecordsOfBird = {offspring: [], stays: [], care: [], shows: [], sheets: []}
 
 interface Gathering {
   offspring: Map<Hatch, {certain: Bird[]; possible: Bird[]; tallied: number; talliedPossible: number}>
   stays: {pen: Pen; stay: Stay}[]
   care: CareEntry[]
   shows: {show: Show; entry: ShowEntry}[]
+  sheets: {show: Show; score: ShowScore}[]
 }
 
 /** Was the bird in the pen on any day of the entry? Open ends count as in. */
@@ -36,7 +38,7 @@ const goneBefore = (bird: Bird, entry: CareEntry): boolean => (bird.left?.on ?? 
 export function recordsByBird(book: Logbook): (bird: Bird) => RecordsOfBird {
   const gathered = new Map<Bird, Gathering>()
   const of = (bird: Bird): Gathering => {
-    const found = gathered.get(bird) ?? {offspring: new Map(), stays: [], care: [], shows: []}
+    const found = gathered.get(bird) ?? {offspring: new Map(), stays: [], care: [], shows: [], sheets: []}
     gathered.set(bird, found)
     return found
   }
@@ -54,7 +56,10 @@ export function recordsByBird(book: Logbook): (bird: Bird) => RecordsOfBird {
     }
   }
   for (const pen of book.pens) for (const stay of [...pen.males, ...pen.females]) of(stay.bird).stays.push({pen, stay})
-  for (const show of book.shows) for (const entry of show.entries) of(entry.bird).shows.push({show, entry})
+  for (const show of book.shows) {
+    for (const entry of show.entries) of(entry.bird).shows.push({show, entry})
+    for (const score of show.scores ?? []) of(score.bird).sheets.push({show, score})
+  }
   for (const entry of book.care) {
     const touched = new Set([...entry.birds, ...entry.hatches.flatMap(hatch => hatch.chicks)])
     for (const pen of entry.pens) for (const stay of [...pen.males, ...pen.females]) if (together(pen, stay, entry)) touched.add(stay.bird)

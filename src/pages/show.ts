@@ -4,9 +4,10 @@ import type {Bird, Logbook, Show, ShowEntry} from '../logbook/book.ts'
 import {fileName} from '../records/file-name.ts'
 import {dateWords} from './dates.ts'
 import {birdPath, showPath} from './links.ts'
-import {counted, listWords, sentence} from './numbers.ts'
+import {listWords, saying, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {plates, type Plate} from './plates.ts'
+import {sheetsOfShow, type ScoreSheetView} from './score-sheets.ts'
 import {byClass, placing, pointsWords} from './show-words.ts'
 import {draftLink} from './standard-view.ts'
 
@@ -29,6 +30,7 @@ export interface ShowView {
   /** Markdown */
   readonly body: string
   readonly classes: readonly {readonly id: string; readonly name: string; readonly entries: readonly PlacedBird[]}[]
+  readonly sheets: readonly ScoreSheetView[]
 }
 
 export const bandLink = (bird: Bird): {readonly band: string; readonly link: string} => ({band: bird.band, link: birdPath(bird)})
@@ -45,9 +47,10 @@ function placed(book: Logbook, entry: ShowEntry, severalJudges: boolean): Placed
 
 function showLead(show: Show): string {
   if (show.cancelled !== null) return 'Officially cancelled.'
-  if (show.entries.length === 0) return 'No birds of ours were entered, or the entries are not on record yet.'
+  if (show.entries.length === 0) return (show.scores ?? []).length > 0 ? 'No placings are on record; the score sheets stand below.' : 'No birds of ours were entered, or the entries are not on record yet.'
   const classes = byClass(show).filter(({name}) => name !== null).length
-  return `${sentence(counted(show.entries.length, 'bird'))} shown${classes === 0 ? '' : ` in ${counted(classes, 'class', 'classes')}`}.`
+  const say = saying(show.entries.length, classes)
+  return `${sentence(say(show.entries.length, 'bird'))} shown${classes === 0 ? '' : ` in ${say(classes, 'class', 'classes')}`}.`
 }
 
 export function showPages({book, shows}: Findings): readonly Page[] {
@@ -64,10 +67,11 @@ export function showPages({book, shows}: Findings): readonly Page[] {
         id: fileName(`class-${name ?? 'none'}`), name: name === null ? 'No class on record' : sentence(name),
         entries: entries.map(entry => placed(book, entry, judges.length > 1)),
       })),
+      sheets: sheetsOfShow(show, book),
     }
     return {
       path: showPath(show), template: 'show', title: `${show.name}, ${dateWords(show.on)}`, section: 'shows', view,
-      search: {kind: 'show', words: [show.name, show.place ?? '', ...show.entries.map(entry => entry.bird.band)].join(' ')},
+      search: {kind: 'show', words: [show.name, show.place ?? '', ...new Set([...show.entries, ...(show.scores ?? [])].map(({bird}) => bird.band))].join(' ')},
     }
   })
 }

@@ -5,7 +5,7 @@ import type {Show} from '../logbook/book.ts'
 import {yearOf} from '../records/dates.ts'
 import {dateWords} from './dates.ts'
 import {birdPath, SHOWS, showPath} from './links.ts'
-import {counted, listWords, NOTHING, sentence} from './numbers.ts'
+import {counted, listWords, NOTHING, saying, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
 import {bandLink} from './show.ts'
 import {placing} from './show-words.ts'
@@ -37,7 +37,8 @@ function showsLead({shows, cancelled}: ShowResults, all: readonly Listed[]): str
   const newest = all[0]?.show, oldest = all.at(-1)?.show
   if (!newest || !oldest) return 'No show is on record yet.'
   const years = [...new Set([yearOf(oldest.on.first), yearOf(newest.on.first)])].join(' to ')
-  return `${sentence(counted(shows.length, 'show'))}, ${years}${cancelled.length === 0 ? '' : `; ${counted(cancelled.length, 'more was', 'more were')} officially cancelled`}.`
+  const say = saying(shows.length, cancelled.length)
+  return `${sentence(say(shows.length, 'show'))}, ${years}${cancelled.length === 0 ? '' : `; ${say(cancelled.length, 'more was', 'more were')} officially cancelled`}.`
 }
 
 function entryWords(held: OneShow | null): string {

@@ -17,7 +17,7 @@ export interface SiteFrame {
 }
 
 function ladderNote({ladder}: Findings): string {
-  const reached = ladder.filter(step => step.kind === 'reached')
+  const reached = ladder.filter(step => step.kind === 'reached' && step.label !== 'mixed')
   const [first] = reached, last = reached.at(-1)
   if (!first || !last) return 'no step reached yet'
   return reached.length === 1 ? `one step, ${first.label}` : `${countWord(reached.length)} steps from ${first.label} to ${last.label}`
@@ -27,13 +27,13 @@ const noteOr = (count: number, one: string, many: string, none: string): string 
 
 /** @param pages  what there is: a page that is not composed is not listed */
 export function siteFrame(findings: Findings, pages: readonly Page[]): SiteFrame {
-  const {book, census} = findings, {project} = book
+  const {book, census, shows} = findings, {project} = book
   const draft = book.drafts.at(-1), oldest = [...book.diary].sort((a, b) => a.on.first - b.on.first)[0]
   const all = [
     {section: 'home', title: 'Home', path: HOME, note: 'where the breed stands'}, {section: 'ladder', title: 'Ladder', path: LADDER, note: ladderNote(findings)},
     {section: 'birds', title: 'Birds', path: BIRDS, note: `${book.birds.length} on record, ${census.aliveCount.all} living`}, {section: 'pens', title: 'Pens', path: PENS, note: 'who was mated to whom'},
     {section: 'hatches', title: 'Hatches', path: HATCHES, note: 'eggs set and chicks out'}, {section: 'traits', title: 'Traits', path: TRAITS, note: noteOr(book.traits.length, 'trait', 'traits', 'none written down yet')},
-    {section: 'shows', title: 'Shows', path: SHOWS, note: book.shows.length === 0 ? 'none yet' : `${countWord(book.shows.length)}, with judges’ remarks`},
+    {section: 'shows', title: 'Shows', path: SHOWS, note: noteOr(shows.shows.length, 'show', 'shows', 'none yet') + (shows.remarks.length === 0 ? '' : ', with judges’ remarks')},
     {section: 'standard', title: 'Standard', path: STANDARD, note: draft ? `draft ${draft.number}` : 'not drafted yet'}, {section: null, title: 'Changes of the standard', path: DRAFT_HISTORY, note: 'draft by draft'},
     {section: 'dossier', title: 'Dossier', path: DOSSIER, note: 'the evidence, made to print'}, {section: 'diary', title: 'Diary', path: DIARY, note: oldest ? `kept since ${dateWords(oldest.on)}` : 'nothing written yet'},
     {section: null, title: 'Strains', path: STRAINS, note: 'what the breed is made of'}, {section: null, title: 'Keepers', path: KEEPERS, note: 'who keeps the birds'},

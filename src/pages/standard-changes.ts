@@ -76,8 +76,8 @@ function headChanges(from: Draft, to: Draft): readonly Change[] {
     tellsOrigin(from) || tellsOrigin(to) ? null : textChange(to, 'origin', 'Origin and purpose', from.origin, to.origin, true),
     textChange(to, 'classification', 'Classification', from.classification, to.classification, true),
     textChange(to, 'egg', 'Egg', from.egg, to.egg, true),
-    textChange(to, 'rings/male', 'Ring, male', from.rings.male, to.rings.male, false),
-    textChange(to, 'rings/female', 'Ring, female', from.rings.female, to.rings.female, false),
+    textChange(to, 'rings/male', 'Ring size, male', from.rings.male, to.rings.male, false),
+    textChange(to, 'rings/female', 'Ring size, female', from.rings.female, to.rings.female, false),
     ...sections.map(({id, title}) => textChange(to, id, title, leadOf(from, id), leadOf(to, id), true)),
   ].filter(change => change !== null)
 }

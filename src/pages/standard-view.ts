@@ -93,7 +93,7 @@ function briefOf(draft: Draft, changed: ReadonlySet<string>): StandardView['brie
   return [
     {id: 'classification', term: 'Classification', words: draft.classification ?? '', changed: changed.has('classification')},
     {id: 'egg', term: 'Egg', words: sentence(draft.egg ?? ''), changed: changed.has('egg')},
-    {id: 'rings', term: 'Ring', words: sentence(rings), changed: changed.has('rings/male') || changed.has('rings/female')},
+    {id: 'rings', term: 'Ring sizes', words: sentence(rings), changed: changed.has('rings/male') || changed.has('rings/female')},
   ].filter(entry => entry.words !== '')
 }
 

@@ -21,7 +21,7 @@ export function eggTable(step: ReachedStep, rates: HatchRates | null): Table | n
   const rows = [
     ...egg('Eggs set', eggs), ...egg('Clear at candling', rates?.clear), ...egg('Dead in germ', rates?.deadInGerm), ...egg('Dead in shell', rates?.deadInShell),
     ...egg('Bad or broken', rates?.bad), ...chick('Hatched', chicks.hatched, true), ...chick('Hatched but not listed', chicks.unlisted), ...chick('Banded', chicks.banded, true),
-    ...chick('Listed without a band', chicks.unbanded), ...chick('Scored or measured', chicks.scored, true), ...chick('Kept, with a reason', chicks.kept, true),
+    ...chick('Listed without a band', chicks.unbanded), ...chick('Scored or measured', chicks.scored, true), ...chick('Kept, or penned to breed', chicks.kept, true),
   ]
   return {columns: [{head: 'Stage'}, {head: 'Count', number: true}, {head: 'Of eggs set', number: true}], rows}
 }

@@ -4,7 +4,7 @@ import type {SpreadRow} from '../findings/spread.ts'
 import type {Project, Trait} from '../logbook/book.ts'
 import {amount, amountInUnit, amountPlain, shownIn, wantedWords} from './amounts.ts'
 import type {Shown} from './amounts.ts'
-import {cannotSayShort, leftOutSentence, shareCells} from './estimate-words.ts'
+import {cannotSayShort, leftOutWords, shareCells} from './estimate-words.ts'
 import {traitPath} from './links.ts'
 import {limits, NOTHING, ofWords, percent, rounded, signed} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
@@ -30,8 +30,8 @@ export function spreadTable(rows: readonly SpreadRow[], units: Project['units'])
 /** What the spreads leave out, a sentence a measure and sex. */
 export function spreadLeftOut(rows: readonly SpreadRow[]): readonly string[] {
   return rows.filter(row => row.sex !== 'all').flatMap(({trait, sex, spread}) => {
-    const words = leftOutSentence(spread.leftOut)
-    return words === '' ? [] : [`${trait.name}, ${SEX_ROWS[sex]}: ${words.charAt(0).toLowerCase()}${words.slice(1)}`]
+    const words = leftOutWords(spread.leftOut)
+    return words === '' ? [] : [`${trait.name}, ${SEX_ROWS[sex]}, leaves out ${words}.`]
   })
 }
 

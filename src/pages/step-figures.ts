@@ -13,19 +13,21 @@ import {cannotSayShort, shareCells} from './estimate-words.ts'
 import {limits, listWords, NOTHING, ofWords, percent} from './numbers.ts'
 import type {Cell, Figure} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
+import {ALL_THEY_COULD} from './true-bred-words.ts'
 
 /** How many chicks of each step show every required trait; null while none was scored. */
 export function trueBredFigure(steps: readonly StepTrueBred[], head: string): Figure | null {
   const rows = steps.flatMap(step => (step.rate.kind === 'share' ? [{label: step.step, count: step.rate.count, total: step.rate.total}] : []))
   if (!hasRows(rows)) return null
+  const fewer = steps.some(step => step.passesOnFewer > 0)
   return {
-    kind: 'figure', id: 'true-bred', name: 'true-bred-by-step', head, title: 'Chicks that show every required trait',
-    caption: 'Chicks showing every required trait, solid, and failing one or more, barred. Crosses and backcrosses cannot breed true; read them as a count of what was there to choose from.',
+    kind: 'figure', id: 'true-bred', name: 'true-bred-by-step', head, title: 'Chicks that show every required trait they could',
+    caption: `Chicks that showed ${ALL_THEY_COULD}, solid, and chicks failing one or more, barred. Crosses and backcrosses cannot breed true; read them as a count of what was there to choose from.${fewer ? ' “On fewer” counts those of the first column that were too young, or not of the sex, to show every required trait.' : ''}`,
     description: `${listWords(rows.map(({label, count, total}) => `${ofWords(count, total)} in ${label}`))}.`,
     spec: shareByStep(rows),
     table: {
-      columns: [{head: 'Step'}, {head: 'All traits', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
-      rows: steps.map((step): readonly Cell[] => [step.step, ...shareCells(step.rate)]),
+      columns: [{head: 'Step'}, {head: 'All they could', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}, ...(fewer ? [{head: 'On fewer', number: true}] : [])],
+      rows: steps.map((step): readonly Cell[] => [step.step, ...shareCells(step.rate), ...(fewer ? [step.rate.kind === 'share' ? String(step.passesOnFewer) : NOTHING] : [])]),
     },
   }
 }

@@ -21,7 +21,7 @@ export function stepMeaning(step: Step): string {
     }
     case 'named': return step.interSe === 0 ? 'A step with a name of its own: ladders joined, or a strain taken in late.'
       : `A step with a name of its own, then mated inside the line: ${generationWords(step.interSe)}.`
-    case 'mixed': return 'Descent that fits no step of the ladder, or cannot be told.'
+    case 'mixed': return 'Chicks of no step of the ladder, or whose step cannot be told.'
   }
 }
 

@@ -10,11 +10,12 @@ import type {BirdTable} from './bird-rows.ts'
 import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, daySpan} from './dates.ts'
-import {cannotSay, shareInText} from './estimate-words.ts'
-import {hatchTable, rateCell} from './hatch-rows.ts'
+import {shareInText} from './estimate-words.ts'
+import {hatchTable, rateWords} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {birdsByStepPath, BIRDS, stepPath, strainPath} from './links.ts'
 import {mainMeasure} from './main-measure.ts'
+import {mixedReasons} from './mixed-words.ts'
 import {counted, figured, listWords, percent, percentSign, sentence} from './numbers.ts'
 import type {Cell, Figure, Page, Table} from './page.ts'
 import {penCards} from './pen-cards.ts'
@@ -27,6 +28,7 @@ import {spreadLeftOut, spreadTable, standardTable} from './step-even.ts'
 import {stepMeaning} from './step-words.ts'
 import {trueBredView} from './true-bred-view.ts'
 import type {TrueBredView} from './true-bred-view.ts'
+import {ALL_THEY_COULD} from './true-bred-words.ts'
 import {weightsFigure} from './weights-figure.ts'
 
 export interface StepLink {
@@ -125,7 +127,7 @@ function evenPart(step: ReachedStep, {findings}: StepSources, first: number): Pi
   const measured = step.birds.filter(bird => book.traits.some(each => each.kind === 'measured' && countedValue(bird, each) !== null)).length
   return {
     evenFigures: [weights, course].filter(figure => figure !== null), spread: spreadTable(rows, book.project.units), spreadLeftOut: spreadLeftOut(rows),
-    evenWords: rows.length === 0 ? 'Nobody of this step has been weighed or measured at its age yet.' : `${sentence(figured(measured, 'banded bird'))} of ${step.chicks.banded} measured at the age that counts.`,
+    evenWords: rows.length === 0 ? 'Nobody of this step has been weighed or measured at its age yet.' : `${measured} of ${figured(step.chicks.banded, 'banded bird')} weighed or measured at an age that counts.`,
     standard: standardTable(findings.againstStandard.filter(row => row.step === step.label), book.project.units),
   }
 }
@@ -140,18 +142,26 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
   return {
     trueBred: rate ? trueBredView(rate, book.project.units) : null,
     trueBredWords: trueBred.required.length === 0 ? 'No trait is marked as required yet, so there is nothing to be true to.'
-      : rate === null || rate.rate.kind === 'cannot-say' ? `Of the chicks of ${step.label} ${rate?.rate.kind === 'cannot-say' ? cannotSay(rate.rate) : 'none scored'} for what the standard requires.`
-        : `${shareInText(rate.rate)} showed every trait the standard requires.${rate.interSe ? '' : ' A cross or backcross cannot breed true; this is what there was to choose from.'}`,
+      : rate === null || rate.rate.kind === 'cannot-say' ? `No chick of ${step.label} has been scored for all it could show of what the standard requires.`
+        : `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}.${rate.interSe ? '' : ` A ${step.label === 'mixed' ? 'mixed mating' : 'cross or backcross'} cannot breed true; this is what there was to choose from.`}`,
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
-    eggNote: rates ? [`Hatch of fertile eggs: ${rateCell(rates.hatchOfFertile)}.`, `Hatch of set: ${rateCell(rates.hatchOfSet)}.`] : ['No setting of this step is on record.'],
+    eggNote: rates ? [`Hatch of fertile eggs: ${rateWords(rates.hatchOfFertile)}.`, `Hatch of set: ${rateWords(rates.hatchOfSet)}.`] : ['No setting of this step is on record.'],
     strains: strainTable(step, findings), strainWords: strainWords(step, findings),
     kept: kept.length === 0 ? null : birdTable(kept, book, breeders, `Birds kept from ${step.label}`),
     keptWords: kept.length === 0 ? 'No bird of this step has been kept for breeding so far.' : '', symbolNote: symbolNote(book.traits),
-    allBirds: {link: sources.large ? birdsByStepPath(step.label) : BIRDS, words: `All ${figured(step.chicks.banded, 'banded bird')} of ${step.label}`},
+    allBirds: {link: sources.large && step.chicks.banded > 0 ? birdsByStepPath(step.label) : BIRDS, words: step.chicks.banded === 0 ? 'All birds on record' : `All ${figured(step.chicks.banded, 'banded bird')} of ${step.label}`},
     pens: penCards(step.pens, findings), hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of ${step.label}`, 'step'),
     care: careList(care, book.asOf), caution: careCaution(care),
   }
+}
+
+/** Of the mixed, which reasons leave them without a step, and how many. */
+function leadOf(step: ReachedStep): string {
+  const reasons = mixedReasons([...step.birds, ...step.tallies]), [only] = reasons
+  if (!only) return stepMeaning(step.step)
+  const said = reasons.length === 1 ? sentence(only.why) : sentence(reasons.map(({why, count}) => `of ${count}, ${why}`).join('; '))
+  return `${stepMeaning(step.step)} ${said}.`
 }
 
 export function stepPage(step: LadderStep, sources: StepSources): Page {
@@ -159,6 +169,6 @@ export function stepPage(step: LadderStep, sources: StepSources): Page {
   const shared = {label: step.label, steps: stepLinks(ladder, step.label), body: book.stepNotes.get(step.label)?.body ?? '', plates: plates(book.stepNotes.get(step.label)?.photos ?? [], step.label, false)}
   const view: StepView = step.kind === 'planned'
     ? {...shared, ...NOTHING_YET, facts: [], lead: 'Planned, not reached yet.', planned: `Nothing has hatched in ${step.label} so far. Its figures will stand here once chicks are written down.`}
-    : {...shared, facts: facts(step, findings), lead: stepMeaning(step.step), planned: '', ...reachedView(step, sources)}
+    : {...shared, facts: facts(step, findings), lead: leadOf(step), planned: '', ...reachedView(step, sources)}
   return {path: stepPath(step.label), template: 'step', title: step.label, section: 'ladder', view, search: {kind: 'step', words: `${step.label} step ladder`}}
 }

@@ -2,6 +2,7 @@
 import {hasRows} from '../charts/chart-spec.ts'
 import {statesByStep} from '../charts/states-by-step.ts'
 import {gradedMarks} from '../findings/graded-marks.ts'
+import {LEAST_IN_CLASS} from '../findings/spread.ts'
 import {looksRight} from '../findings/wanted-look.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Trait} from '../logbook/book.ts'
@@ -9,7 +10,7 @@ import {fileName} from '../records/file-name.ts'
 import {amount, amountPlain, shownIn} from './amounts.ts'
 import {leftOutWords, shareCells} from './estimate-words.ts'
 import {stepPath} from './links.ts'
-import {figured, listWords, NOTHING, percent, rounded, signed} from './numbers.ts'
+import {countWord, figured, listWords, NOTHING, percent, rounded, signed} from './numbers.ts'
 import type {Cell, Figure, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
 import {spreadFigure, traitFigure} from './step-figures.ts'
@@ -34,17 +35,17 @@ function statesCourse(trait: Trait, {shares}: Findings): Course {
   const leftOut = own.filter(row => row.sex === 'all').map(row => ({step: row.step, words: leftOutWords(row.leftOut)})).filter(({words}) => words !== '')
   return {
     figures: numbered(sexes.map(sex => traitFigure(trait, shares, sex, ''))), tables: [],
-    words: [...(leftOut.length === 0 ? [] : [`Left out: ${leftOut.map(({step, words}) => `in ${step} ${words}`).join('; ')}.`]), ...(trait.loci.some(locus => locus.on === 'Z') ? ['The locus lies on the Z chromosome, so males and females stand apart as well as together.'] : [])],
+    words: [...(leftOut.length === 0 ? [] : [`Left out: ${leftOut.map(({step, words}) => `${step}, ${words}`).join('; ')}.`]), ...(trait.loci.some(locus => locus.on === 'Z') ? ['The locus lies on the Z chromosome, so males and females stand apart as well as together.'] : [])],
   }
 }
 
 function measuredCourse(trait: Trait, {spread, againstStandard, book}: Findings): Course {
   const {units} = book.project, shown = shownIn(trait, units)
   const rows = spread.rows.filter(row => row.trait === trait && row.sex !== 'all')
-  if (rows.length === 0) return {...NONE, words: ['Nobody has been measured at the age that counts.']}
   const few = rows.flatMap(({step, sex, spread: found, values}) => (found.kind === 'cannot-say' ? [`${step} ${SEX_ROWS[sex]} (${values.length} measured)`] : []))
   const standard = againstStandard.filter(row => row.trait === trait)
   const unsexed = spread.unsexed.filter(row => row.trait === trait).reduce((sum, {values}) => sum + values.length, 0)
+  if (rows.length === 0 && unsexed === 0) return {...NONE, words: [trait.atAge === null ? 'Nobody has been measured.' : 'Nobody has been measured at the age that counts.']}
   const table: Table = {
     caption: 'Against what is wanted, every bird measured at its age',
     columns: [{head: 'Step'}, {head: 'Sex'}, {head: 'Birds', number: true}, {head: 'Mean', number: true}, {head: `Off the mark${shown.unit === '' ? '' : `, ${shown.unit}`}`, number: true}, {head: 'Inside', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
@@ -60,21 +61,22 @@ function measuredCourse(trait: Trait, {spread, againstStandard, book}: Findings)
   }
 }
 
+const markName = (mark: number): string => rounded(mark, 1).replace(/\.0$/, '')
+
 function gradedCourse(trait: Trait, findings: Findings): Course {
   const steps = gradedMarks(trait, findings.ladder)
   const marks = [...new Set(steps.flatMap(step => step.marks.map(({mark}) => mark)))].sort((a, b) => a - b)
   if (steps.length === 0) return {...NONE, words: ['None scored yet in any step of the ladder.']}
-  const name = (mark: number): string => rounded(mark, 1).replace(/\.0$/, '')
-  const rows = steps.map(step => ({label: step.step, counts: Object.fromEntries(step.marks.map(({mark, count}) => [name(mark), count]))}))
-  const keys = marks.map(mark => ({name: name(mark), wanted: looksRight(trait, trait.seenIn ?? 'female', mark)}))
+  const rows = steps.map(step => ({label: step.step, counts: Object.fromEntries(step.marks.map(({mark, count}) => [markName(mark), count]))}))
+  const keys = marks.map(mark => ({name: markName(mark), wanted: looksRight(trait, trait.seenIn ?? 'female', mark)}))
   const drawn = new Set(keys.map(key => key.name)).size === keys.length && hasRows(rows) && hasRows(keys) && keys.length <= 6
   const table: Table = {
-    columns: [{head: 'Step'}, {head: 'Scored', number: true}, ...marks.map(mark => ({head: name(mark), number: true}))],
+    columns: [{head: 'Step'}, {head: 'Scored', number: true}, ...marks.map(mark => ({head: markName(mark), number: true}))],
     rows: steps.map((step): readonly Cell[] => [step.step, String(step.scored), ...marks.map(mark => String(step.marks.find(each => each.mark === mark)?.count ?? 0))]),
   }
   const figure: Figure | null = drawn ? {
     kind: 'figure', id: 'marks', name: `${fileName(trait.id)}-marks-by-step`, head: 'Figure 1.', title: `${trait.name}, marks by step`, caption: `Marks given for ${trait.name.toLowerCase()}, step by step.`,
-    description: `${steps.map(step => `${step.step}: ${listWords(step.marks.map(({mark, count}) => `${count} with ${name(mark)}`))}`).join('; ')}.`, spec: statesByStep(rows, keys), table,
+    description: `${steps.map(step => `${step.step}: ${listWords(step.marks.map(({mark, count}) => `${count} with ${markName(mark)}`))}`).join('; ')}.`, spec: statesByStep(rows, keys), table,
   } : null
   const required = findings.trueBred.steps.flatMap(step => step.traits.filter(each => each.trait === trait).map(({share}): readonly Cell[] => [step.step, ...shareCells(share)]))
   return {
@@ -90,15 +92,26 @@ export function courseOf(trait: Trait, findings: Findings): Course {
   return trait.kind === 'measured' ? measuredCourse(trait, findings) : trait.kind === 'graded' ? gradedCourse(trait, findings) : statesCourse(trait, findings)
 }
 
-/** The latest step in which it was scored, in a sentence for the lead; null when none was. */
-export function latestWords(trait: Trait, findings: Findings): string | null {
+/** How it stands, in a sentence for the lead: the latest step in which it was scored, one on the way to the breed before one beside it. */
+export function standingWords(trait: Trait, findings: Findings): string {
   const beside = new Set(findings.ladder.filter(step => step.beside || step.label === 'mixed').map(step => step.label))
-  if (trait.kind === 'measured') {
-    const row = [...findings.spread.rows].reverse().find(each => each.trait === trait && each.sex !== 'all' && each.spread.kind === 'spread' && !beside.has(each.step))
-    return row?.spread.kind === 'spread' ? `Latest in ${row.step}, ${SEX_ROWS[row.sex]}: mean ${amount(row.spread.mean, shownIn(trait, findings.book.project.units))}, coefficient of variation ${percent(row.spread.cv)}%, ${row.spread.n} birds.` : null
-  }
-  const rate = findings.trueBred.steps.filter(step => !beside.has(step.step)).reverse().flatMap(step => step.traits.filter(each => each.trait === trait && each.share.kind === 'share').map(({share}) => ({step: step.step, share})))[0]
-  if (rate?.share.kind === 'share') return `Latest in ${rate.step}: ${rate.share.count} of ${rate.share.total} scored chicks as wanted, ${percent(rate.share.value)}%.`
-  const last = [...findings.shares].reverse().find(each => each.trait === trait && each.sex === 'all' && !beside.has(each.step))
-  return last ? `Latest in ${last.step}: ${listWords(last.states.filter(({count}) => count > 0).map(({state, count}) => `${count} ${state}`))} of ${last.scored} scored.` : null
+  const latest = <Row extends {readonly step: string}>(rows: readonly Row[]): Row | undefined => rows.findLast(row => !beside.has(row.step)) ?? rows.at(-1)
+  if (trait.kind === 'measured') return measuredStanding(trait, findings, latest)
+  const rate = latest(findings.trueBred.steps.flatMap(({step, traits}) => traits.flatMap(({trait: of, share}) => (of === trait && share.kind === 'share' ? [{step, share}] : []))))
+  if (rate) return `Latest in ${rate.step}: ${rate.share.count} of ${rate.share.total} scored chicks as wanted, ${percent(rate.share.value)}%.`
+  const marks = trait.kind === 'graded' ? latest(gradedMarks(trait, findings.ladder)) : undefined
+  if (marks) return `Latest in ${marks.step}: ${listWords(marks.marks.map(({mark, count}) => `${count} with ${markName(mark)}`))} of ${marks.scored} scored.`
+  const last = latest(findings.shares.filter(each => each.trait === trait && each.sex === 'all'))
+  return last ? `Latest in ${last.step}: ${listWords(last.states.filter(({count}) => count > 0).map(({state, count}) => `${count} ${state}`))} of ${last.scored} scored.` : 'None scored yet.'
+}
+
+type Latest = <Row extends {readonly step: string}>(rows: readonly Row[]) => Row | undefined
+
+function measuredStanding(trait: Trait, {spread, book}: Findings, latest: Latest): string {
+  const rows = spread.rows.filter(row => row.trait === trait && row.sex !== 'all')
+  const found = latest(rows.flatMap(({step, sex, spread: row}) => (row.kind === 'spread' ? [{step, sex, row}] : [])))
+  if (found) return `Latest in ${found.step}, ${SEX_ROWS[found.sex]}: mean ${amount(found.row.mean, shownIn(trait, book.project.units))}, coefficient of variation ${percent(found.row.cv)}%, ${found.row.n} birds.`
+  const measured = [...rows, ...spread.unsexed.filter(row => row.trait === trait)].reduce((sum, {values}) => sum + values.length, 0)
+  if (measured === 0) return trait.atAge === null ? 'Nobody measured yet.' : 'Nobody measured yet at the age that counts.'
+  return `${figured(measured, 'bird')} measured; no class (one sex, reared alike) had ${countWord(LEAST_IN_CLASS)}, so how even they are cannot be said.`
 }

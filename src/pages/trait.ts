@@ -9,7 +9,7 @@ import {strainPath, traitPath} from './links.ts'
 import {figured, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
 import {plates, type Plate} from './plates.ts'
-import {courseOf, latestWords} from './trait-course.ts'
+import {courseOf, standingWords} from './trait-course.ts'
 import type {Course} from './trait-course.ts'
 import {inheritanceOf} from './trait-inheritance.ts'
 import type {Inheritance} from './trait-inheritance.ts'
@@ -57,7 +57,7 @@ export function traitPage(trait: Trait, findings: Findings): Page {
   const misscored = findings.misscoring.find(each => each.trait === trait) ?? null
   const view: TraitView = {
     name: trait.name, facts: facts(trait, findings),
-    lead: `${trait.required ? 'Required by the standard' : sentence(KINDS[trait.kind])}. ${latestWords(trait, findings) ?? 'None scored yet.'}`,
+    lead: `${trait.required ? 'Required by the standard' : sentence(KINDS[trait.kind])}. ${standingWords(trait, findings)}`,
     course: courseOf(trait, findings), inheritance: inheritanceOf(trait), strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body, plates: plates(trait.photos ?? [], trait.name, false),
   }
   return {path: traitPath(trait), template: 'trait', title: trait.name, section: 'traits', view, search: {kind: 'trait', words: `${trait.name} ${trait.states.join(' ')} ${trait.loci.map(({symbol}) => symbol).join(' ')}`}}

@@ -7,6 +7,7 @@ import {cannotSay, scaleOf, shareCandle, shareInText} from './estimate-words.ts'
 import type {NamedCandle} from './estimate-words.ts'
 import {traitPath} from './links.ts'
 import {counted, figured, limits, listWords, NOTHING, ofWords, percent} from './numbers.ts'
+import {onFewerWords} from './true-bred-words.ts'
 
 export interface RateRow {
   readonly text: string
@@ -44,7 +45,8 @@ function aside(rate: TrueBredRate): readonly string[] {
   const bounds = rate.partScored > 0 && rate.ifAllFail.kind === 'share' && rate.ifAllPass.kind === 'share'
     ? [`Were all not fully scored to fail, the rate would be ${shareInText(rate.ifAllFail)}; were all to pass, ${shareInText(rate.ifAllPass)}.`] : []
   const few = rate.rate.kind === 'share' && rate.sires < 5 ? [`These chicks come from ${counted(rate.sires, 'sire')}; brothers and sisters are alike, so the interval speaks of these chicks only.`] : []
-  return [...(apart.length > 0 ? [`Counted apart: ${listWords(apart)}.`] : []), ...bounds, ...few]
+  const fewer = onFewerWords(rate)
+  return [...(fewer === '' ? [] : [fewer]), ...(apart.length > 0 ? [`Counted apart: ${listWords(apart)}.`] : []), ...bounds, ...few]
 }
 
 export function trueBredView(rate: TrueBredRate, units: Project['units']): TrueBredView {
@@ -52,6 +54,6 @@ export function trueBredView(rate: TrueBredRate, units: Project['units']): TrueB
   return {
     scale: `The scale runs from ${scale.from * 100} to 100.`,
     rows: rate.traits.map(({trait, share}) => row(traitHead(trait, units), traitPath(trait), share, scale)),
-    all: row('All of them', null, rate.rate, scale), words: aside(rate),
+    all: row('All it could show', null, rate.rate, scale), words: aside(rate),
   }
 }

@@ -47,11 +47,12 @@ export function weightsFigure(step: string, trait: Trait, all: readonly SpreadRo
   })
   if (!hasRows(classes)) return null
   const marks = weightsAsBars(classes) ? 'Columns are as high as the birds are many; outlined parts' : 'Squares are males, circles females; open marks'
-  const zone = classes.some(({standard}) => standard?.low !== null && standard?.low !== undefined) ? ' The shaded band is what the standard allows.' : ''
+  const zone = classes.some(({standard}) => standard?.low !== null && standard?.low !== undefined) ? ' The shaded band is what is allowed.' : ''
+  const line = classes.some(({standard}) => standard?.mark !== null && standard?.mark !== undefined) ? ' The dotted line is the mark aimed at.' : ''
   const said = rows.map(({sex, values, spread}) => `${values.length} ${flockWord(sex, project.species, trait.atAge)}${spread.kind === 'spread' ? `: ${spreadInWords(spread, shown)}` : ''}`)
   return {
     kind: 'figure', id: `weights-${fileName(trait.id)}`, name: `${fileName(trait.id)}-${fileName(step)}`, head, title: `${trait.name}, ${step}`,
-    caption: `${trait.name}${unit}. ${marks} fail a required trait, speckled ones are not fully scored.${zone}`, description: `${sentence(listWords(said))}.`,
+    caption: `${trait.name}${unit}. ${marks} fail a required trait, speckled ones are not fully scored.${line}${zone}`, description: `${sentence(listWords(said))}.`,
     spec: weightsByClass(classes),
     table: {
       columns: [{head: 'Sex'}, {head: 'Birds', number: true}, {head: `Mean${unit}`, number: true}, {head: 'CV, %', number: true}],

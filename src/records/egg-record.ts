@@ -2,7 +2,7 @@
 import type {Note} from './problem.ts'
 import type {EggRow} from './records.ts'
 import {count, date, reference} from './scalars.ts'
-import {cellUnder, needCell, readCell} from './table-cells.ts'
+import {cellUnder, needCell, notedTogether, readCell} from './table-cells.ts'
 import {noteMissingColumns, noteUnknownColumn, type Table} from './tables.ts'
 
 const band = reference('a band such as 22-017')
@@ -21,14 +21,16 @@ export function readEggRecord(file: string, table: Table, note: Note): EggRow[] 
   if (missing.length > 0) return []
   const [bandOf, penOf, onOf, eggsOf, hensOf] = [cellUnder(table, 'band'), cellUnder(table, 'pen'), cellUnder(table, 'on'), cellUnder(table, 'eggs'), cellUnder(table, 'hens')]
   const rows: EggRow[] = []
+  const days = notedTogether(note)
   for (const row of table.rows) {
     const eggs = readCell(eggsOf(row), count, note)
     const hens = readCell(hensOf(row), count, note)
     if (eggs === null) continue
     const whose = byHen ? needCell(bandOf(row), 'band', band, note) : needCell(penOf(row), 'pen', pen, note)
-    const on = needCell(onOf(row), 'day', date, note)
+    const on = needCell(onOf(row), 'day', date, days.note)
     if (whose === undefined || on === undefined || eggs === undefined || hens === undefined) continue
     rows.push({of: byHen ? {band: whose} : {pen: whose}, on, eggs, hens, at: row.at})
   }
+  days.end()
   return rows
 }

@@ -3,7 +3,7 @@ import type {Note} from './problem.ts'
 import {inUnit} from './quantities.ts'
 import type {FeedRow} from './records.ts'
 import {date, reference} from './scalars.ts'
-import {cellUnder, needCell} from './table-cells.ts'
+import {cellUnder, needCell, notedTogether} from './table-cells.ts'
 import {noteMissingColumns, noteUnknownColumn, type Cell, type Column, type Table} from './tables.ts'
 import {readAmount} from './weigh-day.ts'
 
@@ -24,15 +24,17 @@ export function readFeedRecord(file: string, table: Table, note: Note): FeedRow[
   if (missing.length > 0 || feedColumn === undefined) return []
   const [penOf, hatchOf, onOf, feedOf] = [cellUnder(table, 'pen'), cellUnder(table, 'hatch'), cellUnder(table, 'on'), cellUnder(table, 'feed')]
   const rows: FeedRow[] = []
+  const days = notedTogether(note)
   for (const row of table.rows) {
     const cell = feedOf(row)
     if (cell === null || cell.text === '') continue
     const feed = grams(cell, feedColumn, note)
     const whose = byHatch ? needCell(hatchOf(row), 'hatch', hatch, note) : needCell(penOf(row), 'pen', pen, note)
-    const on = needCell(onOf(row), 'day', date, note)
+    const on = needCell(onOf(row), 'day', date, days.note)
     if (feed === null || whose === undefined || on === undefined) continue
     rows.push({of: byHatch ? {hatch: whose} : {pen: whose}, on, feed, at: row.at})
   }
+  days.end()
   return rows
 }
 

@@ -4,7 +4,7 @@ import {parseNumber} from './quantities.ts'
 import type {ScoreRow} from './records.ts'
 import {date, reference} from './scalars.ts'
 import type {Entry} from './shape.ts'
-import {cellUnder, needCell, readCell} from './table-cells.ts'
+import {cellUnder, needCell, notedTogether, readCell} from './table-cells.ts'
 import {noteMissingColumns, readTable} from './tables.ts'
 
 const band = reference('a band such as 24-031')
@@ -27,9 +27,10 @@ export function readScoringDay(file: string, text: string, note: Note): ScoreRow
   if (missing.length > 0 || traits.length === 0) return []
   const [bandOf, onOf, byOf, struckOf] = [cellUnder(table, 'band'), cellUnder(table, 'on'), cellUnder(table, 'by'), cellUnder(table, 'struck')]
   const rows: ScoreRow[] = []
+  const days = notedTogether(note)
   for (const row of table.rows) {
     const whose = needCell(bandOf(row), 'band', band, note)
-    const on = readCell(onOf(row), date, note)
+    const on = readCell(onOf(row), date, days.note)
     const by = readCell(byOf(row), scorer, note)
     if (whose === undefined || on === undefined || by === undefined) continue
     const looks: Entry<string>[] = []
@@ -43,5 +44,6 @@ export function readScoringDay(file: string, text: string, note: Note): ScoreRow
     const struck = struckOf(row)?.text ?? ''
     rows.push({band: whose, on, by, looks, struck: struck === '' ? null : struck, at: row.at})
   }
+  days.end()
   return rows
 }

@@ -5,7 +5,7 @@ import type {WeighRow} from './records.ts'
 import {near, orNear} from './near.ts'
 import {date, reference, twoWays} from './scalars.ts'
 import {sexWord} from './schema/parts.ts'
-import {cellUnder, needCell, readCell} from './table-cells.ts'
+import {cellUnder, needCell, notedTogether, readCell} from './table-cells.ts'
 import {noteMissingColumns, type Cell, type Column, type Table} from './tables.ts'
 
 const band = reference('a band such as 24-031')
@@ -23,9 +23,10 @@ export function readWeighDay(file: string, table: Table, note: Note): WeighRow[]
   const unread = new Set(measures.filter(({column, index}) => isWordy(table, index) && noteWordy(column, note)).map(({index}) => index))
   const [bandOf, hatchOf, onOf, sexOf] = [cellUnder(table, 'band'), cellUnder(table, 'hatch'), cellUnder(table, 'on'), cellUnder(table, 'sex')]
   const rows: WeighRow[] = []
+  const days = notedTogether(note)
   for (const row of table.rows) {
     const whose = byHatch ? needCell(hatchOf(row), 'hatch', hatch, note) : needCell(bandOf(row), 'band', band, note)
-    const on = needCell(onOf(row), 'day', date, note)
+    const on = needCell(onOf(row), 'day', date, days.note)
     const sex = byHatch ? readCell(sexOf(row), sexWord, note) : null
     const values: {measure: string; quantity: Quantity; at: Cell['at']; keyAt: Cell['at']}[] = []
     for (const {column, index} of measures) {
@@ -37,6 +38,7 @@ export function readWeighDay(file: string, table: Table, note: Note): WeighRow[]
     if (whose === undefined || on === undefined || sex === undefined) continue
     rows.push({of: byHatch ? {hatch: whose, sex: sex ?? 'unknown'} : {band: whose}, on, values, at: row.at})
   }
+  days.end()
   return rows
 }
 

@@ -1,6 +1,4 @@
 /** The files of the templates folder that go into the site as they are: stylesheet, fonts with their licence, script, and drawings that a page asks for. */
-import {addressOf} from './links.ts'
-
 export type Files = ReadonlyMap<string, string | Uint8Array>
 
 const ALWAYS = /^(?:style\.css|site\.js|fonts\/[\w.-]+)$/
@@ -9,30 +7,4 @@ const DRAWING = /^drawings\/[\w.-]+\.svg$/
 /** @param asked  site paths that pages link to */
 export function assetsOf(templates: Files, asked: ReadonlySet<string>): Files {
   return new Map([...templates].filter(([path]) => ALWAYS.test(path) || (DRAWING.test(path) && asked.has(path))))
-}
-
-const TYPES: Readonly<Record<string, string>> = {woff2: 'font/woff2', jpg: 'image/jpeg', png: 'image/png', svg: 'image/svg+xml'}
-
-function dataAddress(path: string, content: string | Uint8Array): string {
-  const type = TYPES[path.slice(path.lastIndexOf('.') + 1)]
-  if (type === undefined) throw new Error(`${path} cannot be put inside a page: what kind of file it is is not known`)
-  return `data:${type};base64,${Buffer.from(content).toString('base64')}`
-}
-
-/** The stylesheet with its fonts inside, for a page that is one file. */
-export function styleInside(templates: Files): string {
-  const style = templates.get('style.css')
-  if (typeof style !== 'string') throw new Error('the templates folder has no style.css')
-  return style.replace(/\/\*[\s\S]*?\*\//g, '').replace(/\n\s*/g, '\n').replace(/url\("?([\w./-]+)"?\)/g, (whole, path: string) => {
-    const content = templates.get(path)
-    return content === undefined ? whole : `url("${dataAddress(path, content)}")`
-  })
-}
-
-/** A page with its pictures inside. */
-export function picturesInside(html: string, pagePath: string, files: Files): string {
-  return html.replace(/(<img\b[^>]*? src=")([^"]+)(")/g, (whole, before: string, address: string, after: string) => {
-    const found = [...files].find(([path]) => addressOf(path, pagePath) === address)
-    return found ? before + dataAddress(...found) + after : whole
-  })
 }

@@ -1,5 +1,5 @@
 /**
- * Pages → the whole site in memory, path by path. Nothing is written here.
+ * Pages → the whole site, path by path, each page set when it is asked for, so that one at a time is in memory. Nothing is written here.
  *
  *     pages ──draw──▶ charts ──set──▶ pages as HTML ──gather──▶ + downloads, assets, pictures, index
  */
@@ -7,11 +7,12 @@ import {literalColours, theme} from '../charts/theme.ts'
 import {renderChart} from '../charts/render.ts'
 import type {ChartSpec} from '../charts/chart-spec.ts'
 import type {Download, Figure, Page} from '../pages/page.ts'
-import {assetsOf, picturesInside, styleInside} from './assets.ts'
+import {assetsOf} from './assets.ts'
 import type {Files} from './assets.ts'
 import {FEED} from './feed.ts'
 import type {Frame} from './frame.ts'
 import {openMarkdown} from './markdown.ts'
+import {linksInside, picturesInside, styleInside} from './one-file.ts'
 import type {Pictures} from './picture.ts'
 import {SafeHtml} from './safe-html.ts'
 import {searchIndex} from './search.ts'
@@ -31,8 +32,12 @@ export interface SiteInput {
 /** Every this many pages the progress is told. */
 const TOLD_EVERY = 250
 
-/** @throws Error when two inputs claim one path, naming both */
-export async function renderSite({pages, downloads, frame, photos, templates, progress}: SiteInput): Promise<Map<string, string | Uint8Array>> {
+/**
+ * Charts are drawn and templates compiled at once; the files come one by one.
+ *
+ * @throws Error when two inputs claim one path, naming both, and what a template throws, while the files are being taken
+ */
+export async function renderSite({pages, downloads, frame, photos, templates, progress}: SiteInput): Promise<Iterable<readonly [string, string | Uint8Array]>> {
   const figures = pages.flatMap(page => figuresIn(page.view).map(figure => ({figure, page})))
   const site = new Claims()
   const charts = await drawFigures(figures)
@@ -44,34 +49,40 @@ export async function renderSite({pages, downloads, frame, photos, templates, pr
     inlineStyle: () => (style ??= new SafeHtml(styleInside(templates))),
     feed: downloads.some(download => download.path === FEED) ? FEED : null,
   })
-  pages.forEach((page, index) => {
-    const html = engine.render(page)
-    site.claim(page.path, page.selfContained ? picturesInside(html, page.path, photos.files) : html, `page “${page.title}” (${page.template})`)
-    if (index % TOLD_EVERY === 0) progress?.(index, pages.length)
-  })
-  for (const {figure, page} of figures) site.claim(`charts/${figure.name}.vl.json`, chartDownload(figure), `figure ${figure.id} of ${page.path}`, true)
-  for (const download of downloads) site.claim(download.path, download.text, `download ${download.path}`)
-  const index = searchIndex(pages)
-  site.claim(index.path, index.text, 'the search index')
-  for (const [path, content] of assetsOf(templates, asked)) site.claim(path, content, `templates/${path}`)
-  for (const [path, content] of photos.files) site.claim(path, content, `picture ${path}`)
-  return site.files
+  return files()
+
+  function* files(): Generator<readonly [string, string | Uint8Array]> {
+    for (const [index, page] of pages.entries()) {
+      const html = engine.render(page)
+      yield* site.claim(page.path, page.selfContained ? linksInside(picturesInside(html, page.path, photos.files)) : html, `page “${page.title}” (${page.template})`)
+      if (index % TOLD_EVERY === 0) progress?.(index, pages.length)
+    }
+    for (const {figure, page} of figures) yield* site.claim(`charts/${figure.name}.vl.json`, chartDownload(figure), `figure ${figure.id} of ${page.path}`, true)
+    for (const download of downloads) yield* site.claim(download.path, download.text, `download ${download.path}`)
+    const index = searchIndex(pages)
+    yield* site.claim(index.path, index.text, 'the search index')
+    for (const [path, content] of assetsOf(templates, asked)) yield* site.claim(path, content, `templates/${path}`)
+    for (const [path, content] of photos.files) yield* site.claim(path, content, `picture ${path}`)
+  }
 }
 
 /** Every path has one owner; what two may share must be the same to the letter. */
 class Claims {
-  readonly files = new Map<string, string | Uint8Array>()
+  /** what may be claimed again with the same words */
+  readonly #shared = new Map<string, string | Uint8Array>()
   readonly #owners = new Map<string, string>()
 
-  claim(path: string, content: string | Uint8Array, owner: string, mayShare = false): void {
+  /** the file, or none when it has been given already */
+  claim(path: string, content: string | Uint8Array, owner: string, mayShare = false): readonly (readonly [string, string | Uint8Array])[] {
     const key = path.toLowerCase()
     const before = this.#owners.get(key)
     if (before !== undefined) {
-      if (mayShare && this.files.get(path) === content) return
+      if (mayShare && this.#shared.get(path) === content) return []
       throw new Error(`${path} is claimed twice: by ${before} and by ${owner}`)
     }
     this.#owners.set(key, owner)
-    this.files.set(path, content)
+    if (mayShare) this.#shared.set(path, content)
+    return [[path, content]]
   }
 }
 

@@ -179,7 +179,8 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
     if (!pieces) {
       const html = put({
         title: TITLE, breed: frame.breed, language: frame.language, look, style: selfContained ? parts.inlineStyle() : null, feed, home,
-        nav: navOf(frame, page.section, page.path), contents: page.path === home ? frame.contents : main.has(page.path) || selfContained ? bare : [], asOf: frame.asOf, matter: new SafeHtml(MATTER),
+        // a page that goes alone leads nowhere
+        nav: selfContained ? [] : navOf(frame, page.section, page.path), contents: selfContained ? [] : page.path === home ? frame.contents : main.has(page.path) ? bare : [], asOf: frame.asOf, matter: new SafeHtml(MATTER),
       }, page)
       pieces = tidy(html).split(/(\u0001\w+\u0001|<svg class="sprite"[\s\S]*?<\/defs>[\s\S]*?<\/svg>\n(?=<a))/).map(pieceOf) // eslint-disable-line no-control-regex
       known.set(key, pieces)

@@ -25,7 +25,8 @@ export interface Written {
   readonly bytes: number
 }
 
-type Files = ReadonlyMap<string, string | Uint8Array>
+/** Taken one by one; a fault in the making of one leaves the old site whole. */
+type Files = Iterable<readonly [string, string | Uint8Array]>
 
 /**
  * May this folder be replaced? Asked before anything is worked out, so that nobody waits for a refusal.
@@ -56,7 +57,7 @@ export function refusalWords(refusal: Refusal): string {
  * Puts the files in the target's place.
  *
  * @param files  path → content; paths are relative, with `/`
- * @throws the system's error when a file cannot be written: the old site is then as it was
+ * @throws the system's error when a file cannot be written, and any fault in the making of one: the old site is then as it was
  */
 export function replaceFolder(target: string, files: Files, {content}: {readonly content: string}): Written | Refusal {
   const refusal = refusalOf(target, content)
@@ -67,7 +68,7 @@ export function replaceFolder(target: string, files: Files, {content}: {readonly
   clearLeftovers(there)
   const fresh = besideName(there, 'new'), old = besideName(there, 'old')
   try {
-    const bytes = writeAll(fresh, files)
+    const {bytes, count} = writeAll(fresh, files)
     const hadOne = existsSync(there)
     if (hadOne) renameSync(there, old)
     try {
@@ -77,15 +78,15 @@ export function replaceFolder(target: string, files: Files, {content}: {readonly
       throw fault
     }
     rmSync(old, {recursive: true, force: true})
-    return {kind: 'written', target, files: files.size, bytes}
+    return {kind: 'written', target, files: count, bytes}
   } catch (fault) {
     rmSync(fresh, {recursive: true, force: true})
     throw fault
   }
 }
 
-function writeAll(folder: string, files: Files): number {
-  let bytes = 0
+function writeAll(folder: string, files: Files): {readonly bytes: number; readonly count: number} {
+  let bytes = 0, count = 0
   const made = new Set<string>()
   mkdirSync(folder)
   for (const [path, content] of files) {
@@ -97,10 +98,11 @@ function writeAll(folder: string, files: Files): number {
       made.add(inner)
     }
     writeFileSync(place, content)
+    count += 1
     bytes += typeof content === 'string' ? Buffer.byteLength(content) : content.byteLength
   }
   writeFileSync(join(folder, MARKER), MARKER_TEXT)
-  return bytes
+  return {bytes, count}
 }
 
 /**

@@ -19,18 +19,21 @@ describe('feather(birds)', () => {
     expect(feather([{sex: 'female', weight: null, verdict: 'right'}]).right).toMatch(/^M0 45Q10 \S+ 20 /)
   })
 
-  it('counts every bird in the vane of its verdict, the unsexed as not known', () => {
+  it('counts every bird in the vane of its verdict, the unsexed too', () => {
     const birds: Barb[] = [
       {sex: 'male', weight: 1, verdict: 'right'}, {sex: 'male', weight: 0.9, verdict: 'off'}, {sex: 'female', weight: 1.1, verdict: 'right'},
       {sex: 'female', weight: null, verdict: 'unknown'}, {sex: 'unknown', weight: 1, verdict: 'right'},
     ]
     const drawn = feather(birds)
-    expect([drawn.right, drawn.off, drawn.unknown].map(path => barbs(path).length)).toEqual([2, 1, 2])
+    expect([drawn.right, drawn.off, drawn.unknown].map(path => barbs(path).length)).toEqual([3, 1, 1])
+    expect(drawn.drawn).toBe(5)
   })
 
   it('thins a crowd evenly and stays small', () => {
     const crowd = Array.from({length: 5000}, (): Barb => ({sex: 'female', weight: 1, verdict: 'right'}))
-    expect(barbs(feather(crowd).right).length).toBeLessThanOrEqual(120)
+    const {right, drawn} = feather(crowd)
+    expect(drawn).toBeLessThanOrEqual(120)
+    expect(barbs(right).length).toBe(drawn)
   })
 
   it('draws the shaft alone when nobody was scored, and a sheath when it is planned', () => {

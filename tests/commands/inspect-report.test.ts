@@ -29,11 +29,11 @@ describe('inspectReport', () => {
   it('prints place, what was found and expected, remedy and second place, and counts', () => {
     expect(inspectReport(PROBLEMS, {...PLAIN, outcome: 'Nothing was published; site/ is as it was.'})).toBe(`content/hatches/2024-03.md
    8:10-8:12   error  38 hatched, but 48 set less 5 clear, 2 dead in germ and 4 dead in shell leave 37   hatch-counts
-                      mend whichever count is wrong; the eggs set are given at 4:7
+                      mend whichever count is wrong; the eggs set are given at line 4, column 7
   11:38-11:44  error  no bird wears band 22-071                                                          unknown-band
                       did you mean 22-017 (content/birds/22-017.md)?
   12:12-12:18  error  band 24-032 is given twice                                                         band-twice
-                      every bird needs a band of its own; first given at content/hatches/2024-02.md 13:12
+                      every bird needs a band of its own; first given at content/hatches/2024-02.md:13:12
 
 ✖ 3 errors in 1 of 41 files. Nothing was published; site/ is as it was.
 `)
@@ -47,11 +47,16 @@ describe('inspectReport', () => {
 pens/2024-A.md
    8:10-8:13   warning  descent makes this BC1   step-contradicted
                         mend the step or the parents
-                        its sire stands at birds/22-004.md 2:7
-                        its dam stands at birds/22-017.md 2:7
+                        its sire stands at birds/22-004.md:2:7
+                        its dam stands at birds/22-017.md:2:7
 
 ✖ 1 error and 1 warning in 2 of 41 files.
 `)
+  })
+
+  it('puts a colon between a place and a note that does not lead to it', () => {
+    const described = {...WARNING, related: [{place: place('traits/comb.md', 1, 1, 3), note: 'the trait is described here'}]}
+    expect(inspectReport([described], PLAIN)).toContain('mend the step or the parents; the trait is described here: content/traits/comb.md:1:1\n')
   })
 
   it('says so when there is nothing to mend', () => {

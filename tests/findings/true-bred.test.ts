@@ -3,7 +3,7 @@ import {describe, expect, it} from 'vitest'
 import {ladderOf} from '../../src/findings/ladder.ts'
 import {trueBred, trueBredOf, type TrueBred, type TrueBredRate} from '../../src/findings/true-bred.ts'
 import {requiredTraits, verdictOn} from '../../src/findings/verdict.ts'
-import type {Bird, Logbook, Sex} from '../../src/logbook/book.ts'
+import type {Bird, Logbook, Sex, Trait} from '../../src/logbook/book.ts'
 import {bird, comb, date, F2, logbook, looks, score, trait, weight, withLooks} from '../pages/small-logbook.ts'
 import {drawnBook, skin, turned} from './drawn-book.ts'
 
@@ -95,6 +95,10 @@ describe('trueBred(book)', () => {
       for (const rate of found.steps) {
         const verdicts = [...found.verdicts].filter(([chick]) => chick.step.label === rate.step)
         const count = (is: string): number => verdicts.reduce((sum, [chick, verdict]) => sum + (verdict.is === is ? chick.count : 0), 0)
+        const passes = verdicts.filter(([, verdict]) => verdict.is === 'right')
+        const lacking = (traits: readonly Trait[]): number => passes.reduce((sum, [chick, {right}]) => sum + (traits.some(each => !right.includes(each)) ? chick.count : 0), 0)
+        expect(rate.passesOnFewer).toBe(lacking(found.required))
+        expect(rate.traits.map(({passesWithout}) => passesWithout)).toEqual(found.required.map(each => lacking([each])))
         expect([rate.passes, rate.fails, rate.partScored, rate.lost, rate.tooYoung]).toEqual(['right', 'off', 'part-scored', 'lost', 'too-young'].map(count))
       }
     }), {numRuns: 60})

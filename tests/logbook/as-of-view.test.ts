@@ -108,6 +108,14 @@ describe('a band', () => {
   })
 })
 
+describe('the day of the whole book', () => {
+  it('is no earlier than the day a band came off, though ends of other kinds may be planned', () => {
+    const asOf = (line: string) => bookOf({'hatches/2024-09.md': HATCH(`chicks:\n  - {band: 24-901, ${line}}`)}).asOf
+    expect(asOf('bands: [{band: 24-901, to: 2025-06-15 lost}, Y-7]')).toBe(dayOf('2025-06-15'))
+    expect(asOf('kept-at: [{keeper: kelpgarth, to: 2025-06-15}]')).toBe(dayOf('2024-03-23'))
+  })
+})
+
 describe('photographs', () => {
   it('of every kind of record are cut back by their own day', () => {
     const photos = 'photos: [{file: a.jpg, on: 2024-05-01, alt: seen}, {file: b.jpg, on: 2024-07-01, alt: seen}]'

@@ -18,7 +18,7 @@ interface Built {
 
 async function build(book: Logbook): Promise<Built> {
   const composed = compose(study(book))
-  const site = await renderSite({...composed, photos: {pictures: new Map(), files: new Map()}, templates: readTemplates('no-folder').files})
+  const site = new Map(await renderSite({...composed, photos: {pictures: new Map(), files: new Map()}, templates: readTemplates('no-folder').files}))
   const html = new Map([...site].filter((entry): entry is [string, string] => entry[0].endsWith('.html') && typeof entry[1] === 'string'))
   const words = (path: string): string =>
     (html.get(path) ?? `no page ${path}`).replace(/<(style|script)[\s\S]*?<\/\1>/g, '').replace(/<[^>]+>/g, ' ').replace(/&[a-z#0-9]+;/g, ' ').replace(/\s+/g, ' ')
@@ -78,7 +78,7 @@ describe('two seasons', () => {
 
   it('gives the true-bred rate with count and limits, and what was counted apart', () => {
     // counted by hand in the book: eight banded chicks and a tally of three, all pea; one lost chick whose only score was struck; two never listed
-    expect(built.words('steps/F1.html')).toContain('11 of 11 (100.0%, 74.1 to 100.0) showed every trait the standard requires.')
+    expect(built.words('steps/F1.html')).toContain('11 of 11 (100.0%, 74.1 to 100.0) showed every required trait that they were old enough and of the sex to show.')
     expect(built.words('steps/F1.html')).toContain('Counted apart: 1 chick not fully scored and 2 hatched but not listed.')
     expect(built.words('steps/F2.html')).toContain('4 of 6')
   })

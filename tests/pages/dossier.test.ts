@@ -2,6 +2,7 @@ import {describe, expect, it} from 'vitest'
 import {study} from '../../src/findings/study.ts'
 import {downloads} from '../../src/pages/downloads.ts'
 import {dossierPage, type DossierView} from '../../src/pages/dossier.ts'
+import {filesWords} from '../../src/pages/dossier-sources.ts'
 import {keeper, requirement, shownBook} from './shown-logbook.ts'
 import {at, date, weekOld} from './small-logbook.ts'
 
@@ -17,11 +18,19 @@ describe('the dossier', () => {
   it('puts what was asked beside what the records show, with the page it stands on', () => {
     expect(view.evidence[0]).toEqual({
       state: 'not', egg: 'egg-open', mark: 'Not yet', title: 'Years bred', asked: 'At least 5 years', waived: null,
-      shown: 'Two seasons, 2024 and 2025, with hatches in each.', where: {text: 'Hatches', link: 'hatches.html'},
+      shown: 'Two seasons, 2024 and 2025, with hatches in each.', where: {text: 'In the site: hatches.html', link: null},
     })
     // Wilson's formula for 4 of 6 worked by hand: 30.0 to 90.3
-    expect(view.evidence[1]).toMatchObject({state: 'met', shown: '4 of 6 (66.7%, 30.0 to 90.3) in 2025, culls counted. They come from one sire, so the interval speaks of these chicks only.'})
+    expect(view.evidence[1]).toMatchObject({state: 'met', shown: '4 of 6 (66.7%, 30.0 to 90.3) showed every required trait that they were old enough and of the sex to show, in 2025, culls counted. They come from one sire, so the interval speaks of these chicks only.'})
     expect(view.evidence[2]).toMatchObject({state: 'wai', waived: 'Waived by the association: All gatherings were forbidden.'})
+  })
+
+  it('names for every part the page of the site and the files of records behind it', () => {
+    const rows = view.sources?.rows ?? []
+    expect(rows.map(([part]) => part)).toEqual(expect.arrayContaining(['Requirements', 'Table 2, eggs', 'Proposed standard']))
+    for (const row of rows) for (const cell of row) expect(cell).not.toBe('')
+    expect(filesWords(['b/2.md', 'b/1.md', 'a.md', 'b/2.md'].map(file => ({at: {file}})))).toBe('a.md, b/1.md and b/2.md')
+    expect(filesWords(['1', '2', '3', '4', '5'].map(name => ({at: {file: `hatches/${name}.md`}})))).toBe('hatches/ (5 files)')
   })
 
   it('tells how the breed came to be, step by step', () => {

@@ -10,7 +10,7 @@ describe('pedigree(bird)', () => {
     const tree = pedigree(bird('C', 'female', {parentage: parents([[sire, 1]], dam), step: F1}), plain)
     expect(tree.names).toEqual([{text: 'C', link: null, chance: null}])
     expect(tree.parents.map(parent => [parent.names[0]?.text, parent.note, parent.symbol])).toEqual([['S', 'Holm White, sire', 'm1'], ['D', 'Holm White, dam', 'f1']])
-    expect(known(tree)).toEqual({named: 2, places: 2})
+    expect(known(tree)).toEqual({one: 2, several: 0, none: 0})
   })
   it('shows candidates with their chances and goes no further behind them', () => {
     const chick = smallBook().birds.find(each => each.id === '24-001')
@@ -23,7 +23,7 @@ describe('pedigree(bird)', () => {
     const tree = pedigree(bird('C', 'male', {parentage: {...parents([], dam), kind: 'uncertain', pairs: [{sire: null, dam, chance: 1}]}}), plain)
     expect(tree.parents[0]).toMatchObject({names: [], label: 'male, not recorded', symbol: 'mq'})
     expect(tree.parents[1]?.parents).toEqual([])
-    expect(known(tree)).toEqual({named: 1, places: 2})
+    expect(known(tree)).toEqual({one: 1, several: 0, none: 1})
   })
   it('draws four generations and no more', () => {
     const line = Array.from({length: 6}).reduce<ReturnType<typeof bird>>((child, _, index) => bird(`G${index}`, 'male', {parentage: parents([[child, 1]], dam)}), sire)

@@ -1,5 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {study} from '../../src/findings/study.ts'
+import {recordsByBird} from '../../src/pages/records-by-bird.ts'
+import {sheetsOfBird} from '../../src/pages/score-sheets.ts'
 import {showPages, type ShowView} from '../../src/pages/show.ts'
 import {showsPage, type ShowsView} from '../../src/pages/shows.ts'
 import {shownBook} from './shown-logbook.ts'
@@ -45,5 +47,25 @@ describe('a show', () => {
 
   it('gives the reason when it was cancelled', () => {
     expect(winter).toMatchObject({lead: 'Officially cancelled.', cancelled: 'All gatherings of poultry were forbidden.', classes: []})
+  })
+})
+
+describe('score sheets', () => {
+  const plain = shownBook(), [first] = plain.shows, one = plain.birds.find(({id}) => id === '24-003')
+  if (!first || !one) throw new Error('no show in the book')
+  const headings = [{name: 'type', points: 28, of: 30}, {name: 'head-and-comb', points: 13.5, of: 15}]
+  const book = {...plain, shows: [{...first, scores: [{bird: one, by: 'judge 1', draft: 1, headings, at: first.at}, {bird: one, by: null, draft: null, headings: [{name: 'type', points: 20, of: null}], at: first.at}]}]}
+  const draft = {words: 'draft 1', link: 'standard/1.html'}
+
+  it('print every heading on the page of the show, with judge and draft', () => {
+    const [view] = showPages(study(book)).map(page => page.view as ShowView)
+    expect(view?.sheets).toEqual([
+      {title: '24-003', link: 'birds/24-003.html', band: true, by: 'Judged by judge 1.', draft, headings: [{name: 'Type', points: '28 of 30'}, {name: 'Head and comb', points: '13.5 of 15'}], sum: '41.5 of 45'},
+      {title: '24-003', link: 'birds/24-003.html', band: true, by: 'Who judged is not written.', draft: null, headings: [{name: 'Type', points: '20'}], sum: null},
+    ])
+  })
+
+  it('print them on the bird’s page under the show', () => {
+    expect(sheetsOfBird(recordsByBird(book)(one).sheets, book)[0]).toMatchObject({title: 'Autumn show', link: `shows/${first.id}.html`, band: false, sum: '41.5 of 45'})
   })
 })

@@ -3,7 +3,7 @@ import {amount, shownIn, wantedOfBoth, wantedWords} from '../../src/pages/amount
 import {ageWords, dateShort, dateWords, daySpan, stayWords} from '../../src/pages/dates.ts'
 import {excerpt} from '../../src/pages/excerpt.ts'
 import {stepPath} from '../../src/pages/links.ts'
-import {counted, listWords, percent, rounded} from '../../src/pages/numbers.ts'
+import {counted, listWords, percent, rounded, saying} from '../../src/pages/numbers.ts'
 import {birdWord, flockWord, sexSymbol} from '../../src/pages/sex-words.ts'
 import {stepMeaning} from '../../src/pages/step-words.ts'
 import {date, F2, trait, weight} from './small-logbook.ts'
@@ -14,12 +14,16 @@ describe('numbers', () => {
   })
   it('prints shares to one decimal of a per cent', () => expect([percent(59 / 62), percent(1), percent(0)]).toEqual(['95.2', '100.0', '0.0']))
   it('speaks small counts', () => expect([counted(1, 'hatch', 'hatches'), counted(0, 'chick'), counted(62, 'chick')]).toEqual(['one hatch', 'no chicks', '62 chicks']))
+  it('says the counts of one sentence in one style', () => {
+    expect([6, 12].map(count => saying(6, 12)(count, 'male'))).toEqual(['six males', 'twelve males'])
+    expect([6, 20].map(count => saying(6, 20)(count, 'male'))).toEqual(['6 males', '20 males'])
+  })
   it('joins lists as one speaks', () => expect([listWords([]), listWords(['a']), listWords(['a', 'b', 'c'], 'or')]).toEqual(['', 'a', 'a, b or c']))
 })
 
 describe('dates', () => {
   it('says a date as far as it is known', () => expect(['2024-03-23', '2024-03', '2024'].map(text => dateWords(date(text)))).toEqual(['23 March 2024', 'March 2024', '2024']))
-  it('has a short form', () => expect(['2024-09-03', '2024-05'].map(text => dateShort(date(text)))).toEqual(['3 Sep 2024', 'May 2024']))
+  it('has a short form', () => expect(['2024-09-03', '2024-05'].map(text => dateShort(date(text)))).toEqual(['3\u00a0Sep\u00a02024', 'May\u00a02024']))
   it('says month and year of a span once', () => {
     expect(daySpan(date('2025-03-16').first, date('2025-05-04').first)).toBe('16 March to 4 May 2025')
     expect(daySpan(date('2025-03-16').first, date('2025-03-20').first)).toBe('16 to 20 March 2025')

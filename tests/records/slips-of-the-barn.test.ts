@@ -141,6 +141,15 @@ describe('tables', () => {
     ['band,on,weight\n24-031;2024-08-10;1480,5\n24-032;2024-08-10;1490\n', '2:1 unreadable-table: part the cells of all lines with the same sign'],
   ])('%j', (text, problem) => expect(weighDay(text)).toEqual([problem]))
 
+  it('dates that are all written in another way are one slip', () => {
+    const {problems} = readFiles({'measures/1.csv': 'band,on,weight\n1,10/08/2024,1480\n2,10/08/2024,1480\n3,2024-08-10,1\n4,31/08/2024,1490\n'})
+    expect(problems).toMatchObject([{
+      place: {start: {line: 2, column: 3}}, reason: '“10/08/2024” does not begin with the year; so it is in 2 further rows', remedy: 'write 2024-08-10 or 2024-10-08',
+      related: [{note: 'also at', place: {start: {line: 3}}}, {note: 'also at', place: {start: {line: 5}}}],
+    }])
+    expect(told({'scores/1.csv': 'band,on,comb\n1,10.8.2024,pea\n2,2024-02-30,pea\n3,2024-03-00,pea\n'})).toHaveLength(3)
+  })
+
   it.each(['band;on;weight\n24-031;2024-08-10;1480,5\n', '\uFEFFband,on,weight\r\n24-031,2024-08-10,1480\r\n', 'band\ton\tweight\n24-031\t2024-08-10\t1480\n', 'Band,On,weight\n24-031,2024-08-10,1480\n'])('%j is understood', text => {
     expect(weighDay(text)).toEqual([])
   })

@@ -23,8 +23,11 @@ export function sampleInput(template = 'x'): SiteInput {
   }
 }
 
+/** All files of a site at once, by path. */
+export const wholeSite = async (input: SiteInput): Promise<Map<string, string | Uint8Array>> => new Map(await renderSite(input))
+
 export function sampleSite({template, ...own}: Partial<Page> & {readonly template: string}): Promise<Map<string, string | Uint8Array>> {
-  return renderSite({...sampleInput(template), pages: [samplePage(own)]})
+  return wholeSite({...sampleInput(template), pages: [samplePage(own)]})
 }
 
 export function textAt(files: ReadonlyMap<string, string | Uint8Array>, path: string): string {

@@ -5,11 +5,10 @@ import {afterAll, beforeAll, describe, expect, it} from 'vitest'
 import type {Page} from '../../src/pages/page.ts'
 import {shareByStep} from '../../src/charts/share-by-step.ts'
 import {addressOf, rootOf} from '../../src/site/links.ts'
-import {renderSite} from '../../src/site/render.ts'
 import {readTemplates} from '../../src/site/templates-folder.ts'
 import {atomFeed} from '../../src/site/feed.ts'
 import {parseDate} from '../../src/records/dates.ts'
-import {sampleInput, sampleSite, samplePage, textAt} from './sample-site.ts'
+import {sampleInput, sampleSite, samplePage, textAt, wholeSite} from './sample-site.ts'
 
 describe('addressOf(target, page)', () => {
   it('leads from any depth to any depth, with no server', () => {
@@ -40,7 +39,7 @@ describe('a page', () => {
 
   it('throws for a helper and a template that do not exist', async () => {
     await expect(sampleSite({template: '{{shout words}}', view: {words: ''}})).rejects.toThrow(/shout/)
-    await expect(renderSite({...sampleInput(), pages: [{...samplePage({}), template: 'nowhere'}]})).rejects.toThrow(/wants the template pages\/nowhere\.hbs/)
+    await expect(wholeSite({...sampleInput(), pages: [{...samplePage({}), template: 'nowhere'}]})).rejects.toThrow(/wants the template pages\/nowhere\.hbs/)
   })
 
   it('has its breed in the title once, its section marked, a skip link and a way to all pages', async () => {
@@ -83,9 +82,9 @@ describe('a figure', () => {
   it('may stand on two pages, but two figures may not share a name', async () => {
     const page = (path: string, own: object): Page => samplePage({path, view: {figure: own}, template: '{{> figure figure}}'})
     const input = sampleInput('{{> figure figure}}')
-    expect((await renderSite({...input, pages: [page('a.html', figure), page('b.html', {...figure})]})).size).toBeGreaterThan(2)
+    expect((await wholeSite({...input, pages: [page('a.html', figure), page('b.html', {...figure})]})).size).toBeGreaterThan(2)
     const other = {...figure, spec: shareByStep([{label: 'F1', count: 2, total: 2}])}
-    await expect(renderSite({...input, pages: [page('a.html', figure), page('b.html', other)]})).rejects.toThrow(/charts\/combs\.vl\.json is claimed twice: by figure figure-1 of a\.html and by figure figure-1 of b\.html/)
+    await expect(wholeSite({...input, pages: [page('a.html', figure), page('b.html', other)]})).rejects.toThrow(/charts\/combs\.vl\.json is claimed twice: by figure figure-1 of a\.html and by figure figure-1 of b\.html/)
   })
 })
 
@@ -93,20 +92,28 @@ describe('the whole site', () => {
   it('throws when two pages claim one path, naming both, also where only capitals differ', async () => {
     const input = sampleInput('x')
     const pages = [samplePage({path: 'birds/a.html', title: 'One'}), samplePage({path: 'birds/A.html', title: 'Other'})]
-    await expect(renderSite({...input, pages})).rejects.toThrow(/claimed twice: by page “One” \(sample\) and by page “Other” \(sample\)/)
+    await expect(wholeSite({...input, pages})).rejects.toThrow(/claimed twice: by page “One” \(sample\) and by page “Other” \(sample\)/)
   })
 
   it('has a search index of the pages that want to be found', async () => {
     const input = sampleInput('x')
-    const files = await renderSite({...input, pages: [samplePage({search: {kind: 'hen', words: 'pea </script>'}}), samplePage({path: 'b.html'})]})
+    const files = await wholeSite({...input, pages: [samplePage({search: {kind: 'hen', words: 'pea </script>'}}), samplePage({path: 'b.html'})]})
     expect(textAt(files, 'search-index.js')).toBe('window.pinfeatherIndex = [\n["A page","page.html","hen","pea </script>"]\n]\n')
+  })
+
+  it('that is one file leads nowhere outside itself, and its inner, web and mail links stay', async () => {
+    const template = '<p><a class="soft" href="{{link "birds.html"}}">Birds</a> <a href="#matter">up</a></p>{{markdown body}}'
+    const html = textAt(await sampleSite({template, view: {body: '[web](https://example.org/) [page](page.md)'}, selfContained: true}), 'page.html')
+    expect([...html.matchAll(/ href="([^"]*)"/g)].map(([, address]) => address).filter(address => !address?.startsWith('#'))).toEqual(['https://example.org/'])
+    expect(html).toContain('<p>Birds <a href="#matter">up</a></p>')
+    expect(html).not.toContain('<nav')
   })
 
   it('carries style, fonts and pictures inside a page that is one file', async () => {
     const input = sampleInput('{{> picture file="a.svg" alt="A hen"}}{{markdown body}}')
     const pictures = new Map([['a.svg', {path: 'photos/x.svg', width: 1, height: 1, small: null}]])
     const view = {body: '![again](photos/a.svg)'}
-    const files = await renderSite({...input, pages: [samplePage({path: 'in/one.html', selfContained: true, view})], photos: {pictures, files: new Map([['photos/x.svg', '<svg/>']])}})
+    const files = await wholeSite({...input, pages: [samplePage({path: 'in/one.html', selfContained: true, view})], photos: {pictures, files: new Map([['photos/x.svg', '<svg/>']])}})
     const html = textAt(files, 'in/one.html')
     expect([...html.matchAll(/src="([^"]*)"/g)].map(([, address]) => address)).toEqual(['data:image/svg+xml;base64,PHN2Zy8+', 'data:image/svg+xml;base64,PHN2Zy8+'])
     expect(html).toContain('data:font/woff2;base64,')
@@ -138,7 +145,7 @@ describe('readTemplates(own)', () => {
     expect(used).toEqual(['partials/extra.hbs', 'partials/foot.hbs', 'style.css'])
     expect(strangers).toEqual(['page/bird.hbs'])
     expect(files.get('layout.hbs')).toBe(readTemplates(null).files.get('layout.hbs'))
-    const site = await renderSite({...sampleInput('{{> extra}}'), templates: new Map([...files, ['pages/sample.hbs', '{{> extra}}']])})
+    const site = await wholeSite({...sampleInput('{{> extra}}'), templates: new Map([...files, ['pages/sample.hbs', '{{> extra}}']])})
     expect(textAt(site, 'page.html')).toContain('<footer>our own foot</footer>')
     expect(textAt(site, 'page.html')).toContain('extra')
     expect(textAt(site, 'style.css')).toBe('body { color: red }')

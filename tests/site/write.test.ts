@@ -48,6 +48,17 @@ describe('replaceFolder(target, files)', () => {
     expect(readdirSync(folder).sort()).toEqual(['content', 'site'])
   })
 
+  it('leaves the old site as it was when a page cannot be made, with others written already', () => {
+    write({'index.html': 'old'})
+    function* pages(): Generator<readonly [string, string]> {
+      yield ['index.html', 'new']
+      throw new Error('no such word')
+    }
+    expect(() => replaceFolder(target, pages(), {content})).toThrow('no such word')
+    expect(read('index.html')).toBe('old')
+    expect(readdirSync(folder).sort()).toEqual(['content', 'site'])
+  })
+
   it.skipIf(process.getuid?.() === 0)('leaves the old site as it was when the folder above may not be written', () => {
     write({'index.html': 'old'})
     chmodSync(folder, 0o500)

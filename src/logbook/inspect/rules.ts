@@ -5,6 +5,7 @@ import * as bandInDoubt from './band-in-doubt.ts'
 import * as bandTwice from './band-twice.ts'
 import * as chancesDoNotSum from './chances-do-not-sum.ts'
 import * as clauseUnknown from './clause-unknown.ts'
+import * as fileMisnamed from './file-misnamed.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
 import * as inTwoPens from './in-two-pens.ts'
@@ -22,6 +23,7 @@ import * as photoWithoutWords from './photo-without-words.ts'
 import * as recordsDisagree from './records-disagree.ts'
 import * as sameName from './same-name.ts'
 import * as scoredAfterLeaving from './scored-after-leaving.ts'
+import * as seenBeforeHatched from './seen-before-hatched.ts'
 import * as stepContradicted from './step-contradicted.ts'
 import * as tallyOverdrawn from './tally-overdrawn.ts'
 import * as tooManyChicks from './too-many-chicks.ts'
@@ -41,15 +43,16 @@ import * as unknownStrain from './unknown-strain.ts'
 import * as unknownTally from './unknown-tally.ts'
 import * as unknownTrait from './unknown-trait.ts'
 import * as unlikelyWeight from './unlikely-weight.ts'
+import * as weighedTwice from './weighed-twice.ts'
 import * as wrongParentSex from './wrong-parent-sex.ts'
 
 export const RULES: readonly Rule[] = [
   noProject, sameName,
   unknownStrain, unknownTrait, unknownKeeper, unknownBand, unknownPen, unknownHatch, unknownTally, unknownJudge, unknownPhoto, unknownStep, unknownState, unknownLocus,
   noTarget, unitMixed, clauseUnknown,
-  bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
+  fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
   loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, stepContradicted,
   hatchBeforePen, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
-  leftBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, tooManyEggs, unlikelyWeight,
+  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, tooManyEggs, unlikelyWeight, weighedTwice,
   afterAsOf, photoWithoutWords,
 ]

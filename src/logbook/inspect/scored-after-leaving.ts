@@ -1,7 +1,5 @@
-import type {PartialDate} from '../../records/dates.ts'
-import type {Spot} from '../../records/problem.ts'
-import type {Bird} from '../book.ts'
 import type {Linked} from '../linked.ts'
+import {sightings} from '../sightings.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const BIRD = '---\nband: H-9\nsex: male\nstrain: holm-white\nhatched: 2022-03-20\nleft: 2024-05-01 died\n---\n'
@@ -19,14 +17,11 @@ const DEAD: readonly string[] = ['died', 'culled', 'taken']
 
 /** One slip a bird: the first time it was seen after its death. */
 export function check({bench, book, doubtful}: Linked): void {
-  const shown = new Map<Bird, {on: PartialDate; at: Spot; verb: string}[]>()
-  for (const show of book.shows) for (const {bird, at} of show.entries) shown.set(bird, [...(shown.get(bird) ?? []), {on: show.on, at, verb: 'shown'}])
+  const seen = sightings(book)
   for (const bird of book.birds) {
     const gone = bird.left?.on
     if (!gone || !DEAD.includes(bird.left?.how ?? '') || doubtful.has(bird)) continue
-    const own = [...bird.looks.values()].flatMap(look => look.scores.flatMap(({on, at}) => (on ? [{on, at, verb: 'scored'}] : [])))
-    const weighed = bird.weighings.map(({on, at}) => ({on, at, verb: 'weighed'}))
-    const late = [...weighed, ...own, ...(shown.get(bird) ?? [])].filter(({on}) => on.first > gone.last).sort((a, b) => a.on.first - b.on.first)[0]
+    const late = seen(bird).find(({on}) => on.first > gone.last)
     if (late) bench.note(slipOf(entry, late.at, `${bird.band} was ${late.verb} ${late.on.text}, but had ${bird.left?.how === 'died' ? 'died' : `been ${bird.left?.how ?? ''}`} ${gone.text}`, 'mend the band or the day', {at: bird.at, note: `${bird.band} stands here`}))
   }
 }

@@ -37,7 +37,7 @@ export function check({bench, book}: Linked): void {
       put(ages, ageKey(bird, weighing), {bird, weighing})
     }
   }
-  const units = new Map(book.traits.flatMap(({measure, unit}) => (measure && unit ? [[measure, unit] as const] : [])))
+  const units = new Map(book.traits.flatMap(({id, measure, unit}) => (unit === null ? [] : [[measure ?? id, unit] as const])))
   const ofMates = middles(mates), ofAges = middles(ages)
   for (const own of mates.values()) {
     for (const each of own) {

@@ -6,7 +6,7 @@ export const trueBredRate: Method = {
   id: 'true-bred',
   title: 'The true-bred rate',
   question: 'Does it breed true?',
-  definition: 'Of the chicks scored, the share that shows every required trait. A chick **fails** when any required trait it shows is off. It **passes** when at least one required trait was scored, and every one that its sex and age can show was scored and is right. All others are not fully scored, and the rate is given again with all of these failing and with all of them passing. Chicks culled count like chicks kept. Only steps mated inside the breed can breed true; for crosses and backcrosses the same count says what there was to choose from.',
+  definition: 'Of the chicks scored, the share that showed every required trait that it was old enough, and of the sex, to show. A chick **fails** when any required trait it shows is off. It **passes** when at least one required trait was scored, and every one that its sex and age can show was scored and is right. A chick that left before a trait could be seen can so pass on fewer traits than the standard requires: how many did, and which traits were wanting, is said beside the rate. All others are not fully scored, and the rate is given again with all of these failing and with all of them passing. Chicks culled count like chicks kept. Only steps mated inside the breed can breed true; for crosses and backcrosses the same count says what there was to choose from.',
   formula: 'rate = passes / (passes + fails)',
   letters: [],
   edges: `- Chicks lost before they could be scored, too young yet, or never listed are counted apart and stand in no rate.

@@ -131,3 +131,12 @@ describe('a mistyped keeper', () => {
     ])
   })
 })
+
+describe('a name that no record bears', () => {
+  it('is said once, with the other places that name it', () => {
+    const {'strains/holm-white.md': strain = '', ...others} = around({})
+    const {problems} = linkFiles({...others, 'strains/holm-whit.md': strain})
+    expect(problems).toMatchObject([{code: 'unknown-strain', remedy: 'did you mean holm-whit (strains/holm-whit.md)?', place: {file: 'project.md'}}])
+    expect(problems[0]?.related?.map(({place, note}) => `${note} ${place.file}:${place.start.line}`)).toEqual(['also at birds/H-1.md:4', 'also at birds/H-2.md:4', 'also at birds/H-3.md:4'])
+  })
+})

@@ -1,0 +1,34 @@
+/** A page that goes out alone, by mail or in an envelope: stylesheet, fonts and pictures are inside it, and no link leads out of it to where nobody has the site. */
+import type {Files} from './assets.ts'
+import {addressOf} from './links.ts'
+
+const TYPES: Readonly<Record<string, string>> = {woff2: 'font/woff2', jpg: 'image/jpeg', png: 'image/png', svg: 'image/svg+xml'}
+
+function dataAddress(path: string, content: string | Uint8Array): string {
+  const type = TYPES[path.slice(path.lastIndexOf('.') + 1)]
+  if (type === undefined) throw new Error(`${path} cannot be put inside a page: what kind of file it is is not known`)
+  return `data:${type};base64,${Buffer.from(content).toString('base64')}`
+}
+
+/** The stylesheet with its fonts inside, for a page that is one file. */
+export function styleInside(templates: Files): string {
+  const style = templates.get('style.css')
+  if (typeof style !== 'string') throw new Error('the templates folder has no style.css')
+  return style.replace(/\/\*[\s\S]*?\*\//g, '').replace(/\n\s*/g, '\n').replace(/url\("?([\w./-]+)"?\)/g, (whole, path: string) => {
+    const content = templates.get(path)
+    return content === undefined ? whole : `url("${dataAddress(path, content)}")`
+  })
+}
+
+/** A page with its pictures inside. */
+export function picturesInside(html: string, pagePath: string, files: Files): string {
+  return html.replace(/(<img\b[^>]*? src=")([^"]+)(")/g, (whole, before: string, address: string, after: string) => {
+    const found = [...files].find(([path]) => addressOf(path, pagePath) === address)
+    return found ? before + dataAddress(...found) + after : whole
+  })
+}
+
+/** A page whose links to other pages of the site are words alone; those within it, to the web and to mail stay. */
+export function linksInside(html: string): string {
+  return html.replace(/<a\b[^>]*? href="([^"]*)"[^>]*>([\s\S]*?)<\/a>/g, (whole, address: string, words: string) => (/^(?:#|https?:|mailto:)/.test(address) ? whole : words))
+}

@@ -1,0 +1,25 @@
+/** The command line as it is typed: what is wrong use, and what is said to it. */
+import {spawnSync} from 'node:child_process'
+import {fileURLToPath} from 'node:url'
+import {describe, expect, it} from 'vitest'
+
+const CLI = fileURLToPath(new URL('../../src/cli.ts', import.meta.url))
+
+function typed(...words: string[]) {
+  const {status, stderr} = spawnSync(process.execPath, ['--import', 'tsx', CLI, ...words], {encoding: 'utf8', timeout: 60_000})
+  return {status, stderr}
+}
+
+describe('wrong use of the command line', () => {
+  it('a day that is none is refused with the reason', () => {
+    const {status, stderr} = typed('inspect', 'content', '--as-of', '2026-02-30')
+    expect(status).toBe(2)
+    expect(stderr).toContain('“2026-02-30” is not in the calendar; write a date that exists')
+  }, 60_000)
+
+  it('the folder to write goes after --to', () => {
+    const {status, stderr} = typed('publish', 'my-fowl', 'my-site')
+    expect(status).toBe(2)
+    expect(stderr).toContain('the folder to write goes after --to: pinfeather publish my-fowl --to my-site')
+  }, 60_000)
+})
