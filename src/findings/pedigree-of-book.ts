@@ -1,5 +1,6 @@
 import type {Bird, Logbook, Parentage, Strain} from '../logbook/book.ts'
-import type {Animal, Base, Kin, Mating, Pedigree} from '../pedigree/pedigree.ts'
+import {founderBases} from '../logbook/founder-bases.ts'
+import type {Animal, Kin, Mating, Pedigree} from '../pedigree/pedigree.ts'
 
 /** The book as descent sees it, and the way between its birds and the pedigree's numbers. */
 export interface PedigreeOfBook {
@@ -24,7 +25,7 @@ export function pedigreeOfBook(book: Logbook): PedigreeOfBook {
     if (found === undefined) throw new Error(`${bird.id} is not in the book`)
     return found
   }
-  const {bases, strainBase, founderBase} = basesOf(book)
+  const {bases, ofStrain, ofFounder} = founderBases(book.strains, book.birds)
   const matingsOf = sharedMatings(numberOf)
   const animals: Animal[] = []
   const standIns: Animal[] = []
@@ -39,12 +40,12 @@ export function pedigreeOfBook(book: Logbook): PedigreeOfBook {
     const {outside} = parentage
     const standIn = standInFor(bird)
     animals.push({
-      sex, base: parentage.kind === 'founder' ? founderBase(bird) : null, matings: matingsOf(parentage),
-      ...(outside ? {outside: {sire: outside.sire && strainBase(outside.sire), dam: outside.dam && strainBase(outside.dam)}} : {}),
+      sex, base: parentage.kind === 'founder' ? ofFounder(bird) : null, matings: matingsOf(parentage),
+      ...(outside ? {outside: {sire: outside.sire && ofStrain(outside.sire), dam: outside.dam && ofStrain(outside.dam)}} : {}),
       ...(standIn === null ? {} : {damStandIn: standIn}),
     })
   }
-  return {pedigree: {animals: [...animals, ...standIns], bases, kin: kinOf(book, numberOf)}, birds: book.birds, numberOf, baseOf: strainBase}
+  return {pedigree: {animals: [...animals, ...standIns], bases, kin: kinOf(book, numberOf)}, birds: book.birds, numberOf, baseOf: ofStrain}
 
   /** one hen for all chicks of a family whose dam is in doubt */
   function standInFor({family, hatch, parentage}: Bird): number | null {
@@ -73,33 +74,10 @@ function sharedMatings(numberOf: (bird: Bird) => number): (parentage: Parentage)
   }
 }
 
-function basesOf(book: Logbook) {
-  const bases: Base[] = book.strains.map(({inbreeding, kinship}) => ({inbreeding, kinship, within: null}))
-  const places = new Map(book.strains.map((strain, index) => [strain, index] as const))
-  const strainBase = (strain: Strain): number => {
-    const found = places.get(strain)
-    if (found === undefined) throw new Error(`${strain.id} is not in the book`)
-    return found
-  }
-  const flocks = new Map<string, number>()
-  /** birds of one flock are kin as it says, or as their strain is where that is more */
-  const founderBase = ({strain, flock}: Bird): number | null => {
-    const base = strain && strainBase(strain)
-    if (flock === null) return base
-    const key = `${strain?.id ?? ''}\n${flock.name}`
-    const known = flocks.get(key)
-    if (known !== undefined) return known
-    bases.push({inbreeding: strain?.inbreeding ?? 0, kinship: Math.max(flock.kinship, strain?.kinship ?? 0), within: base})
-    flocks.set(key, bases.length - 1)
-    return bases.length - 1
-  }
-  return {bases, strainBase, founderBase}
-}
-
-/** Each stated pair once. Kinship stated of a bird whose parents are in the book adds nothing: it follows from them. */
+/** Each stated pair of founders once. */
 function kinOf(book: Logbook, numberOf: (bird: Bird) => number): Kin[] {
   return book.birds.flatMap(bird => bird.kin.flatMap(({with: other, kinship}): Kin[] => {
     const a = numberOf(bird), b = numberOf(other)
-    return a < b && bird.parentage.kind === 'founder' && other.parentage.kind === 'founder' ? [{animals: [a, b], kinship}] : []
+    return a < b ? [{animals: [a, b], kinship}] : []
   }))
 }

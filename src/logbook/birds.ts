@@ -5,6 +5,7 @@ import type {Bird, Hatch, Observation, Strain} from './book.ts'
 import {bandBook, type BandBook} from './band-book.ts'
 import {birdIds} from './bird-ids.ts'
 import type {Directory} from './directory.ts'
+import {maybeItself} from './inspect/maybe-itself.ts'
 import type {Keepers} from './keepers.ts'
 import {flockOf, leavingOf, sexOf} from './life.ts'
 import type {Open} from './open.ts'
@@ -51,7 +52,7 @@ export function linkBirds(groups: readonly Told[], rooms: Rooms, bench: Bench): 
     return bird
   })
   const book = bandBook(birds, worn, bench)
-  for (const [bird, group] of tellings) linkKin(bird, group, book)
+  for (const [bird, group] of tellings) linkSame(bird, group, book, bench)
   return {...book, tellings}
 }
 
@@ -103,16 +104,16 @@ function observationsOf(tellings: Told, keepers: Keepers, traits: Traits): reado
   return observations
 }
 
-/** Kin among founders (said of one, true of both), and birds that one may be; a bird it is the same as has been joined to it already. */
-function linkKin(bird: Open<Bird>, tellings: Told, book: BandBook<Open<Bird>>): void {
+/** Birds that one may be; a bird it is the same as has been joined to it already. */
+function linkSame(bird: Open<Bird>, tellings: Told, book: BandBook<Open<Bird>>, bench: Bench): void {
   const same = told(tellings, 'same-as')?.value
   if (same && !book.isWorn(same.text)) book.find(same)
-  bird.maybe = (told(tellings, 'maybe')?.value ?? []).map(ref => book.find(ref)).filter(other => other !== null)
-  for (const {with: ref, kinship} of told(tellings, 'kin')?.value ?? []) {
+  const maybe = new Set<Bird>()
+  for (const ref of told(tellings, 'maybe')?.value ?? []) {
     const other = book.find(ref)
-    if (!other) continue
-    if (!bird.kin.some(kin => kin.with === other)) bird.kin = [...bird.kin, {with: other, kinship}]
-    if (!other.kin.some(kin => kin.with === bird)) other.kin = [...other.kin, {with: bird, kinship}]
+    if (other === bird) bench.note(maybeItself(bird.band, ref.at))
+    else if (other) maybe.add(other)
   }
+  bird.maybe = [...maybe]
 }
 

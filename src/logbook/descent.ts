@@ -1,10 +1,10 @@
 /** Birds in order of descent, and what descent gives each: its step and its strain shares. */
-import {inside, type Spot} from '../records/problem.ts'
+import {inside} from '../records/problem.ts'
 import {parentsFirst} from '../pedigree/parents-first.ts'
 import type {Birds} from './birds.ts'
 import type {Bench} from './bench.ts'
 import type {Bird, Chicks, Hatch, Strain} from './book.ts'
-import {loopInDescent} from './inspect/loop-in-descent.ts'
+import {loopInDescent, type Link} from './inspect/loop-in-descent.ts'
 import type {Open} from './open.ts'
 import {UNKNOWN_PARENTS} from './parentage.ts'
 import {told, type Told} from './tellings.ts'
@@ -17,8 +17,14 @@ export function inOrderOfDescent({birds, tellings}: Birds, bench: Bench): {reado
   const place = new Map<Bird, number>(byAge.map((bird, index) => [bird, index]))
   const known = new Map<Bird['parentage'], readonly number[]>()
   const parentsOf = (index: number): readonly number[] => {
-    const parentage = byAge[index]?.parentage
-    if (!parentage) return []
+    const bird = byAge[index]
+    if (!bird) return []
+    const {parentage} = bird
+    // a bird that may be one of several descends from them
+    if (bird.maybe.length > 0) return [...placesOf(parentage), ...bird.maybe.flatMap(other => place.get(other) ?? [])]
+    return placesOf(parentage)
+  }
+  const placesOf = (parentage: Bird['parentage']): readonly number[] => {
     const parents = known.get(parentage) ?? [...parentage.sires, ...parentage.dams].flatMap(({bird}) => place.get(bird) ?? [])
     known.set(parentage, parents)
     return parents
@@ -27,12 +33,16 @@ export function inOrderOfDescent({birds, tellings}: Birds, bench: Bench): {reado
   const looped = new Set<Bird>()
   for (const loop of loops) {
     const onIt = loop.flatMap(index => byAge[index] ?? [])
-    if (onIt.some(bird => looped.has(bird))) continue
+    if (onIt.every(bird => looped.has(bird))) continue
     bench.note(loopInDescent(onIt, (chick, parent) => writtenAt(chick, parent, tellings.get(chick) ?? [])))
     for (const bird of onIt) looped.add(bird)
   }
   if (looped.size === 0) return {birds: order.flatMap(index => byAge[index] ?? []), looped}
-  for (const bird of byAge) if (loops.some(loop => loop.some(index => byAge[index] === bird))) bird.parentage = UNKNOWN_PARENTS
+  for (const bird of byAge) {
+    if (!looped.has(bird)) continue
+    bird.parentage = UNKNOWN_PARENTS
+    bird.maybe = []
+  }
   return {birds: parentsFirst(byAge.length, parentsOf).order.flatMap(index => byAge[index] ?? []), looped}
 }
 
@@ -62,9 +72,17 @@ export function placeByDescent(birds: readonly Open<Bird>[], hatches: readonly O
   }
 }
 
-/** Where a bird is written to be the chick of another, if it is: as its sire or as its dam. */
-function writtenAt(chick: Bird, parent: Bird, tellings: Told): Spot | null {
-  const side = chick.parentage.sires.some(sire => sire.bird === parent) ? 'sire' : 'dam'
+/** Where a bird is written to be the chick of another: as its sire or dam, or by standing in the pen of its hatch; or to be perhaps the other itself. */
+function writtenAt(chick: Bird, parent: Bird, tellings: Told): Link {
+  const {sires, dams} = chick.parentage
+  const side = sires.some(({bird}) => bird === parent) ? 'sire' : dams.some(({bird}) => bird === parent) ? 'dam' : null
+  if (side === null) {
+    const maybe = told(tellings, 'maybe')
+    return {at: maybe && inside(maybe.by.at, 'maybe'), by: 'maybe'}
+  }
   const written = told(tellings, side)
-  return written && inside(written.by.at, side)
+  if (written) return {at: inside(written.by.at, side), by: 'word'}
+  const pens = (chick.hatch?.pens ?? []).map(({pen}) => pen)
+  const stay = pens.flatMap(pen => (side === 'sire' ? pen.males : pen.females)).find(({bird}) => bird === parent)
+  return {at: stay?.at ?? null, by: stay ? 'pen' : 'word'}
 }

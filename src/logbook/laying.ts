@@ -26,6 +26,9 @@ export function lastDayOf({left}: Pick<Bird, 'left'>): Day {
   return left === null || left.how === 'lent' ? Infinity : left.on?.last ?? Infinity
 }
 
+/** Days of age under which a bird does not breed: 16 weeks. Common practice, no source. */
+export const YOUNGEST_BREEDER = 16 * 7
+
 const meet = (a: Span, b: Span): boolean => a.from <= b.to && b.from <= a.to
 
 /** Males that can have fathered eggs laid then: in the pen, or taken out so lately that the hens may still keep their sperm. */

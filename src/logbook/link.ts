@@ -23,6 +23,7 @@ import {hatchShells} from './hatch-shells.ts'
 import {fillHatches} from './hatches.ts'
 import {noProject} from './inspect/no-project.ts'
 import {RULES} from './inspect/rules.ts'
+import {linkFounderKin} from './founder-kin.ts'
 import {linkKeepers} from './keepers.ts'
 import {layingOf} from './laying.ts'
 import type {Linked} from './linked.ts'
@@ -78,10 +79,11 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
   const hatches = hatchShells(bench, strains, keepers)
   const birds = linkBirds(gatherTellings(bench, hatches), {strains, keepers, photographs, traits, hatches}, bench)
   const pens = linkPens(bench, birds, keepers)
-  const matings = fillHatches(hatches, {birds, pens, strains, bench, incubationDays: project.incubationDays, spermStoreDays: project.spermStoreDays})
+  const matings = fillHatches(hatches, {birds, pens, strains, keepers, bench, incubationDays: project.incubationDays, spermStoreDays: project.spermStoreDays})
 
   inferSexes(birds.birds, pens.all)
   const {birds: inOrder, looped} = inOrderOfDescent(birds, bench)
+  linkFounderKin(birds, strains.all, bench)
   const steps = stepsOf(project, strains.all, records.step)
   placeByDescent(inOrder, hatches.all, steps)
 
@@ -97,7 +99,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
   for (const hatch of hatches.all) hatch.rearing = rearingOf(hatch)
   givePhotographs(photographs, records, [...book.strains, ...book.traits, ...book.pens, ...book.hatches, ...book.shows, ...book.care, ...book.stepNotes.values()])
   return {
-    bench, book, tellings: birds.tellings, staysOf: pens.staysOf, steps, uses: parentUses(book, birds.tellings), ownAsOf: ownAsOf ?? null, doubtful: new Set([...birds.twice, ...looped]),
+    bench, book, tellings: birds.tellings, staysOf: pens.staysOf, steps, uses: parentUses(book, birds.tellings, (hatch, tally) => records.hatch[hatches.all.indexOf(hatch)]?.data.tallies?.[tally]), ownAsOf: ownAsOf ?? null, doubtful: new Set([...birds.twice, ...looped]),
     records: {
       hatch: new Map(hatches.all.flatMap((hatch, index) => (records.hatch[index] ? [[hatch, records.hatch[index]] as const] : []))),
       pen: new Map(pens.all.flatMap((pen, index) => (records.pen[index] ? [[pen, records.pen[index]] as const] : []))),

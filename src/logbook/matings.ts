@@ -5,6 +5,7 @@
 import type {Span} from './band-book.ts'
 import type {Bird, Pair, Pen, Stay} from './book.ts'
 import {eggsByHen, type EggsOfPen} from './eggs-by-hen.ts'
+import {SLACK} from './inspect/chances-do-not-sum.ts'
 import {femalesAt, malesAt, malesMetBy} from './laying.ts'
 import type {Pens} from './pens.ts'
 import type {Candidate, StatedParent} from './stated-parents.ts'
@@ -124,11 +125,11 @@ function partsOf({pens, laying, eggs, eggsByDam}: Setting, staysOf: Pens['staysO
   function siresFor(dam: Bird | null, pen: Pen, males: readonly Candidate[]): readonly Candidate[] {
     if (dam === null || laying === null || !pen.females.some(stay => stay.bird === dam)) return males
     const met = malesMetBy(dam, pen, staysOf.get(dam) ?? [], laying, spermStoreDays)
-    const here = males.filter(({bird}) => bird !== null && met.has(bird))
+    const here = males.filter(({bird}) => bird === null || met.has(bird))
     // stated shares of the chicks leave nothing over for males of another pen
     const shared = pen.males.some(stay => stay.chance !== null)
     const elsewhere = shared ? [] : [...met].filter(bird => !males.some(male => male.bird === bird)).map(bird => ({bird, chance: 1}))
-    return here.length + elsewhere.length > 0 ? [...here, ...elsewhere] : males
+    return [...here, ...elsewhere].some(({bird}) => bird !== null) ? [...here, ...elsewhere] : males
   }
 }
 
@@ -140,7 +141,10 @@ function damCandidates(hens: readonly Bird[], laid: EggsOfPen | undefined): read
   return known.length > 0 ? known.map(([bird, chance]) => ({bird, chance})) : hens.map(bird => ({bird, chance: 1}))
 }
 
-/** Males with equal chances, or their stated shares; what is left of the whole goes evenly to those without one. */
+/**
+ * Males with equal chances, or their stated shares. What is left of the whole goes evenly to those without one; where all have one, and stood there
+ * throughout, to a bird outside the book.
+ */
 function maleCandidates(pen: Pen, laying: Span | null, spermStoreDays: number): readonly Candidate[] {
   const possible = malesAt(pen, laying, spermStoreDays)
   const stays = possible.length > 0 ? possible : pen.males
@@ -150,7 +154,9 @@ function maleCandidates(pen: Pen, laying: Span | null, spermStoreDays: number): 
   if (stated.size === 0) return birds.map(bird => ({bird, chance: 1}))
   const unstated = distinct(pen.males).filter(bird => !stated.has(bird)).length
   const rest = Math.max(0, 1 - [...stated.values()].reduce((sum, chance) => sum + chance, 0))
-  return birds.map(bird => ({bird, chance: stated.get(bird) ?? rest / unstated}))
+  const found = birds.map((bird): Candidate => ({bird, chance: stated.get(bird) ?? rest / unstated}))
+  const throughout = pen.males.every(({from, to}) => from === null && to === null)
+  return unstated === 0 && throughout && rest > SLACK ? [...found, {bird: null, chance: rest}] : found
 }
 
 const distinct = (stays: readonly Stay[]): readonly Bird[] => [...new Set(stays.map(stay => stay.bird))]

@@ -6,16 +6,20 @@ import type {Bench} from './bench.ts'
 import type {Birds} from './birds.ts'
 import type {Bird, Hatch, Keeper, Parentage, Pen, Strain} from './book.ts'
 import type {Directory} from './directory.ts'
+import {noneAtKeeper} from './inspect/none-at-keeper.ts'
+import type {Keepers} from './keepers.ts'
+import {keptThen} from './kept-then.ts'
 import {layingOf} from './laying.ts'
 import {matingsOf, type Matings, type Setting} from './matings.ts'
 import {parentageOf, UNKNOWN_PARENTS} from './parentage.ts'
 import type {Pens} from './pens.ts'
-import {NOT_STATED, statedParent, type StatedParent} from './stated-parents.ts'
+import {NOT_STATED, statedParent, type Naming, type StatedParent} from './stated-parents.ts'
 
 export interface Rooms {
   readonly birds: Birds
   readonly pens: Pens
   readonly strains: Directory<Strain>
+  readonly keepers: Keepers
   readonly bench: Bench
   readonly incubationDays: number
   readonly spermStoreDays: number
@@ -40,9 +44,24 @@ export type ParentLine = Pick<TallyRecord, 'sire' | 'dam' | 'pen'>
 
 /** @param at where each of the three is written: they may stand in different records */
 export function statedOf(line: ParentLine, at: {readonly sire: Spot; readonly dam: Spot}, origin: Origin, rooms: Rooms): Stated {
-  const {birds, strains, bench, pens} = rooms
-  const side = (key: 'sire' | 'dam') => statedParent(line[key], inside(at[key], key), birds, strains, origin.laying, origin.keeper, key === 'sire' ? 'male' : 'female', bench)
-  return {sire: side('sire'), dam: side('dam'), pen: line.pen ? pens.find(line.pen) : null}
+  const side = (key: 'sire' | 'dam') => {
+    const spot = inside(at[key], key)
+    return statedParent(line[key], spot, namingAt(spot, key === 'sire' ? 'male' : 'female', origin, rooms), rooms.bench)
+  }
+  return {sire: side('sire'), dam: side('dam'), pen: line.pen ? rooms.pens.find(line.pen) : null}
+}
+
+function namingAt(spot: Spot, as: 'male' | 'female', {laying, keeper}: Origin, {birds, strains, keepers, pens, bench}: Rooms): Naming {
+  return {
+    find: band => birds.find(band, laying, keeper, as),
+    strain: ref => strains.find(ref),
+    keptBy(ref) {
+      const whose = keepers.find(ref)
+      const found = laying ? keptThen(birds.birds, pens.staysOf, whose, as, laying) : []
+      if (found.length === 0) bench.note(noneAtKeeper(spot, ref, as, laying !== null))
+      return found
+    },
+  }
 }
 
 export const NOTHING_STATED: Stated = {sire: NOT_STATED, dam: NOT_STATED, pen: null}

@@ -3,6 +3,7 @@ import {inside, type Spot} from '../records/problem.ts'
 import type {Span} from './band-book.ts'
 import type {Bird, Hatch, Logbook, Pen, Stay} from './book.ts'
 import {femalesAt, layingOf, malesAt} from './laying.ts'
+import type {ParentLine} from './origins.ts'
 import {told, type Told} from './tellings.ts'
 
 export interface ParentUse {
@@ -16,7 +17,8 @@ export interface ParentUse {
   readonly layings: readonly {readonly span: Span; readonly hatch: Hatch | null; readonly at: Spot}[]
 }
 
-export function parentUses(book: Logbook, tellings: ReadonlyMap<Bird, Told>): readonly ParentUse[] {
+/** @param lineOf what is written of a tally's own parents */
+export function parentUses(book: Logbook, tellings: ReadonlyMap<Bird, Told>, lineOf: (hatch: Hatch, tally: number) => ParentLine | undefined): readonly ParentUse[] {
   const {incubationDays, spermStoreDays} = book.project
   const layings = new Map(book.hatches.map(hatch => [hatch, layingOf(hatch, incubationDays)]))
   const uses: ParentUse[] = []
@@ -41,10 +43,12 @@ export function parentUses(book: Logbook, tellings: ReadonlyMap<Bird, Told>): re
     if (own) uses.push(...statedUses(bird, own, bird.hatch ? layings.get(bird.hatch) ?? null : layingOf({on: bird.hatched}, incubationDays)))
   }
   for (const hatch of book.hatches) {
-    for (const tally of hatch.tallies) {
+    for (const [index, tally] of hatch.tallies.entries()) {
       const span = layings.get(hatch)
       if (tally.parentage === hatch.parentage) continue
       for (const [as, parents, key] of [['male', tally.parentage.sires, 'sire'], ['female', tally.parentage.dams, 'dam']] as const) {
+        // any of a keeper's birds is chosen by its sex and age, and stands nowhere as a parent itself
+        if (lineOf(hatch, index)?.[key]?.kind === 'keeper') continue
         const inPens = new Set(hatch.pens.flatMap(({pen}) => (as === 'male' ? pen.males : pen.females).map(stay => stay.bird)))
         for (const {bird} of parents) {
           if (!inPens.has(bird)) uses.push({bird, as, at: inside(tally.at, key), pen: null, stay: null, layings: span ? [{span, hatch, at: hatch.at}] : []})
@@ -59,7 +63,8 @@ function statedUses(chick: Bird, own: Told, span: Span | null): readonly ParentU
   const layings = span ? [{span, hatch: chick.hatch, at: chick.at}] : []
   const uses: ParentUse[] = []
   const sire = told(own, 'sire'), dam = told(own, 'dam')
-  if (sire) for (const {bird} of chick.parentage.sires) uses.push({bird, as: 'male', at: inside(sire.by.at, 'sire'), pen: null, stay: null, layings})
-  if (dam) for (const {bird} of chick.parentage.dams) uses.push({bird, as: 'female', at: inside(dam.by.at, 'dam'), pen: null, stay: null, layings})
+  // nor do a keeper's birds stand as parents here
+  if (sire && sire.value.kind !== 'keeper') for (const {bird} of chick.parentage.sires) uses.push({bird, as: 'male', at: inside(sire.by.at, 'sire'), pen: null, stay: null, layings})
+  if (dam && dam.value.kind !== 'keeper') for (const {bird} of chick.parentage.dams) uses.push({bird, as: 'female', at: inside(dam.by.at, 'dam'), pen: null, stay: null, layings})
   return uses
 }

@@ -9,6 +9,7 @@ import type {Birds} from './birds.ts'
 import type {Bird, Keeper, Pen, Stay} from './book.ts'
 import {directory, type Directory} from './directory.ts'
 import {chancesDoNotSum, SLACK} from './inspect/chances-do-not-sum.ts'
+import {chancesWanting} from './inspect/chances-wanting.ts'
 import {unknownPen} from './inspect/unknown-pen.ts'
 import type {Keepers} from './keepers.ts'
 import type {Open} from './open.ts'
@@ -55,10 +56,11 @@ function seasonSpan(data: RecordOf<'pen'>['data']): Span {
   }
 }
 
-/** Stated shares of the males make a whole; males that came or went are not held to it. */
+/** Stated shares of the males make a whole, or leave something to a bird outside the book; males that came or went are not held to it. */
 function noteShares({data, at}: RecordOf<'pen'>, bench: Bench): void {
   const stated = data.males.filter(stay => stay.from === undefined && stay.to === undefined).flatMap(stay => stay.chance ?? [])
   const sum = stated.reduce((total, chance) => total + chance, 0)
   const wanting = stated.length > 0 && stated.length === data.males.length && sum < 1 - SLACK
-  if (wanting || sum > 1 + SLACK) bench.note(chancesDoNotSum(inside(at, 'males'), sum, 'the males’ shares'))
+  if (sum > 1 + SLACK) bench.note(chancesDoNotSum(inside(at, 'males'), sum, 'the males’ shares'))
+  if (wanting) bench.note(chancesWanting(inside(at, 'males'), sum, 'the males’ shares'))
 }

@@ -1,12 +1,11 @@
 /** What a chick's line or a bird's file says of its own sire and dam. */
 import type {ParentRead} from '../records/schema/parts.ts'
+import type {Ref} from '../records/scalars.ts'
 import type {Spot} from '../records/problem.ts'
-import type {Span} from './band-book.ts'
+import type {Bird, Strain} from './book.ts'
 import type {Bench} from './bench.ts'
-import type {Birds} from './birds.ts'
-import type {Bird, Keeper, Strain} from './book.ts'
-import type {Directory} from './directory.ts'
 import {chancesDoNotSum, SLACK} from './inspect/chances-do-not-sum.ts'
+import {chancesWanting} from './inspect/chances-wanting.ts'
 
 export interface Candidate {
   /** null: a bird outside the book */
@@ -25,22 +24,30 @@ export interface StatedParent {
 
 export const NOT_STATED: StatedParent = {candidates: null, strain: null, written: false}
 
-export function statedParent(
-  read: ParentRead | undefined, at: Spot, birds: Birds, strains: Directory<Strain>, when: Span | null, keeper: Keeper | null, as: 'male' | 'female', bench: Bench,
-): StatedParent {
-  if (read === undefined) return NOT_STATED
-  if (read.kind === 'outside') {
-    const strain = read.strain ? strains.find(read.strain) : null
-    return {candidates: strain ? [{bird: null, chance: 1}] : null, strain, written: true}
-  }
-  const sum = read.birds.reduce((total, {chance}) => total + (chance ?? 0), 0)
-  const withChances = read.birds.some(({chance}) => chance !== null)
-  if (withChances && Math.abs(sum - 1) > SLACK) bench.note(chancesDoNotSum(at, sum))
-  const even = 1 / Math.max(1, read.birds.length)
-  const found = read.birds.map(({band, chance}): Candidate => ({
-    bird: band.text === 'unknown' ? null : birds.find(band, when, keeper, as),
-    chance: withChances ? (chance ?? 0) / (sum > 0 ? sum : 1) : even,
-  }))
-  return {candidates: found.length === 0 ? null : found, strain: null, written: true}
+/** How the names in a statement become birds: those of one sex, at the time of one laying. */
+export interface Naming {
+  find(band: Ref): Bird | null
+  strain(ref: Ref): Strain | null
+  /** any of those a keeper had then */
+  keptBy(keeper: Ref): readonly Bird[]
 }
 
+export function statedParent(read: ParentRead | undefined, at: Spot, naming: Naming, {note}: Pick<Bench, 'note'>): StatedParent {
+  if (read === undefined) return NOT_STATED
+  if (read.kind === 'outside') {
+    const strain = read.strain ? naming.strain(read.strain) : null
+    return {candidates: strain ? [{bird: null, chance: 1}] : null, strain, written: true}
+  }
+  if (read.kind === 'keeper') return written(naming.keptBy(read.keeper).map((bird, _, all) => ({bird, chance: 1 / all.length})))
+  const named = (band: Ref) => (band.text === 'unknown' ? null : naming.find(band))
+  if (read.birds.every(({chance}) => chance === null)) return written(read.birds.map(({band}, _, all) => ({bird: named(band), chance: 1 / all.length})))
+
+  const sum = read.birds.reduce((total, {chance}) => total + (chance ?? 0), 0)
+  const wanting = sum < 1 - SLACK ? 1 - sum : 0
+  if (sum > 1 + SLACK) note(chancesDoNotSum(at, sum))
+  if (wanting > 0) note(chancesWanting(at, sum))
+  const found = read.birds.map(({band, chance}): Candidate => ({bird: named(band), chance: (chance ?? 0) / (sum + wanting)}))
+  return written(wanting > 0 ? [...found, {bird: null, chance: wanting}] : found)
+}
+
+const written = (candidates: readonly Candidate[]): StatedParent => ({candidates: candidates.length === 0 ? null : candidates, strain: null, written: true})

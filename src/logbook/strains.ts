@@ -1,10 +1,12 @@
 /** The founding strains. */
 import {near} from '../records/near.ts'
+import {inside} from '../records/problem.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {Bench} from './bench.ts'
 import type {Strain, Trait} from './book.ts'
 import {directory, type Directory} from './directory.ts'
 import {chancesDoNotSum, SLACK} from './inspect/chances-do-not-sum.ts'
+import {kinshipTooHigh, mostKinship} from './inspect/kinship-too-high.ts'
 import {unknownLocus} from './inspect/unknown-locus.ts'
 import {unknownState} from './inspect/unknown-state.ts'
 import {unknownStrain} from './inspect/unknown-strain.ts'
@@ -18,6 +20,9 @@ export interface Strains extends Directory<Strain> {
 export function linkStrains(bench: Bench): Strains {
   const made = bench.records.strain.map(record => ({record, trueFor: new Map<Trait, string>()}))
   const all = made.map(({record, trueFor}) => strainOf(record, trueFor))
+  for (const {id, data: {inbreeding = 0, kinship = 0}, at} of bench.records.strain) {
+    if (kinship > mostKinship(inbreeding) + 1e-9) bench.note(kinshipTooHigh(inside(at, 'kinship'), `the birds of ${id}`, kinship, mostKinship(inbreeding)))
+  }
   const named = all.map(strain => ({name: strain.id, thing: strain, at: strain.at}))
   return {
     ...directory(named, unknownStrain, name => bench.isFaulty(`strains/${name}.md`), bench.note),
@@ -46,9 +51,10 @@ function noteAlleles({data}: RecordOf<'strain'>, symbols: readonly string[], ben
 }
 
 function strainOf({id, data, body, at}: RecordOf<'strain'>, trueFor: ReadonlyMap<Trait, string>): Strain {
+  const {inbreeding = 0, kinship = 0} = data
   return {
     at, body, id, name: data.name, role: data.role, trueFor,
     alleles: new Map((data.alleles ?? []).map(locus => [locus.key, new Map(locus.value.map(allele => [allele.key, allele.value]))])),
-    inbreeding: data.inbreeding ?? 0, kinship: data.kinship ?? 0,
+    inbreeding, kinship: Math.min(kinship, mostKinship(inbreeding)),
   }
 }

@@ -1,8 +1,6 @@
+import {YOUNGEST_BREEDER} from '../laying.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
-
-/** Days of age under which a bird does not breed: 16 weeks. Common practice, no source. */
-const YOUNGEST = 16 * 7
 
 const bird = (hatched: string) => `---\nband: H-9\nsex: male\nstrain: holm-white\nhatched: ${hatched}\n---\n`
 const CHICK = '---\nband: 24-901\nsex: male\nhatched: 2024-05-01\nsire: H-9\ndam: H-3\n---\n'
@@ -21,7 +19,7 @@ export function check({bench, uses, doubtful}: Linked): void {
     const {hatched} = bird
     if (!hatched || said.has(bird) || doubtful.has(bird)) continue
     const worst = layings.reduce<(typeof layings)[number] | null>((first, laying) => (first === null || laying.span.to < first.span.to ? laying : first), null)
-    if (!worst || hatched.first + YOUNGEST <= worst.span.to) continue
+    if (!worst || hatched.first + YOUNGEST_BREEDER <= worst.span.to) continue
     said.add(bird)
     const parent = as === 'male' ? 'sire' : 'dam'
     const chicks = worst.hatch ? `the eggs of hatch ${worst.hatch.id}` : 'the egg'

@@ -4,18 +4,24 @@ import * as afterAsOf from './after-as-of.ts'
 import * as bandInDoubt from './band-in-doubt.ts'
 import * as bandTwice from './band-twice.ts'
 import * as chancesDoNotSum from './chances-do-not-sum.ts'
+import * as chancesWanting from './chances-wanting.ts'
 import * as clauseUnknown from './clause-unknown.ts'
 import * as fileMisnamed from './file-misnamed.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
 import * as inTwoPens from './in-two-pens.ts'
 import * as incubationOdd from './incubation-odd.ts'
+import * as kinshipContradicts from './kinship-contradicts.ts'
+import * as kinshipFollows from './kinship-follows.ts'
+import * as kinshipTooHigh from './kinship-too-high.ts'
 import * as leftBeforeHatched from './left-before-hatched.ts'
 import * as loopInDescent from './loop-in-descent.ts'
 import * as maleLaid from './male-laid.ts'
+import * as maybeItself from './maybe-itself.ts'
 import * as noOrigin from './no-origin.ts'
 import * as noProject from './no-project.ts'
 import * as noTarget from './no-target.ts'
+import * as noneAtKeeper from './none-at-keeper.ts'
 import * as notInPen from './not-in-pen.ts'
 import * as parentDead from './parent-dead.ts'
 import * as parentTooYoung from './parent-too-young.ts'
@@ -51,7 +57,8 @@ export const RULES: readonly Rule[] = [
   unknownStrain, unknownTrait, unknownKeeper, unknownBand, unknownPen, unknownHatch, unknownTally, unknownJudge, unknownPhoto, unknownStep, unknownState, unknownLocus,
   noTarget, unitMixed, clauseUnknown,
   fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
-  loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, stepContradicted,
+  loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, chancesWanting, noneAtKeeper, maybeItself,
+  kinshipTooHigh, kinshipContradicts, kinshipFollows, stepContradicted,
   hatchBeforePen, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
   leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, tooManyEggs, unlikelyWeight, weighedTwice,
   afterAsOf, photoWithoutWords,

@@ -54,7 +54,7 @@ export function check({bench, book, tellings, doubtful, records}: Linked): void 
 
 /** The first key that names a parent; that nobody knows one names none. */
 function parentIn(line: ParentLine, at: Spot): {readonly key: string; readonly at: Spot} | null {
-  const named = (read: ParentRead | undefined) => read !== undefined && (read.kind === 'birds' ? read.birds.some(({band}) => band.text !== 'unknown') : read.strain !== null)
+  const named = (read: ParentRead | undefined) => read !== undefined && (read.kind === 'birds' ? read.birds.some(({band}) => band.text !== 'unknown') : read.kind === 'keeper' || read.strain !== null)
   const key = named(line.sire) ? 'sire' : named(line.dam) ? 'dam' : line.pen ? 'pen' : null
   return key && {key, at: inside(at, key)}
 }

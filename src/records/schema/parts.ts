@@ -100,10 +100,11 @@ export const stays: Shape<readonly StayRead[]> = byForm({
   ),
 })
 
-/** Who a parent is: one bird, several with their chances, a bird of a strain from outside the book, or nobody knows. */
+/** Who a parent is: one bird, several with their chances, any that a keeper had then, a bird of a strain from outside the book, or nobody knows. */
 export type ParentRead =
   | {readonly kind: 'birds'; readonly birds: readonly {readonly band: Ref; readonly chance: number | null}[]}
   | {readonly kind: 'outside'; readonly strain: Ref | null}
+  | {readonly kind: 'keeper'; readonly keeper: Ref}
 
 const parentForms: Shape<ParentRead> = byForm({
   text: turned(
@@ -122,11 +123,16 @@ const outsideParent: Shape<ParentRead> = turned(
   (value): ParentRead => ({kind: 'outside', strain: value.strain}),
 )
 
-/** `22-004`, `unknown`, `[22-004, 22-009]`, `{22-004: 50%, 22-009: 50%}` or `{strain: holm-white}`. */
+const keepersParent: Shape<ParentRead> = turned(
+  object('a bird of the flock', {keeper: required(reference('a keeper'), 'Who kept it when the egg was laid.')}),
+  (value): ParentRead => ({kind: 'keeper', keeper: value.keeper}),
+)
+
+/** `22-004`, `unknown`, `[22-004, 22-009]`, `{22-004: 50%, 22-009: 50%}`, `{keeper: kelpgarth}` or `{strain: holm-white}`. */
 export const parent: Shape<ParentRead> = {
   ...parentForms,
-  says: `${parentForms.says}, or {strain: holm-white}`,
-  read: (raw, at, note) => (isMap(raw) && 'strain' in raw ? outsideParent : parentForms).read(raw, at, note),
+  says: `${parentForms.says}, or {keeper: kelpgarth} for any that this keeper had then, or {strain: holm-white} for one from outside the book`,
+  read: (raw, at, note) => (isMap(raw) && 'strain' in raw ? outsideParent : isMap(raw) && 'keeper' in raw ? keepersParent : parentForms).read(raw, at, note),
 }
 
 export const WAYS_OF_LEAVING = ['died', 'culled', 'sold', 'given', 'lent', 'lost', 'taken'] as const
@@ -160,8 +166,8 @@ export const flock = object('the flock it was bought from', {
 /** What stands in a chick’s line and in a bird’s own record alike. */
 export const BIRD_FIELDS = {
   sex: optional(sex, 'The sex, or the sexings in turn where it was mistaken at first.'),
-  sire: optional(parent, 'The father, where he is known better than from the pen.'),
-  dam: optional(parent, 'The mother, where she is known.'),
+  sire: optional(parent, 'The father, where he is known better than from the pen. Chances that make less than 100% leave the rest to a bird from outside the book; {keeper: kelpgarth} is any male that this keeper had when the egg was laid.'),
+  dam: optional(parent, 'The mother, where she is known; in the same forms as the father. Where a pen is known, unknown is any of its hens.'),
   pen: optional(reference('a pen such as 2024-A'), 'The pen its egg came from, where a setting held eggs of several.'),
   family: optional(text('a name such as basket-2'), 'Chicks that share one unknown dam carry the same name.'),
   bands: optional(bands, 'The bands it wore, in turn.'),
