@@ -4,7 +4,7 @@ import {pairKinship} from './pair-kinship.ts'
 import type {Findings} from './study.ts'
 
 /** The questions that `pinfeather figures` answers. */
-export const FIGURE_QUESTIONS = ['birds', 'shares', 'spread', 'hatches', 'strains', 'true-bred', 'kinship', 'founders', 'inbreeding'] as const
+export const FIGURE_QUESTIONS = ['birds', 'shares', 'spread', 'hatches', 'strains', 'true-bred', 'kinship', 'founders', 'inbreeding', 'clans'] as const
 export type FigureQuestion = (typeof FIGURE_QUESTIONS)[number]
 
 /** A finding as a plain table: full precision, shares as fractions, null where nothing can be said. */
@@ -93,13 +93,24 @@ function hatches({hatchResults}: Findings): FiguresTable {
   }
 }
 
-/** One row a bird, then one row a step: the mean over its chicks, with no band. */
-function strains({book, strainShares}: Findings): FiguresTable {
+/**
+ * One row a bird, then one row a step: the mean over its chicks, with no band. Shares are of the autosomes; of the Z and of the mother's line
+ * they stand behind, for birds alone, with the spread of the true share of the recurrent strain.
+ */
+function strains({book, strainShares, lineage, closeness}: Findings): FiguresTable {
+  const ids = book.strains.map(strain => strain.id), none: Row = ids.flatMap(() => [null, null])
   return {
-    columns: [...columns('text', 'band'), ...columns('share', ...book.strains.map(strain => strain.id), 'unknown'), ...columns('text', 'id', 'step')],
+    columns: [
+      ...columns('text', 'band'), ...columns('share', ...ids, 'unknown'), ...columns('text', 'id', 'step'),
+      ...columns('share', ...ids.map(id => `Z ${id}`), ...ids.map(id => `dam line ${id}`), 'strain_heterozygosity', 'recurrent_spread'),
+    ],
     rows: [
-      ...[...strainShares.birds].map(([bird, {shares: found, unknown}]): Row => [bird.band, ...found.values(), unknown, bird.id, bird.step.label]),
-      ...strainShares.steps.map(({step, shares: found, unknown}): Row => [null, ...found.values(), unknown, null, step]),
+      ...[...strainShares.birds].map(([bird, {shares: found, unknown}]): Row => {
+        const {z, damLine, heterozygosity, spread: about} = lineage.of(bird)
+        return [bird.band, ...found.values(), unknown, bird.id, bird.step.label, ...z.values(), ...damLine.values(), heterozygosity, about]
+      }),
+      ...strainShares.steps.map(({step, shares: found, unknown}): Row =>
+        [null, ...found.values(), unknown, null, step, ...none, closeness.find(each => each.step === step)?.heterozygosity ?? null, null]),
     ],
   }
 }
@@ -159,7 +170,15 @@ function inbreeding({closeness}: Findings): FiguresTable {
   }
 }
 
-const TABLES: Readonly<Record<FigureQuestion, (findings: Findings) => FiguresTable>> = {birds, shares, spread, hatches, strains, 'true-bred': trueBred, kinship, founders: foundersTable, inbreeding}
+/** One row a way of mating and generation (in rolling pens a year), in the order of the systems. */
+function clans({rotation}: Findings): FiguresTable {
+  return {
+    columns: [...columns('text', 'system'), ...columns('count', 'generation'), ...columns('share', 'F', 'kinship', 'rate')],
+    rows: (rotation?.systems ?? []).flatMap(({system, course}) => course.map(({season, inbreeding: f, kinship: kin, rate}): Row => [system, season, f, kin, rate])),
+  }
+}
+
+const TABLES: Readonly<Record<FigureQuestion, (findings: Findings) => FiguresTable>> = {birds, shares, spread, hatches, strains, 'true-bred': trueBred, kinship, founders: foundersTable, inbreeding, clans}
 
 /** The answer to a question as columns and rows, in a steady order. What each figure means stands in the file of its finding. */
 export function figuresTable(question: FigureQuestion, findings: Findings): FiguresTable {

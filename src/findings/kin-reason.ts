@@ -13,14 +13,11 @@ export interface KinPart {
   readonly up: {readonly fromSire: number; readonly fromDam: number} | null
 }
 
-/** Why is a bird's F what it is? Of the likeliest pair that it may come from. */
-export interface KinReason {
+/** Why are a sire and a dam kin? */
+export interface PairReason {
   readonly kind: 'pair'
   readonly sire: Bird
   readonly dam: Bird
-  /** of this pair, and of how many */
-  readonly chance: number
-  readonly pairs: number
   /** F of a chick of this pair: the parts, the others and the strains' together */
   readonly f: number
   /** three at most, the largest first */
@@ -29,6 +26,13 @@ export interface KinReason {
   readonly others: {readonly count: number; readonly share: number}
   /** from founders being kin, by their strain or flock or as stated */
   readonly fromStrains: number
+}
+
+/** Why is a bird's F what it is? Of the likeliest pair that it may come from. */
+export interface KinReason extends PairReason {
+  /** of this pair, and of how many */
+  readonly chance: number
+  readonly pairs: number
 }
 
 /** founder: no parents on record · one-of: found without its band · outside: a parent of the likeliest pair is not in the book */
@@ -40,37 +44,39 @@ const LEAST = 0.0005
 const SEARCH = {limit: 12, generations: 12, steps: 4000}
 
 /**
- * Which shared ancestors make a bird as closely bred as it is? Chicks of one pair share the answer, which is worked when it is first asked for.
+ * Which shared ancestors make two birds kin, and their chicks as closely bred as they would be? A pair's answer is worked when it is first asked for.
  *
  * @see `paths` for the parts
  * @example two half sibs mated, unrelated otherwise: one part, 0.125, up 1 and 1
  */
-export function kinReasons({pedigree: {animals}, birds, numberOf}: PedigreeOfBook, kin: Kinship): (bird: Bird) => KinReason | NoKinReason {
-  type OfPair = Omit<KinReason, 'chance' | 'pairs'>
-  const known = new Map<string, OfPair>()
-
-  const ofPair = (sire: number, dam: number): OfPair | null => {
-    const key = `${sire} ${dam}`, before = known.get(key), father = birds[sire], mother = birds[dam]
+export function pairReasons({birds, numberOf}: PedigreeOfBook, kin: Kinship): (sire: Bird, dam: Bird) => PairReason {
+  const known = new Map<Bird, Map<Bird, PairReason>>()
+  return (sire, dam) => {
+    const ofSire = known.get(sire) ?? new Map<Bird, PairReason>()
+    known.set(sire, ofSire)
+    const before = ofSire.get(dam)
     if (before) return before
-    if (!father || !mother) return null
-    const {kinship, ancestors, fromFounders} = paths(kin.autosome, sire, dam, SEARCH)
+    const {kinship, ancestors, fromFounders} = paths(kin.autosome, numberOf(sire), numberOf(dam), SEARCH)
     const told = ancestors.slice(0, TOLD).filter((ancestor, place) => place === 0 || ancestor.kinship >= LEAST), rest = ancestors.slice(told.length)
-    const fresh: OfPair = {
-      kind: 'pair', sire: father, dam: mother, f: kinship, fromStrains: fromFounders,
+    const fresh: PairReason = {
+      kind: 'pair', sire, dam, f: kinship, fromStrains: fromFounders,
       parts: told.map(ancestor => ({bird: birds[ancestor.animal] ?? null, share: ancestor.kinship, up: upTo(ancestor)})),
       others: {count: rest.length, share: rest.reduce((sum, ancestor) => sum + ancestor.kinship, 0)},
     }
-    known.set(key, fresh)
+    ofSire.set(dam, fresh)
     return fresh
   }
+}
 
+/** Which shared ancestors make a bird as closely bred as it is? Those of the likeliest pair that it may come from; chicks of one pair share the answer. */
+export function kinReasons({pedigree: {animals}, birds, numberOf}: PedigreeOfBook, ofPair: ReturnType<typeof pairReasons>): (bird: Bird) => KinReason | NoKinReason {
   return bird => {
     const {matings = [], oneOf} = animals[numberOf(bird)] ?? {}
     if (oneOf) return {kind: 'one-of'}
     const mating = likeliest(matings)
     if (mating === null) return {kind: 'founder'}
-    const reason = mating.sire === null || mating.dam === null ? null : ofPair(mating.sire, mating.dam)
-    return reason === null ? {kind: 'outside'} : {...reason, chance: mating.chance, pairs: matings.length}
+    const sire = birds[mating.sire ?? -1], dam = birds[mating.dam ?? -1]
+    return sire && dam ? {...ofPair(sire, dam), chance: mating.chance, pairs: matings.length} : {kind: 'outside'}
   }
 }
 

@@ -1,18 +1,27 @@
 import type {Logbook} from '../logbook/book.ts'
 import {strainHeterozygosity} from '../pedigree/strain-heterozygosity.ts'
 import {againstStandard, type AgainstStandard} from './against-standard.ts'
+import {assumedKinship, type AssumedKinship} from './assumed-kinship.ts'
+import {breedingPairs, type BreedingPairs} from './breeding-pairs.ts'
 import {census, type Census} from './census.ts'
 import {closeness, type ClosenessOfStep} from './closeness.ts'
+import {closenessLimits, type ClosenessLimits} from './closeness-limits.ts'
+import {donorGenes, type DonorGene} from './donor-gene.ts'
 import {evidence, type EvidenceOfAll} from './evidence.ts'
 import {founders, type Founders} from './founders.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
 import {kinshipOfBook, type Kinship} from './inbreeding.ts'
+import {kinReasons, pairReasons} from './kin-reason.ts'
 import {ladderOf, type LadderStep} from './ladder.ts'
+import {lineageOfBook, type Lineage} from './lineage.ts'
 import {leastUniform, type LeastUniform} from './least-uniform.ts'
 import {malesForPens, type Pairings} from './males-for-pens.ts'
 import {misscoring, type Misscoring} from './misscoring.ts'
+import {oneMoreMale, ratePassed, type OneMoreMale, type RatePassed} from './one-more-male.ts'
+import {nextBackcross, type NextBackcross, type NoProspects} from './next-backcross.ts'
 import {pedigreeOfBook, type PedigreeOfBook} from './pedigree-of-book.ts'
 import {recordsAudit, type RecordsAudit} from './records-audit.ts'
+import {rotation, type Rotation} from './rotation.ts'
 import {traitShares, type TraitShares} from './shares.ts'
 import {showResults, type ShowResults} from './show-results.ts'
 import {spreadOfMeasures, type SpreadOfMeasures} from './spread.ts'
@@ -37,9 +46,26 @@ export interface Findings {
   readonly pedigree: PedigreeOfBook
   readonly kinship: Kinship
   readonly closeness: readonly ClosenessOfStep[]
+  /** one entry a step of `closeness` */
+  readonly closenessLimits: readonly ClosenessLimits[]
+  /** why a bird's F is what it is; worked when it is asked for */
+  readonly kinReason: ReturnType<typeof kinReasons>
+  /** the same of any two birds, for chicks that they might have */
+  readonly pairReason: ReturnType<typeof pairReasons>
+  readonly lineage: Lineage
+  readonly nextBackcross: NextBackcross | NoProspects
   /** null: no bird of the new breed lives */
   readonly founders: Founders | null
+  readonly donorGenes: readonly DonorGene[]
+  readonly assumedKinship: AssumedKinship | null
   readonly pairings: Pairings
+  readonly breedingPairs: BreedingPairs
+  /** null: no male or no female of the new breed is bred from */
+  readonly oneMoreMale: OneMoreMale | null
+  /** null: within the project's limit, or nothing to say */
+  readonly ratePassed: RatePassed | null
+  /** null: no pen of the latest season holds a pair of the new breed */
+  readonly rotation: Rotation | null
   readonly misscoring: readonly Misscoring[]
   readonly shows: ShowResults
   readonly standardChanges: readonly StandardChanges[]
@@ -52,13 +78,17 @@ export interface Findings {
 export function study(book: Logbook): Findings {
   const ladder = ladderOf(book)
   const bred = trueBred(book, ladder), spread = spreadOfMeasures(book, ladder), now = census(book), shows = showResults(book)
-  const audit = recordsAudit(book, now)
+  const audit = recordsAudit(book, now), shares = traitShares(book, ladder)
   const pedigree = pedigreeOfBook(book), kinship = kinshipOfBook(pedigree), heterozygosity = strainHeterozygosity(pedigree.pedigree)
+  const close = closeness(ladder, pedigree, kinship, heterozygosity), left = founders(book, ladder, now, pedigree, kinship), pairings = malesForPens(book, now, pedigree, kinship)
+  const pairReason = pairReasons(pedigree, kinship)
   return {
-    book, ladder, shares: traitShares(book, ladder), trueBred: bred, spread, againstStandard: againstStandard(spread), leastUniform: leastUniform(bred, ladder),
-    hatchResults: hatchResults(book), strainShares: strainShares(book, ladder), census: now, pedigree, kinship, closeness: closeness(ladder, pedigree, kinship, heterozygosity), founders: founders(book, ladder, now, pedigree, kinship),
-    pairings: malesForPens(book, now, pedigree, kinship), misscoring: misscoring(book), shows,
+    book, ladder, shares, trueBred: bred, spread, againstStandard: againstStandard(spread), leastUniform: leastUniform(bred, ladder),
+    hatchResults: hatchResults(book), strainShares: strainShares(book, ladder), census: now, pedigree, kinship, closeness: close, founders: left,
+    donorGenes: donorGenes(book, left?.birds ?? []), assumedKinship: assumedKinship(book, left?.birds ?? [], pedigree), pairings, breedingPairs: breedingPairs(now, pedigree, kinship),
+    oneMoreMale: oneMoreMale(now, pairings.males, pedigree, kinship), ratePassed: ratePassed(book, close), rotation: rotation(book, now, pedigree, kinship), misscoring: misscoring(book), shows,
     standardChanges: standardChanges(book), evidence: evidence(book, {ladder, census: now, shows, spread, trueBred: bred, audit}),
-    upcoming: upcoming(book, ladder), audit,
+    upcoming: upcoming(book, ladder), audit, closenessLimits: closenessLimits(book, ladder, close, kinship), kinReason: kinReasons(pedigree, pairReason), pairReason,
+    lineage: lineageOfBook(book, pedigree, heterozygosity), nextBackcross: nextBackcross(book, {ladder, census: now, pedigree, kinship, shares}),
   }
 }

@@ -25,6 +25,7 @@ const TABLES = {
   'true-bred': {title: 'True-bred rate', words: 'Chicks passing and failing by step, and those counted apart.'},
   founders: {title: 'Founders', words: 'What is left of each founder among the birds bred from, and how many founders that amounts to.'},
   inbreeding: {title: 'Inbreeding', words: 'F and kinship by step, the rate in the closed phase, and the size it amounts to.'},
+  clans: {title: 'Ways of mating', words: 'F and kinship to be expected over ten seasons, bred on as the flock stands, by five ways of mating.'},
 } as const satisfies Record<DownloadedQuestion, {title: string; words: string}>
 
 /** @param figures  every chart of the site; its specification is a download of its own */

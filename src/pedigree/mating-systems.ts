@@ -34,6 +34,22 @@ export function clans(pens: readonly PenSize[], shifts: readonly number[] = [1])
   for (const shift of shifts) {
     if (!Number.isInteger(shift) || (count > 1 && shift % count === 0)) throw new RangeError(`a shift of ${shift} among ${count} clans keeps males at home`)
   }
+  return movedOn(pens, shifts)
+}
+
+/** Several pens side by side, each closed to the others: groups as in `clans`. */
+export function closedPens(pens: readonly PenSize[]): MatingSystem {
+  if (pens.length === 0) throw new RangeError('a flock has 1 pen or more')
+  return movedOn(pens, [0])
+}
+
+/** One pen that nothing comes into: groups males, females. */
+export function closedPen(pen: PenSize): MatingSystem {
+  return closedPens([pen])
+}
+
+function movedOn(pens: readonly PenSize[], shifts: readonly number[]): MatingSystem {
+  const count = pens.length
   const malesOf = (clan: number) => 2 * (((clan % count) + count) % count)
   const next = pens.flatMap((_, clan): Origin[] => [{chicksOf: [clan]}, {chicksOf: [clan]}])
   return {
@@ -41,11 +57,6 @@ export function clans(pens: readonly PenSize[], shifts: readonly number[] = [1])
     cycle: shifts.length,
     plan: season => ({pens: pens.map((_, clan) => ({males: malesOf(clan - (shifts[(season - 1) % shifts.length] ?? NaN)), females: 2 * clan + 1})), next}),
   }
-}
-
-/** One pen that nothing comes into: groups males, females. */
-export function closedPen(pen: PenSize): MatingSystem {
-  return clans([pen])
 }
 
 /** The birds of several pens without clans, every male with every female: groups males, females. */

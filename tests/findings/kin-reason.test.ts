@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {kinshipOfBook} from '../../src/findings/inbreeding.ts'
-import {kinReasons, type KinReason} from '../../src/findings/kin-reason.ts'
+import {kinReasons, pairReasons, type KinReason} from '../../src/findings/kin-reason.ts'
 import {pedigreeOfBook} from '../../src/findings/pedigree-of-book.ts'
 import type {Bird, Logbook} from '../../src/logbook/book.ts'
 import {expectClose} from '../expect-close.ts'
@@ -10,7 +10,7 @@ import {chick, halfSibs} from './kin-book.ts'
 
 function asked(book: Logbook): {reason: ReturnType<typeof kinReasons>; likeliest: (bird: Bird) => number} {
   const pedigree = pedigreeOfBook(book), kin = kinshipOfBook(pedigree)
-  return {reason: kinReasons(pedigree, kin), likeliest: each => kin.of(each).f.likeliest}
+  return {reason: kinReasons(pedigree, pairReasons(pedigree, kin)), likeliest: each => kin.of(each).f.likeliest}
 }
 const pairReason = (found: ReturnType<ReturnType<typeof kinReasons>>): KinReason => {
   if (found.kind !== 'pair') throw new Error(found.kind)
