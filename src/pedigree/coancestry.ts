@@ -94,7 +94,7 @@ export function coancestry(pedigree: Pedigree, transmission: Transmission = 'aut
     }
     const kinship = families.kinships(walks)
     for (const {matings, members} of families.all) {
-      const f = summary(matings.map(({sire, dam, chance}) => ({chance, f: sire === null || dam === null ? 0 : kinship(sire, dam)})))
+      const f = summary(matings.map(({sire, dam, chance}) => ({chance, f: sire === null || dam === null ? 0 : nothingLess(kinship(sire, dam))})))
       for (const index of members) {
         inbreeding[index] = f
         settle(index, kinship)
@@ -112,6 +112,9 @@ export function coancestry(pedigree: Pedigree, transmission: Transmission = 'aut
     meansAmong: list => walks.means(nodesOf(list)),
   }
 }
+
+/** Sums that should come to nothing may end a hair below it. */
+const nothingLess = (kinship: number): number => Math.max(0, kinship)
 
 const NONE: Inbreeding = {mean: 0, low: 0, high: 0, likeliest: 0}
 
