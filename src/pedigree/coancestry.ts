@@ -23,6 +23,8 @@ export interface Coancestry {
   withEach(a: number, others: readonly number[]): Float64Array
   /** row by row, the kinship of each with each */
   among(animals: readonly number[]): readonly Float64Array[]
+  /** the same of nodes of the flow: base populations too, of which parents outside the pedigree are drawn */
+  amongNodes(nodes: readonly number[]): readonly Float64Array[]
   /** mean kinship of each with the whole group, itself included, and of the group with itself; one walk however many they are */
   meansAmong(animals: readonly number[]): {readonly each: Float64Array; readonly group: number}
 }
@@ -109,6 +111,7 @@ export function coancestry(pedigree: Pedigree, transmission: Transmission = 'aut
     between: (a, b) => walks.row(bases + a, [bases + b])[0] ?? NaN,
     withEach: (a, others) => walks.row(bases + a, nodesOf(others)),
     among: list => walks.rows(nodesOf(list)),
+    amongNodes: walks.rows,
     meansAmong: list => walks.means(nodesOf(list)),
   }
 }
