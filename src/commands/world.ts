@@ -16,14 +16,25 @@ export interface World {
 /** 0 done, 1 records at fault, 2 wrong use. */
 export type ExitCode = 0 | 1 | 2
 
-/** The real world of a process. NO_COLOR is respected (the NO_COLOR convention). */
-export function worldOfProcess(process: NodeJS.Process): World {
+type Streams = Pick<NodeJS.Process, 'env'> & {readonly [name in 'stdout' | 'stderr']: Pick<NodeJS.WriteStream, 'isTTY' | 'write' | 'on'>}
+
+/** The real world of a process. NO_COLOR is respected (the NO_COLOR convention). Who has read enough may close the pipe: what is left goes nowhere. */
+export function worldOfProcess(process: Streams): World {
   const plain = (process.env.NO_COLOR ?? '') !== ''
   return {
-    out: text => void process.stdout.write(text),
-    err: text => void process.stderr.write(text),
+    out: sayingTo(process.stdout),
+    err: sayingTo(process.stderr),
     watched: process.stderr.isTTY === true,
     colour: {out: !plain && process.stdout.isTTY === true, err: !plain && process.stderr.isTTY === true},
     clock: () => performance.now(),
   }
+}
+
+function sayingTo(stream: Streams['stdout']): (text: string) => void {
+  let closed = false
+  stream.on('error', (fault: NodeJS.ErrnoException) => {
+    if (fault.code !== 'EPIPE') throw fault
+    closed = true
+  })
+  return text => { if (!closed) stream.write(text) }
 }
