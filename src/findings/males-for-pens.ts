@@ -2,6 +2,7 @@ import type {Bird, Logbook, Pen} from '../logbook/book.ts'
 import type {Census} from './census.ts'
 import {pairKinship, type ChicksOfPair} from './pair-kinship.ts'
 import type {Kinship} from './inbreeding.ts'
+import {lastPens} from './last-pen.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
 /** One male set against the hens of one pen. */
@@ -18,6 +19,7 @@ export interface MaleForPen {
 
 export interface PenToFill {
   readonly pen: Pen
+  /** the living that were put into it last */
   readonly hens: readonly Bird[]
   /** the males to choose from, the one whose chicks are least inbred first */
   readonly males: readonly MaleForPen[]
@@ -45,8 +47,8 @@ export function malesForPens(book: Logbook, census: Census, pedigree: PedigreeOf
   const breeders = new Set(census.ownBreeders)
   const isYoung = ({hatched}: Bird) => hatched !== null && hatched.last >= book.asOf - YOUNG_DAYS
   const males = census.alive.filter(bird => bird.sex === 'male' && bird.step.kind !== 'strain' && (breeders.has(bird) || isYoung(bird)))
-  const living = new Set(census.alive)
-  const hensOf = (pen: Pen) => [...new Set(pen.females.map(({bird}) => bird))].filter(hen => living.has(hen))
+  const living = new Set(census.alive), last = lastPens(census.pens)
+  const hensOf = (pen: Pen) => [...new Set(pen.females.map(({bird}) => bird))].filter(hen => living.has(hen) && last.get(hen) === pen)
   const limit = book.project.limits.matingInbreeding
   const penned = census.pens.map(pen => ({pen, hens: hensOf(pen)})).filter(({hens}) => hens.length > 0)
   const chicksOf = pairKinship(pedigree, kin, [...new Set([...males, ...penned.flatMap(each => each.hens)])])

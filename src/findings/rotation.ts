@@ -5,6 +5,7 @@ import {matingForecast, seasonPassing, type ForecastSeason} from '../pedigree/ma
 import {clans, closedPens, rollingPens, wholeFlock, type MatingSystem, type PenSize} from '../pedigree/mating-systems.ts'
 import type {Census} from './census.ts'
 import type {Kinship} from './inbreeding.ts'
+import {lastPens} from './last-pen.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
 /** Clans with the males moved one pen on · all birds one flock, mated at random · each pen closed · two rolling pens · the same, no cock to his daughters. */
@@ -88,17 +89,10 @@ export function rotation(book: Logbook, census: Census, {numberOf}: PedigreeOfBo
 
 /** The pens with a living male and a living female of the new breed: each bird in the one it was last put into, else in that of them it was hatched from. */
 function standing({pens, ownBreeders}: Census): Rotation['pens'] {
-  const last = new Map<Bird, {readonly pen: Pen; readonly from: number}>()
+  const last = lastPens(pens)
   const hatchedIn = ({hatch}: Bird): Pen | undefined => (hatch?.pens.length === 1 ? hatch.pens[0]?.pen : undefined)
-  for (const pen of pens) {
-    for (const {bird, from} of [...pen.males, ...pen.females]) {
-      const here = {pen, from: (from ?? pen.from)?.first ?? -Infinity}
-      const before = last.get(bird)
-      if (!before || here.from >= before.from) last.set(bird, here)
-    }
-  }
   return pens.map(pen => {
-    const own = ownBreeders.filter(bird => (last.get(bird)?.pen ?? hatchedIn(bird)) === pen)
+    const own = ownBreeders.filter(bird => (last.get(bird) ?? hatchedIn(bird)) === pen)
     return {pen, males: own.filter(({sex}) => sex === 'male'), females: own.filter(({sex}) => sex === 'female')}
   }).filter(({males, females}) => males.length > 0 && females.length > 0)
 }

@@ -11,12 +11,14 @@ import {downloads} from './downloads.ts'
 import {draftHistoryPage} from './draft-history.ts'
 import {draftPages} from './draft.ts'
 import {excerpt} from './excerpt.ts'
+import {foundersPage} from './founders.ts'
 import {hatchPage} from './hatch.ts'
 import {hatchesPage} from './hatches.ts'
 import {homePage} from './home.ts'
 import {keepersPage} from './keepers.ts'
 import {ladderPage} from './ladder.ts'
 import {diaryPath, STANDARD} from './links.ts'
+import {malesPage} from './males.ts'
 import {methodsPage} from './methods.ts'
 import type {Download, Figure, Page} from './page.ts'
 import {penPage} from './pen.ts'
@@ -25,6 +27,7 @@ import {problemManualPage} from './problem-manual.ts'
 import {recordFormatsPage} from './record-formats.ts'
 import {recordsByBird} from './records-by-bird.ts'
 import {recordsPage} from './records.ts'
+import {rotationPage} from './rotation.ts'
 import {showPages} from './show.ts'
 import {showsPage} from './shows.ts'
 import {siteFrame} from './site-frame.ts'
@@ -58,8 +61,8 @@ function pagesOfFlock(findings: Findings): readonly Page[] {
   const shared = trueBredFigure(trueBred.steps, 'Figure 1.')
   return [
     homePage(findings), ladderPage(findings, shared), ...ladder.map(step => stepPage(step, {findings, records, trueBredFigure: shared, large: book.birds.length > ON_ONE_PAGE})),
-    ...birdsPages(book, ladder.filter(step => step.kind === 'reached').map(step => step.label), breeders), ...book.birds.map(bird => birdPage(bird, book, records(bird), breeders.has(bird))),
-    pensPage(findings), ...book.pens.map(pen => penPage(pen, findings)), hatchesPage(findings), ...hatchResults.hatches.map(result => hatchPage(result, findings, breeders)),
+    ...birdsPages(book, ladder.filter(step => step.kind === 'reached').map(step => step.label), breeders), ...book.birds.map(bird => birdPage(bird, findings, records(bird), breeders.has(bird))),
+    pensPage(findings), malesPage(findings), rotationPage(findings), foundersPage(findings), ...book.pens.map(pen => penPage(pen, findings)), hatchesPage(findings), ...hatchResults.hatches.map(result => hatchPage(result, findings, breeders)),
     traitsPage(findings), ...book.traits.map(trait => traitPage(trait, findings)),
   ]
 }

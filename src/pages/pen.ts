@@ -1,4 +1,5 @@
 /** One pen: its males and females with their days, what was intended and what came, its hatches, and how true they bred. */
+import {penKinship} from '../findings/pen-kinship.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Pen, Stay} from '../logbook/book.ts'
 import {isWhole} from '../records/dates.ts'
@@ -12,9 +13,9 @@ import {dateWords, dayWords, stayWords} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
 import {hatchTable, rateWords} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
-import {birdPath, penPath} from './links.ts'
+import {birdPath, MALES, penPath} from './links.ts'
 import {mixedWhy} from './mixed-words.ts'
-import {counted, listWords, percentSign, sentence} from './numbers.ts'
+import {counted, listWords, percent, percentSign, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {matingWords} from './pen-cards.ts'
 import {plates, type Plate} from './plates.ts'
@@ -44,6 +45,10 @@ export interface PenView {
   readonly chances: boolean
   /** what a change of males means for the chicks */
   readonly males: readonly string[]
+  /** how closely bred its chicks are to be expected, by male; empty without a pair */
+  readonly close: readonly string[]
+  /** where males are chosen, for a pen of the latest season */
+  readonly choose: string | null
   readonly intended: string
   readonly hatches: HatchTable | null
   readonly results: readonly string[]
@@ -89,6 +94,19 @@ function intendedWords(pen: Pen): string {
   return came.length === 1 && came[0] === pen.intends ? `Intended: ${pen.intends}, and so it came.` : `Intended: ${pen.intends}. By descent its hatches are ${listWords(came)}.${mixedOf(pen)}`
 }
 
+/** F of the chicks by male, and the pair that would be closest. */
+function closeWords(pen: Pen, {pedigree, kinship, book}: Findings): readonly string[] {
+  const found = penKinship(pen, pedigree, kinship)
+  if (found === null) return []
+  const {males, hens, worst} = found, limit = book.project.limits.matingInbreeding
+  const [only] = males
+  const byMale = males.length === 1 && only ? `Chicks of ${only.male.band} and ${counted(hens, 'hen')}: F ${percentSign(only.mean)} on average.`
+    : `F of the chicks on average over ${counted(hens, 'hen')}, by male: ${listWords(males.map(({male, mean}) => `${male.band} ${percentSign(mean)}`))}.`
+  const range = percent(worst.low) === percent(worst.high) ? percentSign(worst.high) : `${percent(worst.low)} to ${percentSign(worst.high)}`
+  const over = limit !== null && worst.high > limit + 1e-12 ? `, over the project’s limit of ${percentSign(limit)} for one mating` : ''
+  return [`${byMale}${hens > 1 || males.length > 1 ? ` Closest: ${worst.male.band} with ${worst.hen.band}, ${range}${over}.` : over === '' ? '' : ` That is${over.replace(/^,/, '')}.`}`]
+}
+
 function facts(pen: Pen): readonly Fact[] {
   return [
     fact('Season', String(pen.season)), fact('Penned', stayWords(pen.from, pen.to) ?? 'days not recorded'), ...(pen.keeper ? [fact('Kept by', pen.keeper.name)] : []),
@@ -106,6 +124,7 @@ export function penPage(pen: Pen, findings: Findings): Page {
   const view: PenView = {
     id: pen.id, facts: facts(pen), lead: `${sentence(matingWords(pen))}.`, symbolNote: symbolNote(book.traits), birds: stayRows(pen, findings),
     chances: pen.males.some(({chance}) => chance !== null), males: maleWords(pen, book.project.spermStoreDays), intended: intendedWords(pen),
+    close: closeWords(pen, findings), choose: findings.pairings.pens.some(each => each.pen === pen) ? MALES : null,
     hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of pen ${pen.id}`, 'pen'),
     results: [
       ...(rates ? [`Together: fertility ${rateWords(rates.fertility)}, hatch of fertile eggs ${rateWords(rates.hatchOfFertile)}, hatch of set ${rateWords(rates.hatchOfSet)}.`] : []),
