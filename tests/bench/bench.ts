@@ -1,6 +1,6 @@
 /**
  * Where the time goes: `npm run bench`, or with sizes of your own `npm run bench -- 500 2000`. Draws seeded books, publishes each cold in a
- * process of its own, and prints its phases beside the floor. Nothing is asserted: a slow machine is no fault.
+ * process of its own, and prints its phases beside the floor; then descent alone, on drawn pedigrees. Nothing is asserted: a slow machine is no fault.
  */
 import {execFileSync} from 'node:child_process'
 import {mkdtempSync, rmSync, statSync} from 'node:fs'
@@ -31,6 +31,25 @@ const sizeOf = (folder: string) => filesOf(folder).reduce((sum, path) => sum + s
 const megabytes = (bytes: number) => `${(bytes / 1e6).toFixed(1)} MB`
 const row = (name: string, milliseconds: number, note = '') => `  ${name.padEnd(12)}${(milliseconds / 1000).toFixed(2).padStart(8)} s${note === '' ? '' : `   ${note}`}\n`
 
+/** What descent took: milliseconds for F of every bird and for a table of kinships, bytes at most. */
+interface Descent {
+  readonly inbreeding: number
+  readonly kinship: number
+  readonly peakMemory: number
+}
+
+function timeDescent(): void {
+  const once = (birds: number, doubtful: number, living: number) => JSON.parse(run('descent-once.ts', String(birds), String(doubtful), String(living))) as Descent
+  process.stdout.write('descent, twelve generations: F of every bird, and kinship of 500 living birds with each other\n')
+  for (const birds of [10_000, 100_000]) {
+    const certain = once(birds, 0, 500), doubtful = once(birds, 1 / 3, 500)
+    process.stdout.write(
+      row(`${birds} F`, certain.inbreeding, `at most ${megabytes(certain.peakMemory)} of memory`) + row('kinship', certain.kinship) +
+      row('thirds', doubtful.inbreeding, `a third of the sires one of three: ${(doubtful.inbreeding / certain.inbreeding).toFixed(1)} times, at most ${megabytes(doubtful.peakMemory)}`) + row('kinship', doubtful.kinship),
+    )
+  }
+}
+
 const root = mkdtempSync(join(tmpdir(), 'pinfeather-bench-'))
 try {
   for (const birds of sizes.length > 0 ? sizes : [1000, 10_000]) {
@@ -47,6 +66,7 @@ try {
     )
     for (const folder of [records, site, floor]) rmSync(folder, {recursive: true, force: true})
   }
+  timeDescent()
 } finally {
   rmSync(root, {recursive: true, force: true})
 }
