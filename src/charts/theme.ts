@@ -47,6 +47,7 @@ export const theme: Config = {
     zone: {color: 'var(--shell)'},
     open: {color: 'var(--paper)', stroke: 'var(--plum)', strokeWidth: 1.25},
     unscored: {color: 'url(#speckled)', ...outlined('soft')},
+    ring: {shape: 'circle', size: 110, color: 'var(--paper)', stroke: 'var(--ink)', strokeWidth: 1.5},
     male: {shape: 'square', size: 60},
     female: {shape: 'circle', size: 54},
     unsexed: {shape: 'diamond', size: 54},

@@ -39,8 +39,8 @@ export interface KinReason extends PairReason {
 export type NoKinReason = {readonly kind: 'founder' | 'one-of' | 'outside'}
 
 const TOLD = 3
-/** A part that would be printed as 0.0 % is summed with the others. */
-const LEAST = 0.0005
+/** A part below half a per cent is summed with the others. */
+const LEAST = 0.005
 const SEARCH = {limit: 12, generations: 12, steps: 4000}
 
 /**

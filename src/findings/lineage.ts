@@ -27,7 +27,7 @@ export interface Lineage {
  */
 export function lineageOfBook({strains, project: {recurrent}}: Logbook, {pedigree, numberOf, baseOf}: PedigreeOfBook, heterozygosity: Float64Array): Lineage {
   const z = strains.map(strain => baseShares(pedigree, 'Z', baseOf(strain))), damLine = strains.map(strain => baseShares(pedigree, 'dam line', baseOf(strain)))
-  const spread = recurrent && shareSpread(pedigree, baseOf(recurrent))
+  const spread = recurrent && strains.includes(recurrent) ? shareSpread(pedigree, baseOf(recurrent)) : null
   const byStrain = (shares: readonly Float64Array[], number: number) => new Map(strains.map((strain, place) => [strain, shares[place]?.[number] ?? 0] as const))
   return {
     of(bird) {

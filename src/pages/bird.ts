@@ -1,7 +1,9 @@
 /** A bird's page: who it is, where it comes from, how it looks and weighs, where it lived, what came of it. */
 import {countedValue} from '../findings/counted-value.ts'
+import type {Findings} from '../findings/study.ts'
 import {looksRight} from '../findings/wanted-look.ts'
 import type {Bird, Logbook, Trait} from '../logbook/book.ts'
+import {birdDescent, type BirdDescent} from './bird-descent.ts'
 import type {Fact} from './bird-lead.ts'
 import {birdFacts, birdLead} from './bird-lead.ts'
 import {birdLooks} from './bird-looks.ts'
@@ -15,8 +17,8 @@ import type {CareWords} from './care-words.ts'
 import {dateWords, hatchYear, stayWords} from './dates.ts'
 import {bandHistory, LEFT, sexHistory, wasMissexed} from './life-words.ts'
 import type {Dated} from './life-words.ts'
-import {birdPath, penPath, showPath, strainPath} from './links.ts'
-import {listWords, percentSign} from './numbers.ts'
+import {birdPath, penPath, showPath} from './links.ts'
+import {listWords} from './numbers.ts'
 import type {Page, Table} from './page.ts'
 import {candidatesNotDrawn, known, pedigree} from './pedigree.ts'
 import type {Ancestor, Mark} from './pedigree.ts'
@@ -40,7 +42,7 @@ export interface BirdView {
   readonly bands: readonly {readonly band: string; readonly text: string}[]
   readonly sexings: readonly Dated[]
   readonly pedigree: {readonly tree: Ancestor; readonly note: string; readonly words: string; readonly candidates: ReturnType<typeof candidatesNotDrawn>}
-  readonly shares: readonly {readonly text: string; readonly link: string | null; readonly percent: string}[] | null
+  readonly descent: BirdDescent
   readonly measures: readonly MeasureRow[]
   readonly weighings: Table | null
   readonly looks: Looks
@@ -89,18 +91,7 @@ function knownWords(tree: Ancestor): string {
   const parts = [
     ...(one > 0 ? [`${one} known`] : []), ...(several > 0 ? [`${several} uncertain, one of several birds`] : []), ...(none > 0 ? [`${none} not recorded`] : []),
   ]
-  return `Of the ${places} ancestors drawn: ${listWords(parts)}.${several > 0 ? ' Birds that may be the parent are named with their chance.' : ''}`
-}
-
-/** Expected shares, the greatest first; null for birds of a founding strain, which are all of it. */
-function sharesOf(bird: Bird): BirdView['shares'] {
-  if (bird.step.kind === 'strain' || bird.shares.size === 0) return null
-  const known = [...bird.shares].filter(([, share]) => share > 0).sort(([, a], [, b]) => b - a)
-  const unknown = 1 - known.reduce((sum, [, share]) => sum + share, 0)
-  return [
-    ...known.map(([strain, share]) => ({text: strain.name, link: strainPath(strain), percent: percentSign(share)})),
-    ...(unknown > 0.0005 ? [{text: 'not known', link: null, percent: percentSign(unknown)}] : []),
-  ]
+  return `Of the ${places} ancestors drawn: ${listWords(parts)}.`
 }
 
 function notices(bird: Bird): BirdView['notices'] {
@@ -141,14 +132,14 @@ function foundAs(bird: Bird, book: Logbook, breeding: boolean): string {
 }
 
 /** @param breeding is it a breeder on the book's day */
-export function birdPage(bird: Bird, book: Logbook, records: RecordsOfBird, breeding: boolean): Page {
-  const {units} = book.project
+export function birdPage(bird: Bird, findings: Findings, records: RecordsOfBird, breeding: boolean): Page {
+  const {book} = findings, {units} = book.project
   const standsIn = records.stays.filter(({pen, stay}) => (stay.to ?? pen.to) === null || (stay.to ?? pen.to ?? {last: 0}).last >= book.asOf).at(-1)?.pen ?? null
   const offspring = offspringTable(bird, records.offspring)
   const view: BirdView = {
     band: bird.band, pronoun: pronoun(bird.sex), facts: birdFacts(bird, breeding, standsIn ? {id: standsIn.id, path: penPath(standsIn)} : null), lead: birdLead(bird, book),
     plates: plates(bird.photos, `${bird.band}, ${bird.sex === 'unknown' ? 'sex unknown' : bird.sex}`, false), notices: notices(bird), bands: bandHistory(bird),
-    sexings: sexHistory(bird), pedigree: pedigreeView(bird, markedTrait(book.traits)), shares: sharesOf(bird),
+    sexings: sexHistory(bird), pedigree: pedigreeView(bird, markedTrait(book.traits)), descent: birdDescent(bird, findings),
     measures: measureRows(bird, book.traits, units), weighings: weighingsTable(bird, book.traits, units), looks: birdLooks(bird, book.traits, units),
     life: life(bird, records), offspring, chicks: livingChicks(records.offspring),
     offspringWords: offspring === null ? (records.stays.length > 0 ? 'No chicks listed yet.' : '') : '', mates: matesOfHatch(bird),

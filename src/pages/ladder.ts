@@ -3,19 +3,26 @@ import {hasRows} from '../charts/chart-spec.ts'
 import {strainShareByStep} from '../charts/strain-share-by-step.ts'
 import {currentStep} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
+import {backcrossAgain, type BackcrossAgainView} from './backcross-again.ts'
+import {closenessFigure} from './closeness-figure.ts'
 import {featherView} from './feather-view.ts'
 import type {FeatherView} from './feather-view.ts'
-import {LADDER} from './links.ts'
+import {birdPath, LADDER} from './links.ts'
 import {counted, figured, listWords, percent, percentSign, saying, sentence} from './numbers.ts'
 import type {Cell, Figure, Page} from './page.ts'
 import {mainMeasure} from './main-measure.ts'
 import {spreadFigure} from './step-figures.ts'
+import {stepWords} from './step-words.ts'
 
 export interface LadderView {
   readonly lead: string
   readonly feather: FeatherView | null
   readonly empty: string
   readonly figures: readonly Figure[]
+  /** null while no step is reached */
+  readonly backcross: BackcrossAgainView | null
+  /** birds whose step is written otherwise than descent makes it; null where no step is written */
+  readonly written: {readonly words: string; readonly birds: readonly {readonly band: string; readonly link: string; readonly text: string}[]} | null
 }
 
 function lead({ladder}: Findings): string {
@@ -47,15 +54,31 @@ function strainFigure({strainShares, book}: Findings, head: string): Figure | nu
   }
 }
 
+/** More than this many are counted: each says it on its own page. */
+const NAMED_AT_MOST = 12
+
+function written({book: {birds}}: Findings): LadderView['written'] {
+  const told = birds.filter(({stepWritten}) => stepWritten !== null), other = told.filter(({stepWritten, step}) => stepWritten !== step.label)
+  if (told.length === 0) return null
+  const first = other.slice(0, NAMED_AT_MOST), more = other.length - first.length
+  return {
+    words: other.length === 0 ? `A step is written of ${figured(told.length, 'bird')}; descent gives the same for each.`
+      : `Steps are worked out from descent. Of ${figured(told.length, 'bird')} with a step written, descent makes ${other.length} another${more > 0 ? `; the first ${first.length}` : ''}:`,
+    birds: first.map(bird => ({band: bird.band, link: birdPath(bird), text: `written ${bird.stepWritten ?? ''}, by descent ${stepWords(bird)}`})),
+  }
+}
+
 /** @param trueBredFigure  the chart that step pages share, `Figure 1.` */
 export function ladderPage(findings: Findings, trueBredFigure: Figure | null): Page {
   const trait = mainMeasure(findings.book.traits)
   const first = trueBredFigure ? 2 : 1
   const even = trait === null ? null : spreadFigure(trait, findings.spread.rows, 'female', null, `Figure ${first}.`)
   const blood = strainFigure(findings, `Figure ${even ? first + 1 : first}.`)
+  const close = closenessFigure(findings, `Figure ${first + (even ? 1 : 0) + (blood ? 1 : 0)}.`)
   const view: LadderView = {
-    lead: lead(findings), feather: featherView(findings), figures: [trueBredFigure, even, blood].filter(figure => figure !== null),
+    lead: lead(findings), feather: featherView(findings), figures: [trueBredFigure, even, blood, close].filter(figure => figure !== null),
     empty: findings.ladder.length === 0 ? 'Once the first cross has hatched, or steps are planned in the project’s record, they stand here one below the other.' : '',
+    backcross: currentStep(findings.ladder) === null ? null : backcrossAgain(findings.nextBackcross, findings.book.project.units), written: written(findings),
   }
   return {path: LADDER, template: 'ladder', title: 'Ladder', section: 'ladder', view, search: {kind: 'index', words: `ladder steps ${figured(findings.ladder.length, 'step')}`}}
 }

@@ -22,6 +22,7 @@ import {penCards} from './pen-cards.ts'
 import type {PenCard} from './pen-cards.ts'
 import {plates, type Plate} from './plates.ts'
 import type {RecordsOfBird} from './records-by-bird.ts'
+import {stepCloseness, type StepClosenessView} from './step-closeness.ts'
 import {spreadFigure} from './step-figures.ts'
 import {eggTable, leavingTable} from './step-eggs.ts'
 import {spreadLeftOut, spreadTable, standardTable} from './step-even.ts'
@@ -62,6 +63,7 @@ export interface StepView {
   readonly eggs: Table | null
   readonly eggNote: readonly string[]
   readonly leaving: Table | null
+  readonly closeness: StepClosenessView | null
   readonly strains: Table | null
   readonly strainWords: string
   readonly kept: BirdTable | null
@@ -76,7 +78,7 @@ export interface StepView {
 
 const NOTHING_YET = {
   trueBred: null, trueBredWords: '', trueBredFigure: null, evenWords: '', evenFigures: [], spread: null, spreadLeftOut: [], standard: null, eggs: null, eggNote: [], leaving: null,
-  strains: null, strainWords: '', kept: null, keptWords: '', symbolNote: '', allBirds: {link: BIRDS, words: ''}, pens: [], hatches: null, care: [], caution: null,
+  closeness: null, strains: null, strainWords: '', kept: null, keptWords: '', symbolNote: '', allBirds: {link: BIRDS, words: ''}, pens: [], hatches: null, care: [], caution: null,
 } as const
 
 export interface StepSources {
@@ -147,7 +149,7 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
     eggNote: rates ? [`Hatch of fertile eggs: ${rateWords(rates.hatchOfFertile)}.`, `Hatch of set: ${rateWords(rates.hatchOfSet)}.`] : ['No setting of this step is on record.'],
-    strains: strainTable(step, findings), strainWords: strainWords(step, findings),
+    closeness: stepCloseness(step.label, findings), strains: strainTable(step, findings), strainWords: strainWords(step, findings),
     kept: kept.length === 0 ? null : birdTable(kept, book, breeders, `Birds kept from ${step.label}`),
     keptWords: kept.length === 0 ? 'No bird of this step has been kept for breeding so far.' : '', symbolNote: symbolNote(book.traits),
     allBirds: {link: sources.large && step.chicks.banded > 0 ? birdsByStepPath(step.label) : BIRDS, words: step.chicks.banded === 0 ? 'All birds on record' : `All ${figured(step.chicks.banded, 'banded bird')} of ${step.label}`},

@@ -7,7 +7,7 @@ import Handlebars from 'handlebars'
 import type {Figure, Page} from '../pages/page.ts'
 import type {Frame} from './frame.ts'
 import {navOf} from './frame.ts'
-import {addressOf, rootOf} from './links.ts'
+import {addressOf, folderOf} from './links.ts'
 import type {Markdown} from './markdown.ts'
 import type {Picture, Pictures} from './picture.ts'
 import {SafeHtml} from './safe-html.ts'
@@ -134,9 +134,9 @@ export function openTemplates(files: ReadonlyMap<string, string>, parts: Templat
   }
   const addresses = new Map<string, Map<string, string>>()
   const dataFor = (page: Page): PageData => {
-    const root = rootOf(page.path)
-    const known = addresses.get(root) ?? new Map<string, string>()
-    addresses.set(root, known)
+    const folder = folderOf(page.path)
+    const known = addresses.get(folder) ?? new Map<string, string>()
+    addresses.set(folder, known)
     return {page, addresses: known, bodies: 0}
   }
   const layout = cachedLayout(parts, (view, page) => put(LAYOUT, view, dataFor(page)).html)
@@ -162,7 +162,7 @@ function pieceOf(text: string): Piece {
 }
 
 /**
- * Pages of one section and depth differ in the layout by title and matter alone, so the layout is put out once for each such kind
+ * Pages of one section and folder differ in the layout by title and matter alone, so the layout is put out once for each such kind
  * with two gaps, and the gaps are filled a page.
  */
 function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => string): (page: Page, matter: string) => string {
@@ -174,7 +174,7 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
   const known = new Map<string, readonly Piece[]>()
   return (page, matter) => {
     const look = page.look ?? null, selfContained = page.selfContained === true
-    const key = JSON.stringify([rootOf(page.path), page.section, look, selfContained, main.has(page.path) ? page.path : ''])
+    const key = JSON.stringify([folderOf(page.path), page.section, look, selfContained, main.has(page.path) ? page.path : ''])
     let pieces = known.get(key)
     if (!pieces) {
       const html = put({

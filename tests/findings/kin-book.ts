@@ -28,7 +28,7 @@ export const BC1: Step = {label: 'BC1', kind: 'backcross', to: holm, strains: [h
  * full sibs. 24-003 goes back to 22-005: his daughter's chick, F ¼.
  */
 export function halfSibs(): Logbook & {readonly named: (id: string) => Bird} {
-  const cock = bird('22-005', 'male', {strain: null, step: strainStep(holm)}), one = buff('B-1', 'female'), two = buff('B-2', 'female')
+  const cock = bird('22-005', 'male'), one = buff('B-1', 'female'), two = buff('B-2', 'female')
   const F = {step: F1, hatched: date('2023-03-20')}
   const son = chick('23-003', 'male', [[cock, one]], F), daughter = chick('23-017', 'female', [[cock, two]], F), sister = chick('23-018', 'female', [[cock, one]], F)
   const birds = [

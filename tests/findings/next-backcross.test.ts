@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {nextBackcross, type NextBackcross} from '../../src/findings/next-backcross.ts'
+import type {nextBackcross, NextBackcross} from '../../src/findings/next-backcross.ts'
 import {study} from '../../src/findings/study.ts'
 import type {Logbook} from '../../src/logbook/book.ts'
 import {expectClose} from '../expect-close.ts'

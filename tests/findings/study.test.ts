@@ -6,10 +6,10 @@ import {study} from '../../src/findings/study.ts'
 import {bird, F2, logbook, smallBook, weekOld} from '../pages/small-logbook.ts'
 import {drawnBook} from './drawn-book.ts'
 
-/** Every number anywhere in an answer. */
+/** Every number anywhere in an answer; the pedigree's own working lists of numbers are no answers. */
 function* numbersIn(value: unknown, seen = new Set<object>()): Generator<number> {
   if (typeof value === 'number') yield value
-  if (typeof value !== 'object' || value === null || seen.has(value)) return
+  if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value) || seen.has(value)) return
   seen.add(value)
   if (value instanceof Map || value instanceof Set) for (const each of value) yield* numbersIn(each, seen)
   else for (const each of Object.values(value)) yield* numbersIn(each, seen)
@@ -53,7 +53,9 @@ describe('figuresTable(question)', () => {
   it('gives shares of the whole tables that others are made from', () => {
     expect(figuresTable('hatches', findings).rows[0]?.slice(0, 7)).toEqual(['2024-01', '2024-A', 'F1', 20, 17, 14, 0.85])
     expect(figuresTable('shares', findings).rows.find(row => row[0] === 'F2' && row[3] === 'all' && row[2] === 'pea')?.slice(4, 7)).toEqual([4, 6, 4 / 6])
-    expect(figuresTable('strains', findings).columns.map(({name}) => name)).toEqual(['band', 'holm-white', 'fell-buff', 'unknown', 'id', 'step'])
+    expect(figuresTable('strains', findings).columns.map(({name}) => name)).toEqual([
+      'band', 'holm-white', 'fell-buff', 'unknown', 'id', 'step', 'Z holm-white', 'Z fell-buff', 'dam line holm-white', 'dam line fell-buff', 'strain_heterozygosity', 'recurrent_spread',
+    ])
     expect(figuresTable('spread', findings).rows.map(row => row.slice(0, 4))).toEqual([['F1', 'weight-20', 'female', 6], ['F1', 'weight-20', 'all', 6]])
   })
 

@@ -16,6 +16,8 @@ describe('addressOf(target, page)', () => {
     expect(addressOf('index.html', 'birds/24-031.html')).toBe('../index.html')
     expect(addressOf('birds/24-031.html#pedigree', 'birds/by-step/BC1.html')).toBe('../../birds/24-031.html#pedigree')
     expect(addressOf('#weights', 'birds/24-031.html')).toBe('#weights')
+    expect(addressOf('birds/24-031.html#pedigree', 'birds/22-004.html')).toBe('24-031.html#pedigree')
+    expect(addressOf('birds/by-step/BC1.html', 'birds/22-004.html')).toBe('../birds/by-step/BC1.html')
     expect(addressOf('birds/å b.html', 'index.html')).toBe('birds/%C3%A5%20b.html')
     expect(rootOf('index.html')).toBe('')
   })

@@ -1,0 +1,36 @@
+import {describe, expect, it} from 'vitest'
+import {study} from '../../src/findings/study.ts'
+import {birdDescent, inbreedingWords} from '../../src/pages/bird-descent.ts'
+import {halfSibs} from '../findings/kin-book.ts'
+
+describe('inbreedingWords(F)', () => {
+  it('gives the range and the likeliest where parents are in doubt, else one figure', () => {
+    expect(inbreedingWords({mean: 0.098, low: 0.06, high: 0.19, likeliest: 0.125})).toBe('6.0 to 19.0%, most likely 12.5%, on average 9.8%')
+    expect(inbreedingWords({mean: 0.125, low: 0.125, high: 0.125, likeliest: 0.125})).toBe('12.5%')
+  })
+})
+
+describe('birdDescent(bird)', () => {
+  const book = halfSibs(), findings = study(book)
+  const of = (id: string) => birdDescent(book.named(id), findings)
+
+  it('says F, the Z of cocks (half sibs by a cock: ½ · ½), and how far descent is known', () => {
+    expect(of('24-001').words).toBe('F 12.5%; on the Z 25.0%. Ancestors all known for two generations; 2.0 equivalent complete generations.')
+  })
+  it('names the project’s limit where F may pass it, or does', () => {
+    expect(of('24-002').words).toBe('F 12.5 to 25.0%, most likely 12.5%, on average 17.5%. Ancestors all known for two generations; 2.0 equivalent complete generations. It may be above the project’s limit of 12.5%.')
+    expect(of('24-003').words).toMatch(/^F at least 25\.0%.* Above the project’s limit of 12\.5%\.$/)
+  })
+  it('is “at least” with a grandparent unknown, and plain for founders', () => {
+    expect(of('24-004').words).toBe('F at least 0.0%. Not both parents are sure to be in the book; 1.0 equivalent complete generations.')
+    expect(of('22-005')).toEqual({words: 'F 0.0%, as stated for its strain.', reason: '', blood: null})
+  })
+  it('keeps autosomes, Z and mother’s line apart', () => {
+    const {blood} = of('23-017')
+    expect(blood?.shares).toEqual([
+      {text: 'Holm White', link: 'strains/holm-white.html', percent: '50.0%'}, {text: 'Fell Buff', link: 'strains/fell-buff.html', percent: '50.0%'},
+    ])
+    expect(blood?.words).toBe('On the Z all Holm White; mother’s line all Fell Buff. Copies of two strains in 100.0% of genes.')
+    expect(of('24-001').blood?.shares[0]?.percent).toMatch(/^50\.0%, give or take \d\.\d$/)
+  })
+})
