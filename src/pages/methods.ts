@@ -1,9 +1,14 @@
 /** How every figure of the site is worked: question, definition, edges, source, and an example made by the figure's own code. */
 import {METHODS as METHODS_PATH} from './links.ts'
+import {chromosomeMethods} from './methods/chromosomes.ts'
 import {descentMethods} from './methods/descent.ts'
+import {doubtfulDescentMethods} from './methods/doubtful-descent.ts'
 import {evidenceMethods} from './methods/evidence.ts'
+import {foundersLeftMethods} from './methods/founders-left.ts'
 import {hatchRates} from './methods/hatch.ts'
+import {inbreedingMethods} from './methods/inbreeding.ts'
 import type {Method} from './methods/method.ts'
+import {rateMethods} from './methods/rate.ts'
 import {share, stateShares} from './methods/share.ts'
 import {evenness, meanAndSpread, withinTenth} from './methods/spread.ts'
 import {scoringMethods} from './methods/scoring.ts'
@@ -11,7 +16,8 @@ import {trueBredRate} from './methods/true-bred.ts'
 import type {Page} from './page.ts'
 
 export const METHODS: readonly Method[] = [
-  share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, hatchRates, ...scoringMethods, ...descentMethods, ...evidenceMethods,
+  share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, hatchRates, ...scoringMethods, ...descentMethods,
+  ...inbreedingMethods, ...doubtfulDescentMethods, ...chromosomeMethods, ...foundersLeftMethods, ...rateMethods, ...evidenceMethods,
 ]
 
 export interface MethodsView {

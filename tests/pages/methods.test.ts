@@ -25,6 +25,41 @@ const EXPECTED: Readonly<Record<string, string>> = {
   // Allard 1960: 1 − (1/2)^(n+1)
   'strain-share': '50.0%, 75.0%, 87.5%, 93.8%.',
   parents: 'Each is the sire with a chance of 50.0%.',
+  // Wright 1922; Falconer & Mackay 1996, ch. 5: ¼, ⅛, ¼ and 1/16
+  inbreeding: '25.0%, 12.5%, 25.0%, 6.3%.',
+  // Mrode, table 2.1: relationships 0.6875 and 1.125, halved
+  kinship: '34.4% and 56.3%.',
+  // by hand: K of the two founders; ½ (5% + 5%)
+  base: '5.0% and 5.0%.',
+  // by hand: ½ · ¼
+  'doubtful-parents': 'F is 12.5%.',
+  // by hand: ½ · 25% + 0.3 · 12.5%
+  range: 'F is 16.3% in the mean, from 0.0% to 25.0%, likeliest 25.0%.',
+  // by hand: ½ (1 + 1) + ½ · 1
+  completeness: 'One generation fully known, 1.5 equivalent: F is at least what is printed.',
+  // by hand: a hen's Z is her sire's, so half sibs by a sire share it like a cock with his son, those by a dam not at all
+  'z-inbreeding': 'By one sire 25.0% on the Z and 12.5% elsewhere; by one dam 0.0% on the Z and 12.5% elsewhere.',
+  // by hand
+  'shares-by-chromosome': '50.0% of the autosomes, 50.0% of the Z, 100.0% of the mother’s line; 50.0% of the autosomes, 0.0% of the Z, 100.0% of the mother’s line; 25.0% of the autosomes, 0.0% of the Z, 100.0% of the mother’s line.',
+  // ¼ the variance of a gamete's share, the integral of ((1 − r)/2)^t − (¼)^t over pairs of places, worked apart in Python 3: 0.03708, 0.02999, 0.02134
+  'share-spread': '3.7%, 3.0%, 2.1%.',
+  // by hand: 1, ½, ½, ¼, ⅛
+  heterozygosity: '100.0%, 50.0%, 50.0%, 25.0%, 12.5%.',
+  // by hand: 2 (1 − e^(−3)) / 6 morgans
+  'donor-segment': '31.7 centimorgans.',
+  // by hand: 1 / (9/16 + 1/16)
+  'founder-shares': 'A 75.0%, B 25.0%; fe 1.6.',
+  'effective-ancestors': 'fe is 4.0, fa 2.0.',
+  // by hand: mean kinship ½, and ½ (1 + ¼)
+  'founder-genomes': '1.0; 0.8.',
+  // by hand: 1/6; rates 1 − √0.875, 1 − √0.8125, 1 − √0.75, mean 0.09906, SD 0.0347, 1/(2 · 0.09906)
+  rate: 'ΔF is 16.7%. The birds’ mean rate is 9.9%, Ne 5.0 with a standard error of 1.0.',
+  // the same recursion held against flocks drawn bird by bird in tests/pedigree/mating-forecast.test.ts
+  'mean-kinship': 'F 6.6%, 5.2%, 9.0%, 13.9% and 12.7%; kinship of two chicks 11.5%, 13.9%, 16.1%, 18.4% and 20.6%.',
+  // an independent working of the clan recursion, printed to 0.1 %
+  'mating-systems': '7.6%, 14.2%, 20.4%; 14.3%, 22.6%, 30.0%; 36.2%, 52.0%, 63.8%.',
+  // Wright 1931: 4 · 1 · 10 / 11, 4 · 4 · 16 / 20
+  'census-size': 'Ne 3.6, 13.8% a generation; Ne 12.8, 3.9% a generation.',
   breeders: 'Two males and three females, five birds in all.',
   requirements: 'met, not yet, cannot be told.',
 }

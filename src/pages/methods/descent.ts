@@ -46,7 +46,8 @@ const parents: Method = {
   formula: null, letters: [],
   edges: `- Eggs of two pens in one setting: a sire and a dam of different pens never met, so pairs are reckoned pen by pen.
 - Chicks of one family share one unknown dam.
-- An unknown parent from outside the book is taken as a stranger.`,
+- A parent that is any of a keeper’s birds is each grown one of its sex that stood there when the egg was laid, with equal chances.
+- An unknown parent from outside the book is taken as a stranger, and so is what stated chances want to the whole.`,
   source: 'Three weeks of stored sperm: common practice, no source.',
   example: {given: 'Two males in a pen with one hen, nothing more known.', gives: () => `Each is the sire with a chance of ${percentSign(1 / 2)}.`},
 }
