@@ -15,7 +15,7 @@ export interface Course {
 const HEIGHT = 224, LEFT = 34, BOTTOM = 26, TOP = 10
 /** Between the middles of two names. */
 const LINE = 19
-const DASHES = [[1, 0], [6, 3], [2, 3], [10, 3, 2, 3], [4, 6]] as const
+const DASHES = [[1, 0], [7, 3], [12, 4], [7, 3, 2, 3], [4, 5]] as const
 
 /** @param first  year of the first point */
 export function courses(list: Rows<Course>, first: number, limit: {readonly value: number; readonly words: string} | null): ChartSpec {
@@ -31,7 +31,7 @@ export function courses(list: Rows<Course>, first: number, limit: {readonly valu
     layer: [
       ...(limit === null ? [] : [
         {data: {values: [{percent: percentOf(limit.value)}]}, mark: {type: 'rule', style: 'standard'}, encoding: {y}},
-        {data: {values: [{percent: percentOf(limit.value)}]}, mark: {type: 'text', align: 'left', style: 'soft', dy: -9}, encoding: {y, x: {value: 4}, text: {value: limit.words}}},
+        {data: {values: [{percent: percentOf(limit.value)}]}, mark: {type: 'text', align: 'right', style: 'soft', dy: 11}, encoding: {y, x: {value: width}, text: {value: limit.words}}},
       ]),
       ...list.map(({points}, index) => ({
         data: {values: points.map((value, season) => ({year: first + season, percent: percentOf(value)}))},

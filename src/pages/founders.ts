@@ -68,8 +68,9 @@ function shareWords({founders: list, unknown}: Founders): readonly string[] {
   const [first] = list, left = list.filter(({share}) => share > 0)
   if (!first || left.length === 0) return []
   const half = left.findIndex((_, index) => left.slice(0, index + 1).reduce((sum, {share}) => sum + share, 0) >= 0.5 - 1e-12) + 1
+  const most = left.filter(({share}) => percent(share) === percent(first.share)).map(({bird}) => bird.band)
   return [
-    `${first.bird.band} has left most: ${percentSign(first.share)}.${half > 0 ? ` Half of all genes come from ${counted(half, 'founder')}.` : ''} A founder’s share says what to expect; which of its genes came through is chance.`,
+    `${most.length > 3 ? `${sentence(counted(most.length, 'founder'))} have left most, alike` : `${listWords(most)} ${most.length === 1 ? 'has' : 'have each'} left most`}: ${percentSign(first.share)}.${half > 0 ? ` Half of all genes come from ${counted(half, 'founder')}.` : ''} A founder’s share says what to expect; which of its genes came through is chance.`,
     ...(unknown.count > 0 ? [`${sentence(counted(unknown.count, 'parent'))} outside the book ${unknown.count === 1 ? 'gave' : 'gave together'} ${percentSign(unknown.share)}, each counted as a founder of its own, which is the most there can have been.`] : []),
     'The last two columns count living birds of the new breed that descend, or may descend, from it.',
   ]

@@ -46,7 +46,7 @@ function maleTable(males: readonly MaleForPen[], hens: number, limit: number | n
   return {
     columns: [{head: 'Male'}, {head: 'Step'}, {head: 'Chicks’ F, %', number: true}, {head: 'Closest hen'}, {head: 'With her, %', number: true}, ...(limit === null ? [] : [{head: 'Hens over the limit', number: true}])],
     rows: males.map(({male, here, mean, worst, overLimit}): readonly Cell[] => [
-      bandCell(male), `${male.step.label}${here ? ', here now' : ''}`, percent(mean), worst.hen.band, rangeText(worst), ...(limit === null ? [] : [`${overLimit} of ${hens}`]),
+      bandCell(male), `${male.step.label}${here ? ', here now' : ''}`, percent(mean), bandCell(worst.hen), rangeText(worst), ...(limit === null ? [] : [`${overLimit} of ${hens}`]),
     ]),
   }
 }

@@ -24,7 +24,7 @@ const WAYS: Readonly<Record<SystemName, {readonly short: string; readonly title:
   flock: {short: 'one flock', title: 'One flock', words: 'All males with all hens, and nobody looks who is kin to whom.'},
   'closed pens': {short: 'closed pens', title: 'Closed pens', words: 'Each pen is bred from itself alone. It stands here so that its price is seen; it is not recommended.'},
   rolling: {short: 'rolling', title: 'Rolling pens', words: 'Two pens: young males go to the hens, last year’s males to the pullets, and both serve two years.'},
-  'rolling apart': {short: 'rolling, apart', title: 'Rolling pens, fathers kept apart', words: 'The same, with pullets kept from the pullets’ pen only, so that no cock meets his own daughters.'},
+  'rolling apart': {short: 'rolling apart', title: 'Rolling pens, fathers kept apart', words: 'The same, with pullets kept from the pullets’ pen only, so that no cock meets his own daughters.'},
 }
 
 function courseFigure({systems, season, limit}: Rotation, of: 'inbreeding' | 'kinship', head: string): Figure | null {
@@ -94,7 +94,7 @@ export function rotationPage({rotation, book}: Findings): Page {
   const view: RotationView = {
     lead: `If the flock is bred on as it stands, how closely bred will it be in ${countWord(SEASONS)} seasons?`, wanting: rotation ? '' : NO_PENS, start: rotation ? start(rotation) : [],
     pens: rotation && {
-      caption: 'In the order that males would move', columns: [{head: 'Pen'}, {head: 'Males', number: true}, {head: 'Females', number: true}],
+      ...(rotation.pens.length > 1 ? {caption: 'In the order that males would move'} : {}), columns: [{head: 'Pen'}, {head: 'Males', number: true}, {head: 'Females', number: true}],
       rows: rotation.pens.map(({pen, males, females}): readonly Cell[] => [{text: pen.id, link: penPath(pen)}, String(males.length), String(females.length)]),
     },
     ways: rotation ? rotation.systems.map(({system}) => ({title: WAYS[system].title, words: WAYS[system].words})) : [],

@@ -4,7 +4,7 @@ import {coancestry} from '../../src/pedigree/coancestry.ts'
 import {groupsAmong} from '../../src/pedigree/breeding-groups.ts'
 import {rateAtRandom} from '../../src/pedigree/census-size.ts'
 import {longRunRate, matingForecast, seasonPassing} from '../../src/pedigree/mating-forecast.ts'
-import {clans, closedPen, rollingPens, wholeFlock, type MatingSystem, type PenSize} from '../../src/pedigree/mating-systems.ts'
+import {clans, closedPen, closedPens, rollingPens, wholeFlock, type MatingSystem, type PenSize} from '../../src/pedigree/mating-systems.ts'
 import type {Animal, Mating} from '../../src/pedigree/pedigree.ts'
 import {chanceOf} from '../bench/chance.ts'
 import {expectClose} from '../expect-close.ts'
@@ -42,6 +42,13 @@ describe('matingForecast(system, seasons): published systems', () => {
     expect(courseOf(rollingPens(eight), 2)).toEqual([0, (1 / 32 + 1 / 8) / 2])
     expect(courseOf(rollingPens(eight, {fathers: true}), 2)).toEqual([0, 1 / 64])
     expect(courseOf(rollingPens(eight, {fathers: true, mothers: true}), 3)).toEqual([0, 0, (1 / 32 + 1 / 8) / 2])
+  })
+
+  it('closed pens side by side are each what it is alone, weighed by their hens', () => {
+    const sizes = [{males: 1, females: 3}, {males: 2, females: 5}]
+    const alone = sizes.map(size => courseOf(closedPen(size), 6))
+    courseOf(closedPens(sizes), 6).forEach((f, index) => expectClose(f, (3 * (alone[0]?.[index] ?? NaN) + 5 * (alone[1]?.[index] ?? NaN)) / 8, 1e-12))
+    expect(() => closedPens([])).toThrow(RangeError)
   })
 
   it('says the same of nothing', () => {
