@@ -98,6 +98,7 @@ machine: I3
 chicks:
   - {band: 24-031, sex: female, dam: 22-017, comb: pea, skin: white, chick-down: buff}
   - {band: 24-032, sex: male, comb: single, left: 2024-06-30 culled}
+  - {band: 24-033, sex: female, dam: {keeper: kelpgarth}, comb: pea}
 tallies:
   - {chicks: 12, mark: basket 2, dam: 22-017, comb: pea, skin: white, left: 2024-04-05 sold}
   - {chicks: 3, comb: single, left: "2024-03-24 culled, off type"}
