@@ -2,6 +2,7 @@
 import {FIGURE_QUESTIONS, figuresTable, pairTable, type FigureQuestion} from '../findings/figures.ts'
 import {study} from '../findings/study.ts'
 import type {Bird, Logbook} from '../logbook/book.ts'
+import {pairReasonWords} from '../pages/pair-reason-words.ts'
 import {near, orNear} from '../records/near.ts'
 import type {Day} from '../records/dates.ts'
 import {inspectReport} from './inspect-report.ts'
@@ -57,6 +58,8 @@ export function figures({question, folder, format, asOf, quiet, pair}: FiguresOp
     return 2
   }
   world.out(figuresText(pairTable(findings, a, b), format))
+  // a reader of the rounded table is told why; the other formats stay plain for programs
+  if (format === 'table' && a !== b) world.out(`${pairReasonWords(findings.pairReason(a, b))}\n`)
   return 0
 }
 

@@ -84,6 +84,7 @@ describe('pairReasonWords(reason)', () => {
   it('names the ancestors, where they stand, and what each gives', () => {
     expect(words('23-003', '23-017')).toBe('23-003 and 23-017 are kin through 22-005, sire of both (12.5): together 12.5%.')
     expect(words('22-005', '23-017')).toBe('22-005 and 23-017 are kin through 22-005 himself, sire of 23-017 (25.0): together 25.0%.')
+    expect(words('23-017', '22-005')).toBe('23-017 and 22-005 are kin through 22-005 himself, sire of 23-017 (25.0): together 25.0%.')
     expect(words('22-005', 'B-1')).toBe('22-005 and B-1 share no ancestor in the book.')
   })
 
