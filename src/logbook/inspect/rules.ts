@@ -4,15 +4,18 @@ import * as afterAsOf from './after-as-of.ts'
 import * as bandInDoubt from './band-in-doubt.ts'
 import * as bandTwice from './band-twice.ts'
 import * as chancesDoNotSum from './chances-do-not-sum.ts'
+import * as classOfOtherSex from './class-of-other-sex.ts'
 import * as clauseUnknown from './clause-unknown.ts'
 import * as fileMisnamed from './file-misnamed.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
 import * as inTwoPens from './in-two-pens.ts'
 import * as incubationOdd from './incubation-odd.ts'
+import * as laidAfterSet from './laid-after-set.ts'
 import * as leftBeforeHatched from './left-before-hatched.ts'
 import * as loopInDescent from './loop-in-descent.ts'
 import * as maleLaid from './male-laid.ts'
+import * as noMaleThen from './no-male-then.ts'
 import * as noOrigin from './no-origin.ts'
 import * as noProject from './no-project.ts'
 import * as noTarget from './no-target.ts'
@@ -28,6 +31,7 @@ import * as stepContradicted from './step-contradicted.ts'
 import * as tallyOverdrawn from './tally-overdrawn.ts'
 import * as tooManyChicks from './too-many-chicks.ts'
 import * as tooManyEggs from './too-many-eggs.ts'
+import * as twiceInPen from './twice-in-pen.ts'
 import * as twoOrigins from './two-origins.ts'
 import * as unitMixed from './unit-mixed.ts'
 import * as unknownBand from './unknown-band.ts'
@@ -45,6 +49,7 @@ import * as unknownTrait from './unknown-trait.ts'
 import * as unlikelyWeight from './unlikely-weight.ts'
 import * as weighedTwice from './weighed-twice.ts'
 import * as wrongParentSex from './wrong-parent-sex.ts'
+import * as yearFarAhead from './year-far-ahead.ts'
 
 export const RULES: readonly Rule[] = [
   noProject, sameName,
@@ -52,7 +57,7 @@ export const RULES: readonly Rule[] = [
   noTarget, unitMixed, clauseUnknown,
   fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
   loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, stepContradicted,
-  hatchBeforePen, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
-  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, tooManyEggs, unlikelyWeight, weighedTwice,
-  afterAsOf, photoWithoutWords,
+  hatchBeforePen, noMaleThen, laidAfterSet, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
+  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, twiceInPen, tooManyEggs, unlikelyWeight, weighedTwice,
+  classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
 ]
