@@ -105,8 +105,7 @@ function observationsOf(tellings: Told, keepers: Keepers, traits: Traits): reado
 
 /** Kin among founders (said of one, true of both), and birds that one may be; a bird it is the same as has been joined to it already. */
 function linkKin(bird: Open<Bird>, tellings: Told, book: BandBook<Open<Bird>>): void {
-  const same = told(tellings, 'same-as')?.value
-  if (same && !book.isWorn(same.text)) book.find(same)
+  for (const {told: {'same-as': same}} of tellings) if (same && !book.isWorn(same.text)) book.find(same)
   bird.maybe = (told(tellings, 'maybe')?.value ?? []).map(ref => book.find(ref)).filter(other => other !== null)
   for (const {with: ref, kinship} of told(tellings, 'kin')?.value ?? []) {
     const other = book.find(ref)
