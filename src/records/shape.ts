@@ -7,7 +7,8 @@
  */
 import {BRACES_AS_KEY, cutTexts, noteBraces, noteCut, noteKeyAlone} from './braces.ts'
 import {curlyQuotes, isCurly} from './curly-quotes.ts'
-import {near, orNear} from './near.ts'
+import {digitsMeant, lettersForDigits} from './letters-for-digits.ts'
+import {near, nearWords, orNear} from './near.ts'
 import type {ProblemCode} from './problem-codes.ts'
 import {inside, keyOf, type Note, type Spot} from './problem.ts'
 import {isList, isMap, type Raw, type RawMap} from './raw.ts'
@@ -73,6 +74,12 @@ export function scalar<T>(says: string, parse: (text: string, at: Spot) => T | R
         note(curlyQuotes(raw, at))
         return undefined
       }
+      const meant = value === undefined || isRefusal(value) ? digitsMeant(raw) : null
+      const read = meant === null ? undefined : parse(meant, at)
+      if (meant !== null && read !== undefined && !isRefusal(read)) {
+        note({code: 'unreadable-value', severity: 'error', at, reason: lettersForDigits(raw), remedy: `write ${meant}`})
+        return undefined
+      }
       if (value === undefined) {
         note({code: 'unreadable-value', severity: 'error', at, reason: `“${raw}” cannot be read as ${says}`, remedy: `write ${says}`})
         return undefined
@@ -94,7 +101,7 @@ export function oneOf<const W extends readonly string[]>(words: W, meant: Readon
     text => {
       if (words.includes(text)) return text
       const other = text.toLowerCase()
-      const likely = Object.hasOwn(meant, other) ? [meant[other] ?? ''] : near(text, words)
+      const likely = Object.hasOwn(meant, other) ? [meant[other] ?? ''] : nearWords(text, words)
       return refuse('unreadable-value', `“${text}” is not ${says}`, orNear(likely, `write ${says}`))
     },
     {enum: words},

@@ -1,4 +1,5 @@
 /** Weigh days: `band,on,weight,…`, or `hatch,on,sex,weight,…` where no bands were read. A column is a measure; an empty cell was not measured. */
+import {digitsMeant, lettersForDigits} from './letters-for-digits.ts'
 import type {Note} from './problem.ts'
 import {isDoubtful, parseQuantity, UNITS, type Quantity, type Unit} from './quantities.ts'
 import type {WeighRow} from './records.ts'
@@ -45,6 +46,12 @@ export function readWeighDay(file: string, table: Table, note: Note): WeighRow[]
 /** An amount; a bare number is in the unit of its heading, where that names one. */
 export function readAmount(cell: Cell, unit: Unit | null, note: Note): Quantity | null {
   const read = parseQuantity(cell.text)
+  const meant = read === null || 'unknownUnit' in read ? digitsMeant(cell.text) : null
+  const likely = meant === null ? null : parseQuantity(meant)
+  if (meant !== null && likely !== null && !('unknownUnit' in likely)) {
+    note({code: 'unreadable-value', severity: 'error', at: cell.at, reason: lettersForDigits(cell.text), remedy: `write ${meant}`})
+    return null
+  }
   if (read === null) {
     note({
       code: 'unreadable-value', severity: 'error', at: cell.at,
@@ -68,7 +75,7 @@ export function readAmount(cell: Cell, unit: Unit | null, note: Note): Quantity 
 /** A column with something in it, and no amount anywhere. */
 function isWordy(table: Table, index: number): boolean {
   const written = table.rows.map(row => row.cells[index]?.text ?? '').filter(text => text !== '')
-  return written.length > 1 && written.every(text => parseQuantity(text) === null)
+  return written.length > 1 && written.every(text => parseQuantity(digitsMeant(text) ?? text) === null)
 }
 
 function noteWordy(column: Column, note: Note): boolean {

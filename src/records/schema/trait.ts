@@ -55,11 +55,12 @@ const trait = object('a trait', {
 }, {
   check(value, note, at) {
     const kinds = (['states', 'order', 'scale', 'unit'] as const).filter(key => value[key] !== undefined)
+    const lacksUnit = kinds.length === 0 && value.measure !== undefined
     if (kinds.length !== 1) {
       note({
         code: 'trait-unfinished', severity: 'error', at: kinds[1] === undefined ? at : inside(at, kinds[1]),
-        reason: kinds.length === 0 ? 'the trait says neither what it can look like nor how it is measured' : `the trait has both ${kinds.join(' and ')}`,
-        remedy: 'give exactly one of states, order, scale or unit',
+        reason: lacksUnit ? `the trait is taken from the column “${value.measure}”, but has no unit` : kinds.length === 0 ? 'the trait says neither what it can look like nor how it is measured' : `the trait has both ${kinds.join(' and ')}`,
+        remedy: lacksUnit ? 'add unit: g, or the unit its amounts are to be kept in' : 'give exactly one of states, order, scale or unit',
       })
     }
   },
