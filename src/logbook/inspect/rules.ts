@@ -6,6 +6,7 @@ import * as bandTwice from './band-twice.ts'
 import * as chancesDoNotSum from './chances-do-not-sum.ts'
 import * as classOfOtherSex from './class-of-other-sex.ts'
 import * as clauseUnknown from './clause-unknown.ts'
+import * as farFromTarget from './far-from-target.ts'
 import * as fileMisnamed from './file-misnamed.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
@@ -58,6 +59,6 @@ export const RULES: readonly Rule[] = [
   fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
   loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, stepContradicted,
   hatchBeforePen, noMaleThen, laidAfterSet, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
-  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, twiceInPen, tooManyEggs, unlikelyWeight, weighedTwice,
+  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, twiceInPen, tooManyEggs, unlikelyWeight, farFromTarget, weighedTwice,
   classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
 ]
