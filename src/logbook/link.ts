@@ -38,6 +38,7 @@ import {linkShows} from './shows.ts'
 import {linkStepNotes} from './step-notes.ts'
 import {stepsOf} from './steps.ts'
 import {linkStrains} from './strains.ts'
+import {tellableFiles} from './tellable-files.ts'
 import {gatherTellings} from './tellings.ts'
 import {linkTraits} from './traits.ts'
 import {linkWeighings} from './weighings.ts'
@@ -92,6 +93,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
     looseWeighings, eggCounts: linkEggCounts(bench, birds, pens), feedings: linkFeedings(bench, hatches, pens), shows: linkShows(bench, birds, keepers),
     drafts: linkDrafts(bench, traits, photographs), requirements: linkRequirements(bench, traits), care: linkCare(bench, birds, pens, hatches),
     diary: linkDiary(bench, photographs), stepNotes: linkStepNotes(records), later: 0, keepers: keepers.finish(),
+    tellableFiles: tellableFiles(bench, keepers.strangers()),
   }
   // keepers have their public names by now
   for (const hatch of hatches.all) hatch.rearing = rearingOf(hatch)
