@@ -12,6 +12,7 @@ import type {Reading} from '../records/records.ts'
 import {asOfView} from './as-of-view.ts'
 import {benchOf, type Bench} from './bench.ts'
 import {linkBirds} from './birds.ts'
+import {checkBodyPictures} from './body-pictures.ts'
 import type {Logbook, Project} from './book.ts'
 import {linkCare} from './care.ts'
 import {latestDay} from './dated-facts.ts'
@@ -63,6 +64,7 @@ export function link(reading: Reading, {asOf}: LinkOptions = {}): Link {
     return {book: null, slips}
   }
   const linked = linkAll(bench, strains => linkProject(record, strains), record.data['as-of']?.first)
+  checkBodyPictures(reading, bench.note)
   for (const rule of RULES) rule.check?.(linked)
   return {book: asOf === undefined ? linked.book : asOfView(linked.book, asOf), slips}
 }

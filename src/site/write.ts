@@ -1,8 +1,23 @@
 /**
  * The only place that touches the output folder. The new site is written whole into a folder beside the old one and then put in its place by renames,
  * so there is always the old site or the new one, never half of either. A folder that is not ours is never replaced.
+ *
+ * What a run that is killed leaves behind, and what the next one makes of it. A folder with our marker is whole: the marker is written last,
+ * and is the first to go when a folder is removed.
+ *
+ *     killed while               site/           .site.pinfeather-old    .site.pinfeather-new    the next run
+ *     writing the new            old, as it was  –                       part                    begins anew
+ *     about to rename            old, as it was  –                       whole                   begins anew
+ *     between the two renames    –               old, marked             whole                   puts the old back, before it reads a record
+ *       … and site/ made again   empty           old, marked             whole                   the same
+ *       … with no old site       –               an empty folder         whole                   begins anew
+ *     the new is in its place    new, marked     old, marked             –                       removes the old when it has a newer
+ *     removing the old           new, marked     part, without marker    –                       the same
+ *
+ * This holds for a process that is killed. When the power of the whole computer fails, the system may lose files of the new site that it had said were
+ * written; then the records, which are only read, make it again.
  */
-import {existsSync, mkdirSync, readdirSync, realpathSync, renameSync, rmSync, statSync, writeFileSync} from 'node:fs'
+import {existsSync, mkdirSync, readdirSync, realpathSync, renameSync, rmdirSync, rmSync, statSync, writeFileSync} from 'node:fs'
 import {homedir} from 'node:os'
 import {basename, dirname, join, parse, relative, resolve, sep} from 'node:path'
 
@@ -54,6 +69,22 @@ export function refusalWords(refusal: Refusal): string {
 }
 
 /**
+ * Puts the old site back in its place when an earlier run was cut off between its two renames. To be asked at the start of every run,
+ * since one whose records are at fault never comes to writing.
+ *
+ * @returns whether there was one to put back
+ */
+export function putBackOld(target: string): boolean {
+  const there = real(target)
+  const old = besideName(there, 'old')
+  const isEmpty = existsSync(there) && statSync(there).isDirectory() && readdirSync(there).length === 0
+  if (!existsSync(join(old, MARKER)) || (existsSync(there) && !isEmpty)) return false
+  if (isEmpty) rmdirSync(there)
+  renameSync(old, there)
+  return true
+}
+
+/**
  * Puts the files in the target's place.
  *
  * @param files  path → content; paths are relative, with `/`
@@ -65,10 +96,12 @@ export function replaceFolder(target: string, files: Files, {content}: {readonly
   const there = real(target)
   const parent = dirname(there)
   mkdirSync(parent, {recursive: true})
-  clearLeftovers(there)
+  putBackOld(target)
   const fresh = besideName(there, 'new'), old = besideName(there, 'old')
+  discard(fresh)
   try {
     const {bytes, count} = writeAll(fresh, files)
+    discard(old)
     const hadOne = existsSync(there)
     if (hadOne) renameSync(there, old)
     try {
@@ -77,10 +110,10 @@ export function replaceFolder(target: string, files: Files, {content}: {readonly
       if (hadOne) renameSync(old, there)
       throw fault
     }
-    rmSync(old, {recursive: true, force: true})
+    discard(old)
     return {kind: 'written', target, files: count, bytes}
   } catch (fault) {
-    rmSync(fresh, {recursive: true, force: true})
+    discard(fresh)
     throw fault
   }
 }
@@ -105,14 +138,10 @@ function writeAll(folder: string, files: Files): {readonly bytes: number; readon
   return {bytes, count}
 }
 
-/**
- * What a run that was cut off left beside the target. When the target itself is gone, it was cut off between the two renames:
- * the old site is put back first.
- */
-function clearLeftovers(there: string): void {
-  const old = besideName(there, 'old')
-  if (!existsSync(there) && existsSync(join(old, MARKER))) renameSync(old, there)
-  for (const name of [besideName(there, 'new'), old]) rmSync(name, {recursive: true, force: true})
+/** Removes a folder of ours, its marker first: what is left of it when that is cut off is never taken for a whole site. */
+function discard(folder: string): void {
+  rmSync(join(folder, MARKER), {force: true})
+  rmSync(folder, {recursive: true, force: true})
 }
 
 const besideName = (there: string, which: 'new' | 'old'): string => join(dirname(there), `.${basename(there)}.pinfeather-${which}`)
