@@ -4,6 +4,7 @@ import {Command, CommanderError, InvalidArgumentError, Option} from 'commander'
 import {inspect} from './commands/inspect.ts'
 import {figures} from './commands/figures.ts'
 import {publish} from './commands/publish.ts'
+import {isSystemFault} from './commands/system-fault.ts'
 import {worldOfProcess, type ExitCode} from './commands/world.ts'
 import {FIGURE_QUESTIONS} from './findings/figures.ts'
 import type {Day} from './records/dates.ts'
@@ -68,7 +69,10 @@ command('figures', 'print one answer for people who want numbers without a site'
 try {
   await program.parseAsync(process.argv)
 } catch (fault) {
-  if (!(fault instanceof CommanderError)) throw fault
-  code = fault.exitCode === 0 ? 0 : 2
+  if (fault instanceof CommanderError) code = fault.exitCode === 0 ? 0 : 2
+  else if (isSystemFault(fault)) {
+    world.err(`\n${fault.message}\n`)
+    code = 2
+  } else throw fault
 }
 process.exitCode = code
