@@ -72,6 +72,14 @@ export function readAmount(cell: Cell, unit: Unit | null, note: Note): Quantity 
   return quantity
 }
 
+/** Words in a column where a weigh day has amounts, beside who scored or by itself: a scoring day that lies in the wrong folder. */
+export function isScoringDay(table: Table): boolean {
+  const looks = table.columns.map(({name}, index) => ({name, index})).filter(({name}) => name !== '' && !['band', 'hatch', 'on', 'sex', 'by', 'struck'].includes(name))
+  const wordy = looks.filter(({index}) => isWordy(table, index))
+  const isScored = table.columns.some(({name}) => name === 'by' || name === 'struck')
+  return table.columns.some(({name}) => name === 'band') && wordy.length > 0 && (isScored || wordy.length === looks.length)
+}
+
 /** A column with something in it, and no amount anywhere. */
 function isWordy(table: Table, index: number): boolean {
   const written = table.rows.map(row => row.cells[index]?.text ?? '').filter(text => text !== '')
