@@ -41,6 +41,8 @@ function noteStrangers(linked: Linked): void {
     if (pen || !hatch || doubtful.has(bird) || matings.get(hatch)?.holds(bird, as) || !isWhole(hatch, linked)) continue
     // a hen named as a sire is found by her sex
     if (bird.sex !== 'unknown' && bird.sex !== as) continue
+    // nor was one that had not hatched yet, which is told of its age
+    if (bird.hatched && bird.hatched.first > (layings[0]?.span.to ?? Infinity)) continue
     const key = `${hatch.id}\n${bird.id}`
     if (said.has(key)) continue
     said.add(key)

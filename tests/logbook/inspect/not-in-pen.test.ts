@@ -52,3 +52,11 @@ describe('a sire and a dam of two pens', () => {
     expect(codesAt(problems(two(chick('sire: H-2, dam: B-1'), {'birds/H-2.md': '---\nband: H-2\nsex: male\nstrain: holm-white\nhatched: 2022\nleft: 2024-02-20 died\n---\n'})))).toEqual(['pens/2024-B.md:3 parent-dead'])
   })
 })
+
+it('says of a dam hatched too late nothing but that', () => {
+  const problems = linkFiles(around({
+    'birds/B-3.md': '---\nband: B-3\nsex: female\nstrain: fell-buff\nhatched: 2024-05-20\n---\n',
+    'hatches/2024-09.md': '---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nchicks:\n  - {band: 24-901, sex: male, dam: B-3}\n---\n',
+  })).problems
+  expect(problems.map(({code}) => code)).toEqual(['parent-too-young'])
+})
