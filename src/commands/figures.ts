@@ -8,6 +8,7 @@ import {figuresText, type FigureFormat} from './figures-text.ts'
 import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
 import {folderRefusal} from './records-folder.ts'
+import {whyNoRows} from './why-no-rows.ts'
 import type {ExitCode, World} from './world.ts'
 
 export interface FiguresOptions {
@@ -38,6 +39,7 @@ export function figures({question, folder, format, asOf, quiet}: FiguresOptions,
     world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome: 'No figures were worked.'}))
     return 1
   }
-  world.out(figuresText(figuresTable(question, study(book)), format))
+  const findings = study(book)
+  world.out(figuresText(figuresTable(question, findings), format, whyNoRows(question, findings, asOf !== undefined)))
   return 0
 }
