@@ -168,6 +168,19 @@ describe('putBackOld(target)', () => {
     expect(seen()).toBe('old')
   })
 
+  it.each(['first', 'last'] as const)('never takes what is left of a removal that was cut off for a site, not even when the new one was taken away by hand: %s', half => {
+    for (let changes = 0, failed = true; failed; changes += 1) {
+      safely(() => {
+        for (const entry of readdirSync(folder)) rmSync(join(folder, entry), {recursive: true})
+        site('old')
+      })
+      failed = cutAfter(changes, half, good('new'))
+      safely(() => rmSync(target, {recursive: true, force: true}))
+      putBackOld(target)
+      expect(['none', 'old'], `cut after ${changes}`).toContain(seen())
+    }
+  })
+
   it('leaves a folder that holds anything, and remains that are not whole', () => {
     mkdirSync(hidden('old'))
     expect(putBackOld(target)).toBe(false)
