@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 /** The words of the command line, nothing else. */
+import {readFileSync} from 'node:fs'
 import {Command, CommanderError, InvalidArgumentError, Option} from 'commander'
 import {inspect} from './commands/inspect.ts'
 import {figures} from './commands/figures.ts'
@@ -28,7 +29,10 @@ function command(name: string, description: string, example: string): Command {
     .addHelpText('after', `\nExample:\n  ${example}`)
 }
 
+const {version} = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {readonly version: string}
+
 const program = new Command('pinfeather')
+  .version(version, '--version', 'say which version this is')
   .description('Turns the records of a breed in the making into a website, a draft standard and a dossier.')
   .showHelpAfterError('(add --help for the whole of it)')
   .showSuggestionAfterError()

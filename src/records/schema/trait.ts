@@ -86,4 +86,25 @@ misscoring: 1%
 ---
 Scored in hand, from above.
 `,
+  more: [
+    {title: 'Measured, taken from the weigh days', example: `---
+name: Weight at 20 weeks
+unit: g
+measure: weight
+at: 20 weeks
+window: 10 days
+target: {male: 2.4 kg, female: 1.9 kg}
+tolerance: 10%
+---
+Crop empty, before the morning feed.
+`},
+    {title: 'Graded, by marks on a scale', example: `---
+name: Type
+scale: 1 to 10
+target: at least 7
+scored-from: 20 weeks
+---
+Seen from the side, standing quietly.
+`},
+  ],
 })
