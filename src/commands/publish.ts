@@ -82,7 +82,7 @@ export async function publish({folder, to, asOf, quiet}: PublishOptions, world: 
   if (problems.length > 0) world.err(inspectReport(problems, {folder, files, colour: world.colour.err}))
   for (const file of photos.unreadable) world.err(`photos/${file} is neither a photograph nor a drawing that can be read, and was left out.\n`)
   for (const file of templates.strangers) world.err(`templates/${file} replaces no template of ours and was left out; is its name right?\n`)
-  if (!quiet) world.out(`${pages.length} pages and ${written.files - pages.length} other files. Open ${join(to, frame.home)} in a browser.\n`)
+  if (!quiet) world.out(`${pages.length} pages and ${written.files - pages.length} other files${written.kept > 0 ? `, and ${written.kept} of your own kept` : ''}. Open ${join(to, frame.home)} in a browser.\n`)
   return 0
 }
 

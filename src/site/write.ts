@@ -1,6 +1,7 @@
 /**
  * The only place that touches the output folder. The new site is written whole into a folder beside the old one and then put in its place by renames,
- * so there is always the old site or the new one, never half of either. A folder that is not ours is never replaced.
+ * so there is always the old site or the new one, never half of either. A folder that is not ours is never replaced, and what somebody put beside
+ * the pages of ours is carried over.
  *
  * What a run that is killed leaves behind, and what the next one makes of it. A folder with our marker is whole: the marker is written last,
  * and is the first to go when a folder is removed.
@@ -20,10 +21,10 @@
 import {existsSync, mkdirSync, readdirSync, realpathSync, renameSync, rmdirSync, rmSync, statSync, writeFileSync} from 'node:fs'
 import {homedir} from 'node:os'
 import {basename, dirname, join, parse, relative, resolve, sep} from 'node:path'
+import {carryOver, markerText, ownFiles} from './own-files.ts'
 
 /** The file by which we know a folder as our own. */
 export const MARKER = '.pinfeather-site'
-const MARKER_TEXT = 'This folder was made by pinfeather publish, which replaces it whole. Do not keep anything of your own in it.\n'
 
 /** Why a folder is not replaced. */
 export type Refusal =
@@ -31,6 +32,7 @@ export type Refusal =
   | {readonly kind: 'not-a-folder'; readonly target: string}
   | {readonly kind: 'holds-records'; readonly target: string; readonly content: string}
   | {readonly kind: 'home-or-root'; readonly target: string}
+  | {readonly kind: 'own-file-in-the-way'; readonly target: string; readonly path: string}
 
 export interface Written {
   readonly kind: 'written'
@@ -38,6 +40,8 @@ export interface Written {
   /** files, the marker not counted */
   readonly files: number
   readonly bytes: number
+  /** files that stood in the old site and were not published with it: carried over */
+  readonly kept: number
 }
 
 /** Taken one by one; a fault in the making of one leaves the old site whole. */
@@ -64,6 +68,7 @@ export function refusalWords(refusal: Refusal): string {
     case 'foreign-folder': return `${refusal.target} has files in it that pinfeather did not make, and was left as it is; name another folder, or an empty one`
     case 'not-a-folder': return `${refusal.target} is a file; name a folder`
     case 'holds-records': return `${refusal.target} and the records in ${refusal.content} may not lie one inside the other, or publishing would write over records; name a folder beside them`
+    case 'own-file-in-the-way': return `${refusal.target} holds ${refusal.path}, which pinfeather did not make, where a page of that name is to stand; move it away`
     case 'home-or-root': return `${refusal.target} is a home or root folder; name a folder inside it`
   }
 }
@@ -101,8 +106,15 @@ export function replaceFolder(target: string, files: Files, {content}: {readonly
   discard(fresh)
   try {
     const {bytes, count} = writeAll(fresh, files)
-    discard(old)
     const hadOne = existsSync(there)
+    const own = existsSync(join(there, MARKER)) ? ownFiles(there, MARKER) : []
+    const inTheWay = own.find(path => existsSync(join(fresh, path)))
+    if (inTheWay !== undefined) {
+      discard(fresh)
+      return {kind: 'own-file-in-the-way', target, path: inTheWay}
+    }
+    for (const path of own) carryOver(path, there, fresh)
+    discard(old)
     if (hadOne) renameSync(there, old)
     try {
       renameSync(fresh, there)
@@ -111,7 +123,7 @@ export function replaceFolder(target: string, files: Files, {content}: {readonly
       throw fault
     }
     discard(old)
-    return {kind: 'written', target, files: count, bytes}
+    return {kind: 'written', target, files: count, bytes, kept: own.length}
   } catch (fault) {
     discard(fresh)
     throw fault
@@ -120,7 +132,7 @@ export function replaceFolder(target: string, files: Files, {content}: {readonly
 
 function writeAll(folder: string, files: Files): {readonly bytes: number; readonly count: number} {
   let bytes = 0, count = 0
-  const made = new Set<string>()
+  const made = new Set<string>(), names: string[] = []
   mkdirSync(folder)
   for (const [path, content] of files) {
     if (!isPlainPath(path)) throw new Error(`${path} is no path inside a site`)
@@ -131,10 +143,11 @@ function writeAll(folder: string, files: Files): {readonly bytes: number; readon
       made.add(inner)
     }
     writeFileSync(place, content)
+    names.push(path)
     count += 1
     bytes += typeof content === 'string' ? Buffer.byteLength(content) : content.byteLength
   }
-  writeFileSync(join(folder, MARKER), MARKER_TEXT)
+  writeFileSync(join(folder, MARKER), markerText(names))
   return {bytes, count}
 }
 
