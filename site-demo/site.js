@@ -44,7 +44,7 @@
     const found = words.length === 0 ? [] : index.map(entry => ({entry, at: rank(entry, words)})).filter(({at}) => at >= 0).sort((a, b) => b.at - a.at)
     list.replaceChildren(...found.slice(0, MOST).map(({entry}) => {
       const item = make('li')
-      item.append(make('a', {href: root + encodeURI(entry.path)}, entry.title), ` ${entry.kind}`)
+      item.append(make('a', {href: root + encodeURI(entry.path)}, entry.title), `, ${entry.kind}`)
       return item
     }))
     list.hidden = found.length === 0

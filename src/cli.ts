@@ -1,9 +1,11 @@
 #!/usr/bin/env node
 /** The words of the command line, nothing else. */
+import {readFileSync} from 'node:fs'
 import {Command, CommanderError, InvalidArgumentError, Option} from 'commander'
 import {inspect} from './commands/inspect.ts'
 import {figures} from './commands/figures.ts'
 import {publish} from './commands/publish.ts'
+import {isSystemFault} from './commands/system-fault.ts'
 import {worldOfProcess, type ExitCode} from './commands/world.ts'
 import {FIGURE_QUESTIONS} from './findings/figures.ts'
 import type {Day} from './records/dates.ts'
@@ -33,7 +35,10 @@ function command(name: string, description: string, example: string): Command {
     .addHelpText('after', `\nExample:\n  ${example}`)
 }
 
+const {version} = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {readonly version: string}
+
 const program = new Command('pinfeather')
+  .version(version, '--version', 'say which version this is')
   .description('Turns the records of a breed in the making into a website, a draft standard and a dossier.')
   .showHelpAfterError('(add --help for the whole of it)')
   .showSuggestionAfterError()
@@ -75,7 +80,10 @@ command('figures', 'print one answer for people who want numbers without a site'
 try {
   await program.parseAsync(process.argv)
 } catch (fault) {
-  if (!(fault instanceof CommanderError)) throw fault
-  code = fault.exitCode === 0 ? 0 : 2
+  if (fault instanceof CommanderError) code = fault.exitCode === 0 ? 0 : 2
+  else if (isSystemFault(fault)) {
+    world.err(`\n${fault.message}\n`)
+    code = 2
+  } else throw fault
 }
 process.exitCode = code

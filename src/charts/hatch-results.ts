@@ -20,16 +20,16 @@ const KEY: readonly KeyEntry[] = [
   {name: HATCHED, pattern: 'self'}, {name: CLEAR, pattern: 'laced'}, {name: DEAD, pattern: 'barred'}, {name: UNTOLD, pattern: 'speckled'},
 ]
 
+/** Eggs of which nothing is told. */
+export const untold = ({eggs, hatched, clear, dead}: HatchRow): number => eggs - hatched - (clear ?? 0) - (dead ?? 0)
+
 /** @throws RangeError when a row has no eggs, or counts beyond them */
 export function hatchResults(rows: Rows<HatchRow>): ChartSpec {
   const most = Math.max(...rows.map(row => row.eggs))
-  const stacked = mapRows(rows, ({label, eggs, hatched, clear, dead}) => {
-    const untold = eggs - hatched - (clear ?? 0) - (dead ?? 0)
-    return {
-      label, words: `${hatched}/${eggs}`,
-      parts: [{name: HATCHED, amount: hatched}, {name: CLEAR, amount: clear ?? 0}, {name: DEAD, amount: dead ?? 0}, {name: UNTOLD, amount: untold}],
-    }
-  })
+  const stacked = mapRows(rows, row => ({
+    label: row.label, words: `${row.hatched}/${row.eggs}`,
+    parts: [{name: HATCHED, amount: row.hatched}, {name: CLEAR, amount: row.clear ?? 0}, {name: DEAD, amount: row.dead ?? 0}, {name: UNTOLD, amount: untold(row)}],
+  }))
   const key = KEY.filter(({name}) => name !== UNTOLD || stacked.some(row => row.parts.some(part => part.name === UNTOLD && part.amount > 0)))
   return stackedRows(stacked, key, most)
 }

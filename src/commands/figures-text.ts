@@ -3,7 +3,6 @@ import type {FigureColumn, FiguresTable} from '../findings/figures.ts'
 import {csvOf, jsonOf} from '../pages/figures-file.ts'
 import {NOTHING, percentSign, rounded} from '../pages/numbers.ts'
 
-
 export const FIGURE_FORMATS = ['table', 'csv', 'json'] as const
 export type FigureFormat = (typeof FIGURE_FORMATS)[number]
 
@@ -12,22 +11,26 @@ type Cell = string | number | null
 /** One cell as a reader wants it: shares in per cent to a tenth, measures to a tenth of their unit. */
 function readable(cell: Cell, as: FigureColumn['as']): string {
   if (cell === null) return NOTHING
-  if (typeof cell === 'string') return cell
+  if (typeof cell === 'string') return as === 'parents' ? cell.replace(/:(0?\.\d{3,}|[\de.-]+e-\d+)(?= |$)/g, (_, chance: string) => `:${rounded(Number(chance), 2)}`) : cell
   return as === 'share' ? percentSign(cell) : as === 'measure' ? rounded(cell, 1) : String(cell)
 }
 
-function alignedTable({columns, rows}: FiguresTable): string {
+function alignedTable({columns, rows}: FiguresTable, none: string): string {
   const lines = [columns.map(column => column.name), ...rows.map(row => columns.map((column, index) => readable(row[index] ?? null, column.as)))]
   const widths = columns.map((_, index) => lines.reduce((widest, line) => Math.max(widest, line[index]?.length ?? 0), 0))
   const text = lines.map(line => columns.map(({as}, index) => {
     const cell = line[index] ?? '', width = widths[index] ?? 0
-    return as === 'text' ? cell.padEnd(width) : cell.padStart(width)
+    return as === 'text' || as === 'parents' ? cell.padEnd(width) : cell.padStart(width)
   }).join('  ').trimEnd())
-  if (rows.length === 0) text.push('(no rows: nothing of this kind is on record)')
+  if (rows.length === 0) text.push(`(no rows: ${none})`)
   return `${text.join('\n')}\n`
 }
 
-const WRITERS: Readonly<Record<FigureFormat, (table: FiguresTable) => string>> = {table: alignedTable, csv: csvOf, json: jsonOf}
+const WRITERS: Readonly<Record<FigureFormat, (table: FiguresTable, none: string) => string>> = {table: alignedTable, csv: csvOf, json: jsonOf}
 
-/** The table in the format asked for, ending in a line break. */
-export const figuresText = (table: FiguresTable, format: FigureFormat): string => WRITERS[format](table)
+/**
+ * The table in the format asked for, ending in a line break.
+ *
+ * @param none  why there are no rows, in a clause: said beneath an empty table made to be read
+ */
+export const figuresText = (table: FiguresTable, format: FigureFormat, none: string): string => WRITERS[format](table, none)

@@ -10,6 +10,7 @@ import {figuresText, type FigureFormat} from './figures-text.ts'
 import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
 import {folderRefusal} from './records-folder.ts'
+import {whyNoRows} from './why-no-rows.ts'
 import type {ExitCode, World} from './world.ts'
 
 export interface FiguresOptions {
@@ -48,7 +49,7 @@ export function figures({question, folder, format, asOf, quiet, pair}: FiguresOp
   }
   const findings = study(book)
   if (!pair) {
-    world.out(figuresText(figuresTable(question, findings), format))
+    world.out(figuresText(figuresTable(question, findings), format, whyNoRows(question, findings, asOf !== undefined)))
     return 0
   }
   const [a, b] = pair.map(band => birdOf(book, band))
@@ -57,7 +58,7 @@ export function figures({question, folder, format, asOf, quiet, pair}: FiguresOp
     world.err(`No bird of the book wears ${missing}; ${orNear(near(missing ?? '', book.birds.flatMap(bird => bird.bands.map(({band}) => band))), 'write its band as in the records')}\n`)
     return 2
   }
-  world.out(figuresText(pairTable(findings, a, b), format))
+  world.out(figuresText(pairTable(findings, a, b), format, ''))
   // a reader of the rounded table is told why; the other formats stay plain for programs
   if (format === 'table' && a !== b) world.out(`${pairReasonWords(findings.pairReason(a, b))}\n`)
   return 0

@@ -16,7 +16,7 @@ import {publishPhotos} from '../site/photos.ts'
 import {renderSite} from '../site/render.ts'
 import {TemplateFault} from '../site/templates.ts'
 import {readTemplates} from '../site/templates-folder.ts'
-import {refusalOf, refusalWords, replaceFolder} from '../site/write.ts'
+import {putBackOld, refusalOf, refusalWords, replaceFolder} from '../site/write.ts'
 import {inspectReport} from './inspect-report.ts'
 import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
@@ -31,21 +31,18 @@ export interface PublishOptions {
 }
 
 export async function publish({folder, to, asOf, quiet}: PublishOptions, world: World): Promise<ExitCode> {
-  const refused = folderRefusal(folder)
+  const refusal = refusalOf(to, folder)
+  if (!refusal && putBackOld(to)) world.err(`A run that was cut off had left the site of ${to} hidden; it is back in its place.\n`)
+  const refused = folderRefusal(folder) ?? (refusal && `${refusalWords(refusal)}.`)
   if (refused !== null) {
     world.err(`${refused}\n`)
     return 2
   }
-  const refusal = refusalOf(to, folder)
-  if (refusal) {
-    world.err(`${refusalWords(refusal)}.\n`)
-    return 2
-  }
   const progress = progressIn(world, quiet)
   const {book, problems, files, atFault} = openBook(folder, asOf, progress)
+  const outcome = `Nothing was published; ${isFolder(to) ? `${to} is as it was` : `${to} was not made`}.`
   if (book === null || atFault) {
     progress.end()
-    const outcome = `Nothing was published; ${isFolder(to) ? `${to} is as it was` : `${to} was not made`}.`
     world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome}))
     return 1
   }
@@ -55,6 +52,11 @@ export async function publish({folder, to, asOf, quiet}: PublishOptions, world: 
   const {frame, pages, downloads, feed} = compose(findings)
   progress.phase('picturing')
   const photos = await publishPhotos(photosNamed(book), file => bytesOf(join(folder, 'photos', file)))
+  if (photos.missing.length > 0) {
+    progress.end()
+    world.err(`${photos.missing.map(file => `photos/${file}`).join(', ')} cannot be opened; look whether you may read it. ${outcome}\n`)
+    return 1
+  }
   progress.phase('rendering')
   const templates = readTemplates(join(folder, 'templates'))
   const feedFile = frame.url === null ? null : atomFeed(feed, {breed: frame.breed, url: frame.url})
@@ -69,7 +71,7 @@ export async function publish({folder, to, asOf, quiet}: PublishOptions, world: 
   } catch (fault) {
     if (!(fault instanceof TemplateFault) || templates.own.length === 0) throw fault
     progress.end()
-    world.err(`${fault.message}\nThe project has templates of its own (${templates.own.join(', ')}); mend them, or take them away to use ours. Nothing was published.\n`)
+    world.err(`${fault.message}\nThe project has templates of its own (${templates.own.join(', ')}); mend them, or take them away to use ours. ${outcome}\n`)
     return 1
   }
   progress.end()
@@ -80,7 +82,7 @@ export async function publish({folder, to, asOf, quiet}: PublishOptions, world: 
   if (problems.length > 0) world.err(inspectReport(problems, {folder, files, colour: world.colour.err}))
   for (const file of photos.unreadable) world.err(`photos/${file} is neither a photograph nor a drawing that can be read, and was left out.\n`)
   for (const file of templates.strangers) world.err(`templates/${file} replaces no template of ours and was left out; is its name right?\n`)
-  if (!quiet) world.out(`${pages.length} pages and ${written.files - pages.length} other files. Open ${join(to, frame.home)} in a browser.\n`)
+  if (!quiet) world.out(`${pages.length} pages and ${written.files - pages.length} other files${written.kept > 0 ? `, and ${written.kept} of your own kept` : ''}. Open ${join(to, frame.home)} in a browser.\n`)
   return 0
 }
 

@@ -1,11 +1,27 @@
 /** Is this a folder of records at all? If not, what to name instead, or how to begin. */
 import {statSync} from 'node:fs'
 import {dirname} from 'node:path'
-import {folderOnDisk} from '../records/folder.ts'
+import {folderOnDisk, Unopenable} from '../records/folder.ts'
 import {FOLDERS, ownerOf} from '../records/places.ts'
+import {isSystemFault} from './system-fault.ts'
 
 /** Why a path cannot be taken for the folder of records, in sentences; null when it can: when one file at least is where a record is looked for. */
 export function folderRefusal(path: string): string | null {
+  try {
+    return wantedFolder(path)
+  } catch (fault) {
+    if (fault instanceof Unopenable) return `${fault.place} cannot be opened (${REASONS[fault.code] ?? fault.code}); mend that, or take it out of the records.`
+    if (isSystemFault(fault)) return `${path} cannot be opened (${REASONS[fault.code] ?? fault.code}). Name the folder that holds project.md.`
+    throw fault
+  }
+}
+
+/** Why the system opens no folder, in words. */
+const REASONS: Readonly<Record<string, string>> = {
+  EACCES: 'you may not read it', EPERM: 'you may not read it', ENOENT: 'a link that leads nowhere', ELOOP: 'a link that leads round in a ring', EIO: 'its disk cannot be read',
+}
+
+function wantedFolder(path: string): string | null {
   const found = statSync(path, {throwIfNoEntry: false})
   if (found === undefined) return `There is no folder ${path}. Name the folder that holds project.md.`
   if (!found.isDirectory()) {

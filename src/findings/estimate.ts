@@ -35,5 +35,10 @@ export interface CannotSay {
 export interface LeftOut {
   readonly count: number
   /** why, as a code the pages put into words */
-  readonly why: 'unscored' | 'lost-before-scoring' | 'not-listed' | 'too-young' | 'struck' | 'outside-window' | 'small-class' | 'sex-unknown' | 'not-candled' | 'not-counted' | 'not-finished'
+  readonly why: (typeof LEFT_OUT)[number]
 }
+
+/** Every reason, in the order in which they are told. */
+export const LEFT_OUT = [
+  'unscored', 'too-young', 'lost-before-scoring', 'not-listed', 'struck', 'outside-window', 'small-class', 'sex-unknown', 'not-candled', 'not-counted', 'not-finished',
+] as const

@@ -15,8 +15,8 @@ export interface FiguresTable {
 
 export interface FigureColumn {
   readonly name: string
-  /** how a rounded table prints it; a measure is in its trait's unit */
-  readonly as: 'text' | 'count' | 'share' | 'measure'
+  /** how a rounded table prints it; a measure is in its trait's unit, parents are bands, each with its chance where uncertain */
+  readonly as: 'text' | 'parents' | 'count' | 'share' | 'measure'
 }
 
 type Row = (string | number | null)[]
@@ -49,7 +49,7 @@ function birdRow(bird: Bird, findings: Findings): Row {
 function birds(findings: Findings): FiguresTable {
   return {
     columns: [
-      ...columns('text', 'band', 'sex', 'step', 'hatched', 'sire', 'dam'), ...columns('share', 'F', 'F_low', 'F_high', 'F_z'), ...columns('measure', 'equivalent_generations'),
+      ...columns('text', 'band', 'sex', 'step', 'hatched'), ...columns('parents', 'sire', 'dam'), ...columns('share', 'F', 'F_low', 'F_high', 'F_z'), ...columns('measure', 'equivalent_generations'),
       ...columns('text', 'id', 'hatch', 'strain'), ...columns('share', 'recurrent_share'), ...columns('text', 'left', 'left_how'),
     ],
     rows: findings.book.birds.map(bird => birdRow(bird, findings)),

@@ -63,6 +63,10 @@ export const isUnfinished = (hatch: Hatch): boolean => hatch.hatched === null &&
 
 const hatchedOf = (hatch: Hatch): number | null => hatch.hatched
 
+/** Would these counts be known if the setting had been candled? */
+const wantsCandling = (hatch: Hatch, counts: readonly ((hatch: Hatch) => number | null)[]): boolean =>
+  hatch.eggs !== null && hatch.clear === null && counts.includes(fertileOf) && counts.every(count => count === fertileOf || count(hatch) !== null)
+
 /** `part` of `whole` over the hatches that state both; the others are left out, unfinished ones as such. */
 function rate(hatches: readonly Hatch[], part: (hatch: Hatch) => number | null, whole: (hatch: Hatch) => number | null, needsHatch: boolean): Share | CannotSay {
   let count = 0, total = 0, unfinished = 0
@@ -75,7 +79,7 @@ function rate(hatches: readonly Hatch[], part: (hatch: Hatch) => number | null, 
     } else if (needsHatch && isUnfinished(hatch)) {
       unfinished += 1
       aside.add('not-finished', 1)
-    } else aside.add(hatch.eggs !== null && hatch.clear === null && part !== hatchedOf ? 'not-candled' : 'not-counted', 1)
+    } else aside.add(wantsCandling(hatch, [part, whole]) ? 'not-candled' : 'not-counted', 1)
   }
   return shareOf(count, total, aside.list(), hatches.length > 0 && unfinished === hatches.length ? 'not-finished' : 'not-counted')
 }

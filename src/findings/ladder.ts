@@ -188,8 +188,14 @@ export function ladderOf(book: Logbook): readonly LadderStep[] {
     .sort((a, b) => Number(a.entry.beside) - Number(b.entry.beside) || inLadderOrder(a.rung, b.rung)).map(({entry}) => entry)
 }
 
+/** The steps reached, those of the ladder and those beside it; mixed birds are no step. */
+export function reachedSteps(ladder: readonly LadderStep[]): {readonly on: readonly ReachedStep[]; readonly beside: readonly ReachedStep[]} {
+  const reached = ladder.filter(step => step.kind === 'reached').filter(step => step.label !== 'mixed')
+  return {on: reached.filter(step => !step.beside), beside: reached.filter(step => step.beside)}
+}
+
 /** Where does the breed stand? The last step of the ladder that has been reached; only where none has, the last of those beside it. Mixed birds are no step. */
 export function currentStep(ladder: readonly LadderStep[]): ReachedStep | null {
-  const reached = ladder.filter(step => step.kind === 'reached').filter(step => step.label !== 'mixed')
-  return reached.filter(step => !step.beside).at(-1) ?? reached.at(-1) ?? null
+  const {on, beside} = reachedSteps(ladder)
+  return on.at(-1) ?? beside.at(-1) ?? null
 }

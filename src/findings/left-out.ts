@@ -1,9 +1,4 @@
-import type {LeftOut} from './estimate.ts'
-
-/** The order in which reasons are told. */
-const REASONS: readonly LeftOut['why'][] = [
-  'unscored', 'too-young', 'lost-before-scoring', 'not-listed', 'struck', 'outside-window', 'small-class', 'sex-unknown', 'not-candled', 'not-finished',
-]
+import {LEFT_OUT, type LeftOut} from './estimate.ts'
 
 /** Counts what a figure leaves aside, by reason. */
 export class LeftAside {
@@ -19,7 +14,7 @@ export class LeftAside {
 
   /** The same counts in every run, whatever the order of the records. */
   list(): LeftOut[] {
-    return REASONS.flatMap(why => {
+    return LEFT_OUT.flatMap(why => {
       const count = this.#counts.get(why)
       return count === undefined ? [] : [{count, why}]
     })

@@ -96,9 +96,14 @@ function prospects({pedigree, numberOf, baseOf}: PedigreeOfBook, birds: readonly
   const base = baseOf(recurrent), part = ancestryOf(pedigree, birds.map(numberOf))
   const animals: Animal[] = [...part.pedigree.animals]
   const add = (animal: Animal): number => animals.push(animal) - 1
-  const standIn = (group: readonly Bird[], sex: Animal['sex']): number => add({
-    sex, base: null, matings: [], oneOf: group.map(bird => ({animal: part.numberOf.get(numberOf(bird)) ?? NaN, chance: 1 / group.length})),
-  })
+  /** any of a group alike; by halves, for a stand-in of many birds at once costs a walk for every two of them */
+  const standIn = (group: readonly Bird[], sex: Animal['sex']): number => {
+    const [only] = group
+    if (only && group.length === 1) return part.numberOf.get(numberOf(only)) ?? NaN
+    const middle = group.length >> 1
+    const halves = [group.slice(0, middle), group.slice(middle)]
+    return add({sex, base: null, matings: [], oneOf: halves.map(half => ({animal: standIn(half, sex), chance: half.length / group.length}))})
+  }
   const chick = (sire: number, dam: number): number => add({sex: 'unknown', base: null, matings: [{sire, dam, chance: 1}]})
   const cocks = birds.filter(({sex}) => sex === 'male'), hens = birds.filter(({sex}) => sex === 'female')
   const any = standIn(birds, 'unknown')

@@ -1,7 +1,8 @@
 /** Who is alive, and who is bred from, on a day. */
-import {dayOf, type Day} from '../records/dates.ts'
+import type {Day} from '../records/dates.ts'
 import type {Bird, Logbook, Pen} from './book.ts'
 import {stayDays} from './laying.ts'
+import {penDays} from './pen-days.ts'
 
 /**
  * Was the bird hatched by that day, and had it not left? A date that is not known to the day counts from its first day on:
@@ -14,7 +15,7 @@ export function isAlive({hatched, left}: Pick<Bird, 'hatched' | 'left'>, day: Da
 
 /** The pens of the latest season that had begun by a day. */
 export function pensOfSeason(pens: readonly Pen[], day: Day): readonly Pen[] {
-  const begun = pens.filter(pen => (pen.from?.first ?? dayOf(pen.season, 1, 1) ?? Infinity) <= day)
+  const begun = pens.filter(pen => penDays(pen).from <= day)
   const season = begun.reduce((latest, pen) => Math.max(latest, pen.season), -Infinity)
   return begun.filter(pen => pen.season === season)
 }

@@ -83,7 +83,7 @@ function cutBird(bird: Open<Bird>, there: ReadonlySet<Bird>, cut: Cut): void {
   bird.weighings = bird.weighings.filter(({at, on}) => cut.stands(at, on.first))
   bird.observations = cut.keep(bird.observations, observation => observation.on)
   bird.photos = cut.keep(bird.photos, photo => photo.on)
-  bird.keptAt = cut.begun(bird.keptAt)
+  bird.keptAt = cut.begun(bird.keptAt).map(stay => (cut.past(stay.to) ? stay : {...stay, to: null}))
   bird.maybe = bird.maybe.filter(other => there.has(other))
   bird.kin = bird.kin.filter(kin => there.has(kin.with))
   const worn = cut.begun(bird.bands)

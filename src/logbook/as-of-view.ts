@@ -1,9 +1,10 @@
 /** The book as it stood on an earlier day: what came later is left aside and counted. Only for a day asked for on the command line. */
-import {dayOf, type Day} from '../records/dates.ts'
+import type {Day} from '../records/dates.ts'
 import {bornOn, cutChicks, hatchDay} from './as-of-chicks.ts'
 import type {CareEntry, Hatch, Keeper, Logbook, Pen, Project, Requirements, Show, Written} from './book.ts'
 import {Cut} from './cut.ts'
 import type {Open} from './open.ts'
+import {penDays} from './pen-days.ts'
 import {looseWeighings} from './weighings.ts'
 
 /** Cuts the book back to a day. The things in it are the ones just linked, and are changed in place. */
@@ -12,7 +13,7 @@ export function asOfView(book: Logbook, day: Day): Logbook {
   const {incubationDays} = book.project
   const birds = book.birds.filter(bird => cut.stands(bird, bornOn(bird, incubationDays)))
   const hatches = book.hatches.filter(hatch => cut.stands(hatch, (hatch.set ?? hatch.on)?.first ?? hatch.laid?.from))
-  const pens = book.pens.filter(pen => cut.stands(pen, pen.from?.first ?? dayOf(pen.season, 1, 1)))
+  const pens = book.pens.filter(pen => cut.stands(pen, penDays(pen).from))
   const then: Logbook = {
     ...book, asOf: day, birds, hatches, pens, looseWeighings: looseWeighings(book.looseWeighings.filter(({at, on}) => cut.stands(at, on.first)), book.traits),
     eggCounts: cut.keep(book.eggCounts, count => count.on), feedings: cut.keep(book.feedings, feeding => feeding.on), shows: cut.keep(book.shows, show => show.on),

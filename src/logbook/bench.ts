@@ -4,6 +4,8 @@ import type {Reading, Records} from '../records/records.ts'
 
 export interface Bench {
   readonly records: Records
+  /** every file that was read */
+  readonly files: readonly string[]
   readonly note: Note
   /** takes what is wrong with uses of a thing; nothing, when the thing's own file could not be read whole */
   noteAbout(thing: {readonly at: Spot}): Note
@@ -19,6 +21,7 @@ export function benchOf(reading: Reading, note: Note): Bench {
   let bands: Set<string> | null = null
   return {
     records: reading.records,
+    files: [...reading.texts.keys()],
     note,
     noteAbout: ({at}) => (reading.faulty.has(at.file) ? () => undefined : note),
     isFaulty: file => reading.faulty.has(file),

@@ -106,8 +106,7 @@ function observationsOf(tellings: Told, keepers: Keepers, traits: Traits): reado
 
 /** Birds that one may be; a bird it is the same as has been joined to it already. */
 function linkSame(bird: Open<Bird>, tellings: Told, book: BandBook<Open<Bird>>, bench: Bench): void {
-  const same = told(tellings, 'same-as')?.value
-  if (same && !book.isWorn(same.text)) book.find(same)
+  for (const {told: {'same-as': same}} of tellings) if (same && !book.isWorn(same.text)) book.find(same)
   const maybe = new Set<Bird>()
   for (const ref of told(tellings, 'maybe')?.value ?? []) {
     const other = book.find(ref)

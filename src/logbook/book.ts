@@ -43,6 +43,8 @@ export interface Logbook {
   readonly diary: readonly DiaryEntry[]
   /** the keeper's own words on a step, by the step's label */
   readonly stepNotes: ReadonlyMap<string, Written>
+  /** the records' files that may be named: no other's name is told, since it holds that of somebody who has not agreed to it */
+  readonly tellableFiles: ReadonlySet<string>
   /** dated facts after `asOf` that this view of the book leaves aside */
   readonly later: number
 }

@@ -28,11 +28,11 @@ export function latestDay(records: Records): Day | null {
   return latest
 }
 
-/** What the records date after a day. */
-export function factsAfter(records: Records, last: Day): readonly DatedFact[] {
+/** What the records date after a day; without one, all that they date. */
+export function datedFacts(records: Records, after: Day = -Infinity): readonly DatedFact[] {
   const facts: DatedFact[] = []
   everyDate(records, (day, text, at, way) => {
-    if (day > last) facts.push({day, text, at: inside(at, ...way)})
+    if (day > after) facts.push({day, text, at: inside(at, ...way)})
   })
   return facts
 }

@@ -1,7 +1,9 @@
 /**
- * Keepers, and what of them may be told. Whoever has not agreed is keeper A, B … in order of their ids, with no words, no region and no
+ * Keepers, and what of them may be told. Whoever has not agreed is keeper A, B … in order of their ids (a letter by which
+ * somebody else is named is passed over), with no words, no region and no
  * file of their own in the book. Somebody who is named in the records without a record of their own is such a keeper too.
  */
+import {fileName} from '../records/file-name.ts'
 import {nearPlaces} from './directory.ts'
 import type {Bench} from './bench.ts'
 import type {Keeper} from './book.ts'
@@ -15,6 +17,8 @@ export interface Keepers {
   find(ref: Ref): Keeper
   /** all of them, once every record has been linked: those without a record last. Gives the unnamed their letters. */
   finish(): readonly Keeper[]
+  /** what those without a record are called in the records */
+  strangers(): readonly string[]
 }
 
 export function linkKeepers(bench: Bench): Keepers {
@@ -52,13 +56,19 @@ export function linkKeepers(bench: Bench): Keepers {
     finish() {
       const others = [...strangers].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)).map(([, keeper]) => keeper)
       const everybody = [...all, ...others]
-      everybody.filter(keeper => !keeper.consents).forEach((keeper, index) => {
-        const letters = lettersOf(index)
-        keeper.id = `keeper-${letters.toLowerCase()}`
-        keeper.name = `keeper ${letters}`
-      })
+      const named = everybody.filter(keeper => keeper.consents)
+      const taken = new Set(named.flatMap(({id, name}) => [plain(id), plain(name)]))
+      let index = 0
+      for (const keeper of everybody) {
+        if (keeper.consents) continue
+        while (taken.has(`keeper-${lettersOf(index)}`)) index++
+        const letters = lettersOf(index++)
+        keeper.id = `keeper-${letters}`
+        keeper.name = `keeper ${letters.toUpperCase()}`
+      }
       return everybody
     },
+    strangers: () => [...strangers.keys()],
   }
 }
 
@@ -67,8 +77,11 @@ function unnamed(): Open<Keeper> {
   return {at: {file: 'keepers', path: []}, body: '', id: '', name: '', consents: false, since: null, region: null}
 }
 
-/** 0 → A, 25 → Z, 26 → AA */
+/** As the name of a page, which is one file with another that differs only in capital letters. */
+const plain = (name: string): string => fileName(name).toLowerCase()
+
+/** 0 → a, 25 → z, 26 → aa */
 function lettersOf(index: number): string {
   const before = Math.floor(index / 26)
-  return `${before > 0 ? lettersOf(before - 1) : ''}${String.fromCharCode(65 + (index % 26))}`
+  return `${before > 0 ? lettersOf(before - 1) : ''}${String.fromCharCode(97 + (index % 26))}`
 }

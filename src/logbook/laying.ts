@@ -1,7 +1,8 @@
 /** When the eggs of a chick were laid, and which birds of a pen can have been their parents then. */
-import {dayOf, type Day, type PartialDate} from '../records/dates.ts'
+import type {Day, PartialDate} from '../records/dates.ts'
 import {spanOf, type Span} from './band-book.ts'
 import type {Bird, Pen, Stay} from './book.ts'
+import {penDays} from './pen-days.ts'
 
 /** Days that eggs are kept before they are set, at most, where no laying days are written. Common practice, no source. */
 export const MOST_DAYS_KEPT = 14
@@ -68,6 +69,8 @@ export function malesMetBy(hen: Bird, here: Pen, stays: readonly {readonly pen: 
 const overlap = (one: Span, other: Span): Span => ({from: Math.max(one.from, other.from), to: Math.min(one.to, other.to)})
 const isDated = (...all: readonly Pick<Stay, 'from' | 'to'>[]): boolean => all.some(({from, to}) => from !== null || to !== null)
 
-function inSeason({season}: Pen, {from, to}: Span): Span {
-  return {from: from === -Infinity ? dayOf(season, 1, 1) ?? from : from, to: to === Infinity ? dayOf(season, 12, 31) ?? to : to}
+/** An end is open only where the pen gives no day for it either. */
+function inSeason(pen: Pen, {from, to}: Span): Span {
+  const days = penDays(pen)
+  return {from: from === -Infinity ? days.from : from, to: to === Infinity ? days.to : to}
 }

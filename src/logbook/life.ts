@@ -8,11 +8,13 @@ export function leavingOf(read: LeavingRead | undefined): Leaving | null {
 
 export const flockOf = (read: {readonly name: string; readonly kinship?: number | undefined}): Flock => ({name: read.name, kinship: read.kinship ?? 0})
 
-/** The latest sexing holds; one without a day is taken in the order written. */
+/** The latest sexing holds; one without a day is taken in the order written, and makes none of an earlier day the latest. */
 export function sexOf(sexings: Bird['sexings']): Sex {
-  let latest: Bird['sexings'][number] | undefined
-  for (const sexing of sexings) {
-    if (!latest || !sexing.on || !latest.on || sexing.on.first >= latest.on.first) latest = sexing
+  let sex: Sex = 'unknown', latest = -Infinity
+  for (const {is, on} of sexings) {
+    if (on && on.first < latest) continue
+    sex = is
+    latest = on?.first ?? latest
   }
-  return latest?.is ?? 'unknown'
+  return sex
 }

@@ -12,6 +12,7 @@ import type {Reading} from '../records/records.ts'
 import {asOfView} from './as-of-view.ts'
 import {benchOf, type Bench} from './bench.ts'
 import {linkBirds} from './birds.ts'
+import {checkBodyPictures} from './body-pictures.ts'
 import type {Logbook, Project} from './book.ts'
 import {linkCare} from './care.ts'
 import {latestDay} from './dated-facts.ts'
@@ -39,6 +40,7 @@ import {linkShows} from './shows.ts'
 import {linkStepNotes} from './step-notes.ts'
 import {stepsOf} from './steps.ts'
 import {linkStrains} from './strains.ts'
+import {tellableFiles} from './tellable-files.ts'
 import {gatherTellings} from './tellings.ts'
 import {linkTraits} from './traits.ts'
 import {linkWeighings} from './weighings.ts'
@@ -63,6 +65,7 @@ export function link(reading: Reading, {asOf}: LinkOptions = {}): Link {
     return {book: null, slips}
   }
   const linked = linkAll(bench, strains => linkProject(record, strains), record.data['as-of']?.first)
+  checkBodyPictures(reading, bench.note)
   for (const rule of RULES) rule.check?.(linked)
   return {book: asOf === undefined ? linked.book : asOfView(linked.book, asOf), slips}
 }
@@ -94,6 +97,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
     looseWeighings, eggCounts: linkEggCounts(bench, birds, pens), feedings: linkFeedings(bench, hatches, pens), shows: linkShows(bench, birds, keepers),
     drafts: linkDrafts(bench, traits, photographs), requirements: linkRequirements(bench, traits), care: linkCare(bench, birds, pens, hatches),
     diary: linkDiary(bench, photographs), stepNotes: linkStepNotes(records), later: 0, keepers: keepers.finish(),
+    tellableFiles: tellableFiles(bench, keepers.strangers()),
   }
   // keepers have their public names by now
   for (const hatch of hatches.all) hatch.rearing = rearingOf(hatch)

@@ -1,4 +1,5 @@
 /** What every bird and tally looked like: all scorings of each trait, and the one that counts. */
+import {misplacedTable} from '../records/misplaced.ts'
 import {near} from '../records/near.ts'
 import type {Others} from '../records/shape.ts'
 import type {Spot} from '../records/problem.ts'
@@ -94,6 +95,11 @@ function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Ke
     for (const {key, value, at, keyAt} of looks) {
       const trait = traits.get(key)
       if (!trait) {
+        if (traits.byMeasure.has(key)) {
+          if (!strange.has(at.file)) bench.note(misplacedTable(at.file, 'measures'))
+          strange.add(at.file)
+          continue
+        }
         const named = `${at.file}\n${key}`
         if (!strange.has(named) && !bench.isFaulty(`traits/${key}.md`)) bench.note(unknownTrait({text: key, at: keyAt}, nearPlaces(key, places)))
         strange.add(named)

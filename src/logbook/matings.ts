@@ -23,6 +23,8 @@ export interface Matings {
   pairs(sire: StatedParent, dam: StatedParent): readonly Pair[]
   /** can this bird be a parent here: does it stand in one of the pens, or may one of their hens have kept his sperm? */
   holds(bird: Bird, as: 'male' | 'female'): boolean
+  /** may the two have met before the eggs were laid? Nothing is held against a bird from outside these pens */
+  mayHaveMet(sire: Bird | null, dam: Bird | null): boolean
   /** those of a chick whose pen is known */
   ofPen(pen: Pen): Matings
 }
@@ -63,7 +65,6 @@ function matingsOfParts(parts: readonly Part[], other: (pen: Pen) => readonly Pa
     const his = all.filter(pair => pair.sire === sire)
     return his.length > 0 ? his : partsFor(sire, 'males').flatMap(part => part.dams.map(dam => ({sire, dam: dam.bird, chance: part.share * dam.chance})))
   }
-  /** nothing is held against a bird from outside these pens */
   function mayHaveMet(sire: Bird | null, dam: Bird | null): boolean {
     if (sire === null || dam === null || !holds(sire, 'male') || !holds(dam, 'female')) return true
     return partsWith(dam, 'females').some(part => part.siresFor(dam).some(each => each.bird === sire))
@@ -71,6 +72,7 @@ function matingsOfParts(parts: readonly Part[], other: (pen: Pen) => readonly Pa
 
   return {
     holds,
+    mayHaveMet,
     pairs({candidates: sires}, {candidates: dams}) {
       if (sires && dams) {
         const stated = sires.flatMap(sire => dams.map((dam): Pair => ({sire: sire.bird, dam: dam.bird, chance: sire.chance * dam.chance})))

@@ -1,9 +1,8 @@
 /** Pens: who was mated to whom, and from when to when. */
-import {dayOf} from '../records/dates.ts'
 import {inside} from '../records/problem.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {StayRead} from '../records/schema/parts.ts'
-import {spanOf, type Span} from './band-book.ts'
+import type {Span} from './band-book.ts'
 import type {Bench} from './bench.ts'
 import type {Birds} from './birds.ts'
 import type {Bird, Keeper, Pen, Stay} from './book.ts'
@@ -13,6 +12,7 @@ import {chancesWanting} from './inspect/chances-wanting.ts'
 import {unknownPen} from './inspect/unknown-pen.ts'
 import type {Keepers} from './keepers.ts'
 import type {Open} from './open.ts'
+import {penDays} from './pen-days.ts'
 
 export interface Pens extends Directory<Open<Pen>> {
   readonly all: readonly Open<Pen>[]
@@ -34,7 +34,7 @@ export function linkPens(bench: Bench, birds: Birds, keepers: Keepers): Pens {
 
 function penOf({id, data, body, at}: RecordOf<'pen'>, birds: Birds, keepers: Keepers): Open<Pen> {
   const keeper = data.keeper ? keepers.find(data.keeper) : null
-  const when = seasonSpan(data)
+  const when = penDays(data)
   const stays = (read: readonly StayRead[], as: 'male' | 'female'): Stay[] => read.flatMap(stay => stayOf(stay, birds, when, keeper, as) ?? [])
   return {
     at, body, id, season: data.season, males: stays(data.males, 'male'), females: stays(data.females, 'female'), from: data.from ?? null, to: data.to ?? null,
@@ -46,14 +46,6 @@ function stayOf(read: StayRead, birds: Birds, pen: Span, keeper: Keeper | null, 
   const when = {from: read.from?.first ?? pen.from, to: read.to?.last ?? pen.to}
   const bird = birds.find(read.band, when, keeper, as)
   return bird ? {bird, from: read.from ?? null, to: read.to ?? null, chance: read.chance ?? null, at: read.band.at} : null
-}
-
-/** From when to when a pen can have stood: its dates, else its year. */
-function seasonSpan(data: RecordOf<'pen'>['data']): Span {
-  return {
-    from: spanOf(data.from)?.from ?? dayOf(data.season, 1, 1) ?? -Infinity,
-    to: spanOf(data.to)?.to ?? dayOf(data.season, 12, 31) ?? Infinity,
-  }
 }
 
 /** Stated shares of the males make a whole, or leave something to a bird outside the book; males that came or went are not held to it. */

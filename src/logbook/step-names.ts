@@ -29,6 +29,12 @@ export function parseStepName(text: string, ownNames: readonly string[]): StepNa
   return filial === undefined ? {base: `BC${backcross ?? ''}`, round: Number(round ?? 1), donor, to} : {base: 'F1', round: Number(filial), donor, to}
 }
 
+/** The label of the step that a keeper's words mean: BC2 for BC2F1. Words that are no step stand for themselves. */
+export function meantLabel(words: string, ownNames: readonly string[]): string {
+  const name = parseStepName(words, ownNames)
+  return name ? stepLabel(name) : words
+}
+
 /** Does what a keeper wrote agree with a label? A donor or strain that the keeper left out is no difference, nor is BC2F1 for BC2. */
 export function sameStep(written: string, label: string, ownNames: readonly string[]): boolean {
   if (written.trim() === label) return true

@@ -102,21 +102,49 @@ function mayBeOneHatch(file: Telling, bird: Told): boolean {
   return yearOf(own.first) <= yearOf(on.last) && yearOf(own.last) >= yearOf(on.first)
 }
 
-/** `same-as` makes two birds one. */
-function joinSame(birds: Told[], byBand: ReadonlyMap<string, Told[]>, bench: Bench): readonly Told[] {
-  const gone = new Set<Told>()
-  for (const bird of birds) {
-    const ref = told(bird, 'same-as')?.value
-    if (!ref || gone.has(bird)) continue
-    const others = (byBand.get(ref.text) ?? []).filter(other => other !== bird && !gone.has(other))
-    const [other, second] = others
-    if (other && second) bench.note(bandInDoubt(ref, others.map(each => ({name: nameOf(each), at: each[0]?.at ?? ref.at}))))
-    else if (other) {
-      other.push(...bird)
-      other.sort((a, b) => Number(b.row) - Number(a.row))
-      gone.add(bird)
-      for (const wearers of byBand.values()) if (wearers.includes(bird) && !wearers.includes(other)) wearers.push(other)
-    }
+/** That a bird is the one which wears a band. */
+interface Link {
+  readonly bird: Told
+  readonly ref: Ref
+}
+
+/**
+ * `same-as` makes birds one, however long the chain and in whatever order it is written. A band worn by several birds is no doubt once these have
+ * proved to be one, so a link that cannot be followed yet is tried again after the others.
+ */
+function joinSame(birds: readonly Told[], byBand: ReadonlyMap<string, readonly Told[]>, bench: Bench): readonly Told[] {
+  const open = birds.flatMap(bird => bird.flatMap(({told: {'same-as': ref}}): Link[] => (ref ? [{bird, ref}] : [])))
+  if (open.length === 0) return birds
+  const groups = new Map<Told, Told[]>(birds.map(bird => [bird, [bird]]))
+  const groupOf = (bird: Told): Told[] => groups.get(bird) ?? [bird]
+  /** one bird of each group, other than the link's own, that wears the band */
+  const othersOf = ({bird, ref}: Link): readonly Told[] => [...new Map((byBand.get(ref.text) ?? []).map(each => [groupOf(each), each])).values()].filter(each => groupOf(each) !== groupOf(bird))
+  const namesOf = new Map<Told, Told[]>()
+  let doubtful: readonly Link[] = open
+  for (let before = Infinity; doubtful.length < before;) {
+    before = doubtful.length
+    doubtful = doubtful.filter(link => {
+      const [other, second] = othersOf(link)
+      if (!other || second) return second !== undefined
+      namesOf.set(link.bird, [...namesOf.get(link.bird) ?? [], other])
+      const joined = [...groupOf(other), ...groupOf(link.bird)]
+      for (const each of joined) groups.set(each, joined)
+      return false
+    })
   }
-  return birds.filter(bird => !gone.has(bird))
+  for (const link of doubtful) bench.note(bandInDoubt(link.ref, othersOf(link).map(each => ({name: nameOf(each), at: each[0]?.at ?? link.ref.at}))))
+  return [...new Set(groups.values())].map(group => (group.length === 1 ? group[0] ?? [] : asOne(group, birds, namesOf)))
+}
+
+/** The tellings of birds that are one: of a bird that is named before those of the one that names it. */
+function asOne(group: readonly Told[], birds: readonly Told[], namesOf: ReadonlyMap<Told, readonly Told[]>): Told {
+  const inOrder = new Set<Told>(), seen = new Set<Told>()
+  const see = (bird: Told): void => {
+    if (seen.has(bird)) return
+    seen.add(bird)
+    namesOf.get(bird)?.forEach(see)
+    inOrder.add(bird)
+  }
+  birds.filter(bird => group.includes(bird)).forEach(see)
+  return [...inOrder].flat().sort((a, b) => Number(b.row) - Number(a.row))
 }

@@ -1,5 +1,6 @@
 /** Weigh days: what each bird, or each hatch and sex, weighed and measured, in the unit of the traits that take their values from it. */
 import {inUnit, isUnit} from '../records/quantities.ts'
+import {misplacedTable} from '../records/misplaced.ts'
 import {near} from '../records/near.ts'
 import {spanOf} from './band-book.ts'
 import type {Bench} from './bench.ts'
@@ -22,6 +23,11 @@ export function linkWeighings(bench: Bench, birds: Birds, hatches: Hatches, trai
     for (const {measure, quantity, at, keyAt} of row.values) {
       const [trait] = traits.byMeasure.get(measure) ?? []
       if (!trait?.unit || !isUnit(trait.unit)) {
+        if (isScored(traits.get(measure))) {
+          if (!strange.has(at.file)) bench.note(misplacedTable(at.file, 'scores'))
+          strange.add(at.file)
+          continue
+        }
         const named = `${at.file}\n${measure}`
         if (!strange.has(named) && !bench.hasFaultyIn('traits/')) bench.note(unknownMeasure(measure, keyAt, near(measure, traits.byMeasure.keys())))
         strange.add(named)
@@ -44,6 +50,8 @@ export function linkWeighings(bench: Bench, birds: Birds, hatches: Hatches, trai
   for (const [bird, own] of ofBirds) bird.weighings = own.length > 1 ? own.sort((a, b) => compareDates(a.on, b.on)) : own
   return looseWeighings(loose, traits.all)
 }
+
+const isScored = (trait: Trait | undefined): boolean => trait !== undefined && trait.kind !== 'measured'
 
 type Loose = Omit<LooseWeighing, 'countsFor'>
 

@@ -12,15 +12,15 @@ interface Recorded {
 /** More files of one folder than this are counted. */
 const NAMED = 4
 
-/** `requirements.md`; `hatches/ (31 files) and birds/ (124 files)` */
-export function filesWords(records: readonly Recorded[]): string {
+/** `requirements.md`; `hatches/ (31 files) and birds/ (124 files)`. Where a file is not `tellable`, those of its folder are counted. */
+export function filesWords(records: readonly Recorded[], tellable: ReadonlySet<string>): string {
   const folders = new Map<string, Set<string>>()
   for (const {at: {file}} of records) {
     const folder = file.slice(0, file.lastIndexOf('/') + 1)
     folders.set(folder, (folders.get(folder) ?? new Set()).add(file))
   }
   const parts = [...folders].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([folder, files]) =>
-    (folder !== '' && files.size > NAMED ? [`${folder} (${figured(files.size, 'file')})`] : [...files].sort((a, b) => (a < b ? -1 : 1))))
+    (folder !== '' && (files.size > NAMED || [...files].some(file => !tellable.has(file))) ? [`${folder} (${figured(files.size, 'file')})`] : [...files].sort((a, b) => (a < b ? -1 : 1))))
   return parts.length === 0 ? NOTHING : listWords(parts)
 }
 
@@ -41,6 +41,6 @@ export function sourcesTable({book, ladder}: Findings): Table | null {
     ['Distinctness and papers', NOTHING, asked],
     ['Proposed standard', STANDARD, book.drafts.slice(-1)],
   ]
-  const rows = parts.flatMap(([part, site, records]): readonly (readonly Cell[])[] => (records.length === 0 ? [] : [[part, site, filesWords(records)]]))
+  const rows = parts.flatMap(([part, site, records]): readonly (readonly Cell[])[] => (records.length === 0 ? [] : [[part, site, filesWords(records, book.tellableFiles)]]))
   return rows.length === 0 ? null : {columns: [{head: 'Part'}, {head: 'In the site'}, {head: 'In the records'}], rows}
 }

@@ -1,6 +1,6 @@
 /** Hatch results as table rows and as a chart: eggs, fertile, hatched and the three rates with their limits. */
 import {hasRows} from '../charts/chart-spec.ts'
-import {hatchResults} from '../charts/hatch-results.ts'
+import {hatchResults, untold} from '../charts/hatch-results.ts'
 import type {HatchRow} from '../charts/hatch-results.ts'
 import type {CannotSay, Share} from '../findings/estimate.ts'
 import type {HatchRates, HatchResult} from '../findings/hatch-results.ts'
@@ -8,7 +8,7 @@ import type {Hatch} from '../logbook/book.ts'
 import {dateShort} from './dates.ts'
 import {cannotSay, cannotSayShort} from './estimate-words.ts'
 import {hatchPath} from './links.ts'
-import {limits, listWords, NOTHING, ofWords, percent} from './numbers.ts'
+import {limits, limitsShort, listWords, NOTHING, ofWords, percent} from './numbers.ts'
 import type {Cell, Figure} from './page.ts'
 
 const count = (number: number | null): string => (number === null ? NOTHING : String(number))
@@ -17,9 +17,11 @@ const count = (number: number | null): string => (number === null ? NOTHING : St
 export const rateWords = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? cannotSay(share) : `${percent(share.value)}% (${limits(share.interval)})`)
 
 /** Where the eggs came from: pens, or a strain bought in. */
-export function fromWords(hatch: Hatch): string {
-  if (hatch.pens.length > 0) return hatch.pens.map(({pen}) => pen.id).join(', ')
-  return hatch.strain ? `bought, ${hatch.strain.name}` : 'not recorded'
+export const fromWords = (hatch: Hatch): string => fromPieces(hatch).join(' ')
+
+function fromPieces(hatch: Hatch): readonly string[] {
+  if (hatch.pens.length > 0) return hatch.pens.map(({pen}, index) => (index === hatch.pens.length - 1 ? pen.id : `${pen.id},`))
+  return hatch.strain ? ['bought,', ...hatch.strain.name.split(' ')] : ['not', 'recorded']
 }
 
 const hatchedOn = (hatch: Hatch): string => (hatch.on ? dateShort(hatch.on) : hatch.set ? `set ${dateShort(hatch.set)}` : 'not recorded')
@@ -30,15 +32,15 @@ interface RateCell {
   readonly limits: string
 }
 
-/** Results in columns; the `hatch-table` partial sets limits beneath their rate. */
+/** Results in columns, words in pieces that are not broken themselves; the `hatch-table` partial sets limits beneath their rate. */
 export interface HatchTable {
   readonly caption: string
   readonly heads: readonly string[]
-  readonly rows: readonly {readonly head: {readonly text: string; readonly link: string | null}; readonly words: readonly string[]; readonly counts: readonly string[]; readonly rates: readonly RateCell[]}[]
+  readonly rows: readonly {readonly head: {readonly text: string; readonly link: string | null}; readonly words: readonly (readonly string[])[]; readonly counts: readonly string[]; readonly rates: readonly RateCell[]}[]
 }
 
 function narrow(share: Share | CannotSay): RateCell {
-  return share.kind === 'cannot-say' ? {value: cannotSayShort(share), limits: ''} : {value: percent(share.value), limits: limits(share.interval)}
+  return share.kind === 'cannot-say' ? {value: cannotSayShort(share), limits: ''} : {value: percent(share.value), limits: limitsShort(share.interval)}
 }
 
 const counts = (rates: HatchRates): readonly string[] => [count(rates.eggs), count(rates.fertile), count(rates.hatched)]
@@ -51,7 +53,7 @@ export function hatchTable(results: readonly HatchResult[], caption: string, of:
     caption, heads: ['Hatch', 'Hatched on', ...(of === 'pen' ? [] : ['From']), ...(of === 'step' ? [] : ['Step'])],
     rows: results.map(result => ({
       head: {text: result.hatch.id, link: hatchPath(result.hatch)},
-      words: [hatchedOn(result.hatch), ...(of === 'pen' ? [] : [fromWords(result.hatch)]), ...(of === 'step' ? [] : [stepOf(result.hatch)])], counts: counts(result), rates: rateCells(result),
+      words: [[hatchedOn(result.hatch)], ...(of === 'pen' ? [] : [fromPieces(result.hatch)]), ...(of === 'step' ? [] : [stepOf(result.hatch).split(' ')])], counts: counts(result), rates: rateCells(result),
     })),
   }
 }
@@ -61,7 +63,7 @@ const stepOf = (hatch: Hatch): string => (hatch.step.kind === 'strain' ? hatch.s
 /** Sums of many hatches, a row a season or a way of hatching. */
 export function ratesTable(groups: readonly {readonly label: string; readonly rates: HatchRates}[], head: string, caption: string): HatchTable | null {
   if (groups.length === 0) return null
-  return {caption, heads: [head, 'Settings'], rows: groups.map(({label, rates}) => ({head: {text: label, link: null}, words: [String(rates.settings)], counts: counts(rates), rates: rateCells(rates)}))}
+  return {caption, heads: [head, 'Settings'], rows: groups.map(({label, rates}) => ({head: {text: label, link: null}, words: [[String(rates.settings)]], counts: counts(rates), rates: rateCells(rates)}))}
 }
 
 /** Eggs of each setting by what became of them; null when none can be drawn. */
@@ -73,13 +75,14 @@ export function hatchFigure(groups: readonly {readonly label: string; readonly r
     return hatched + (clear ?? 0) + (dead ?? 0) > eggs ? [] : [{label, eggs, hatched, clear, dead}]
   })
   if (!hasRows(rows)) return null
+  const someUntold = rows.some(row => untold(row) > 0)
   return {
     kind: 'figure', id: of.id, name: of.name, head: of.head, title: `What became of the eggs, ${of.what}`,
     caption: `What became of the eggs, ${of.what}. Bars are as long as the eggs were many; at the right, hatched of eggs set.`,
     description: `Hatched of eggs set: ${listWords(rows.map(row => `${row.label} ${ofWords(row.hatched, row.eggs)}`))}.`, spec: hatchResults(rows),
     table: {
-      columns: [{head: 'Setting'}, {head: 'Eggs', number: true}, {head: 'Hatched', number: true}, {head: 'Clear', number: true}, {head: 'Dead', number: true}],
-      rows: rows.map((row): readonly Cell[] => [row.label, String(row.eggs), String(row.hatched), count(row.clear), count(row.dead)]),
+      columns: [{head: 'Setting'}, {head: 'Eggs', number: true}, {head: 'Hatched', number: true}, {head: 'Clear', number: true}, {head: 'Dead', number: true}, ...(someUntold ? [{head: 'Not told', number: true}] : [])],
+      rows: rows.map((row): readonly Cell[] => [row.label, String(row.eggs), String(row.hatched), count(row.clear), count(row.dead), ...(someUntold ? [String(untold(row))] : [])]),
     },
   }
 }

@@ -8,7 +8,7 @@ import type {Photo, RequirementKind} from '../logbook/book.ts'
 import {fact} from './bird-lead.ts'
 import type {Fact} from './bird-lead.ts'
 import {dateWords, onDate} from './dates.ts'
-import {cannotSay, scaleOf, shareCandle, shareWords} from './estimate-words.ts'
+import {cannotSay, scaleOf, shareCandle, shareInText, shareWords} from './estimate-words.ts'
 import {excerpt} from './excerpt.ts'
 import {featherView} from './feather-view.ts'
 import type {FeatherView} from './feather-view.ts'
@@ -68,18 +68,29 @@ function markOf(findings: Findings, kind: RequirementKind, end: 'atLeast' | 'atM
   return asked !== null && asked > 0 && asked <= 1 ? asked : null
 }
 
+/** Of the step the breed stands at; where that cannot have a rate, why not, and beneath it the last one there is, as another step's. */
 function trueBredStat(findings: Findings): HomeStat {
-  const rate = findings.trueBred.steps.filter(step => step.interSe && step.step !== 'mixed').at(-1)
-  if (!rate) return {title: 'True-bred rate', value: NOTHING, unit: '', candle: null, words: 'No matings inside the line yet; crosses and backcrosses cannot breed true.', link: null}
-  const title = `True-bred rate, ${rate.step}`, link = {text: rate.step, link: stepPath(rate.step)}
-  if (rate.rate.kind === 'cannot-say') return {title, value: NOTHING, unit: '', candle: null, words: `${sentence(cannotSay(rate.rate))}.`, link}
+  const current = currentStep(findings.ladder), rated = findings.trueBred.steps.filter(step => step.interSe && step.step !== 'mixed')
+  if (current === null) return {title: 'True-bred rate', value: NOTHING, unit: '', candle: null, words: 'Nothing has hatched yet.', link: null}
+  const title = `True-bred rate, ${current.label}`, rate = rated.find(step => step.step === current.label)
+  if (rate?.rate.kind !== 'share') {
+    const why = rate ? `${sentence(cannotSay(rate.rate))}.` : `The rate is asked of inter se matings, and none of ${current.label} is.`
+    const other = rated.filter(step => step.step !== current.label && step.rate.kind === 'share').at(-1)
+    const words = other ? `${why} Of another step, ${other.step}: ${shareInText(other.rate)} right in all they could show.` : why
+    return {title, value: NOTHING, unit: '', candle: null, words, link: other ? {text: other.step, link: stepPath(other.step)} : null}
+  }
+  const link = {text: rate.step, link: stepPath(rate.step)}
   const mark = markOf(findings, 'true-to-type', 'atLeast')
   return {title, value: percent(rate.rate.value), unit: '%', candle: shareCandle(rate.rate, {from: 0, to: 1}, mark), words: `${shareWords(rate.rate, 'chick')} right in all they could show.`, link}
 }
 
-function leastStat({leastUniform}: Findings): HomeStat {
+function leastStat({leastUniform, ladder}: Findings): HomeStat {
   if (leastUniform === null) return {title: 'Least uniform trait', value: NOTHING, unit: '', candle: null, words: 'Nothing that the standard requires has been scored yet.', link: null}
-  const {trait, share, step} = leastUniform
+  const {trait, share, step} = leastUniform, current = currentStep(ladder)
+  if (current && current.label !== step) {
+    const words = `Nothing that the standard requires has been scored in ${current.label} yet. In another step, ${step}: ${trait.name.toLowerCase()}, ${shareInText(share)} as wanted.`
+    return {title: `Least uniform trait, ${current.label}`, value: NOTHING, unit: '', candle: null, words, link: {text: trait.name, link: traitPath(trait)}}
+  }
   return {
     title: `Least uniform: ${trait.name}, ${step}`, value: percent(share.value), unit: '%', candle: shareCandle(share, scaleOf([share])), words: `${shareWords(share, 'chick')} as wanted.`,
     link: {text: trait.name, link: traitPath(trait)},

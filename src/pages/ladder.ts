@@ -1,14 +1,14 @@
 /** The ladder: every step reached and planned, how true and how even each was, and what blood descent leads one to expect. */
 import {hasRows} from '../charts/chart-spec.ts'
 import {strainShareByStep} from '../charts/strain-share-by-step.ts'
-import {currentStep} from '../findings/ladder.ts'
+import {currentStep, reachedSteps} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import {backcrossAgain, type BackcrossAgainView} from './backcross-again.ts'
 import {closenessFigure} from './closeness-figure.ts'
 import {featherView} from './feather-view.ts'
 import type {FeatherView} from './feather-view.ts'
 import {birdPath, LADDER} from './links.ts'
-import {counted, figured, listWords, percent, percentSign, saying, sentence} from './numbers.ts'
+import {figured, listWords, percent, percentSign, saying, sentence} from './numbers.ts'
 import type {Cell, Figure, Page} from './page.ts'
 import {mainMeasure} from './main-measure.ts'
 import {spreadFigure} from './step-figures.ts'
@@ -26,10 +26,12 @@ export interface LadderView {
 }
 
 function lead({ladder}: Findings): string {
-  const reached = ladder.filter(step => step.kind === 'reached' && step.label !== 'mixed'), planned = ladder.filter(step => step.kind === 'planned').length
-  if (reached.length === 0) return planned === 0 ? 'No step is planned or reached yet.' : `${sentence(counted(planned, 'step'))} planned, none reached yet.`
-  const last = currentStep(ladder), say = saying(reached.length, planned)
-  return `${sentence(say(reached.length, 'step'))} reached${last ? `, the breed now at ${last.label}` : ''}${planned === 0 ? '' : `; ${say(planned, 'more', 'more')} planned`}.`
+  const {on, beside} = reachedSteps(ladder), planned = ladder.filter(step => step.kind === 'planned').length
+  const last = currentStep(ladder), say = saying(on.length, beside.length, planned)
+  const others = beside.length === 0 ? '' : `${say(beside.length, 'step')} beside the ladder`
+  if (last === null) return planned === 0 ? 'No step is planned or reached yet.' : `${sentence(say(planned, 'step'))} planned, none reached yet.`
+  if (on.length === 0) return `No step of the ladder reached yet, ${say(planned, 'step')} planned; ${others}, the breed now at ${last.label}.`
+  return `${sentence(say(on.length, 'step'))} reached, the breed now at ${last.label}${planned === 0 ? '' : `; ${say(planned, 'more', 'more')} planned`}${others === '' ? '' : `; ${others}`}.`
 }
 
 /** Expected blood of every step; null while nothing has hatched or only one strain is there. */

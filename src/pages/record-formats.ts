@@ -29,6 +29,8 @@ interface KindView {
   readonly purpose: string
   readonly files: string
   readonly example: string
+  /** other files of the kind that look different */
+  readonly more: readonly {readonly title: string; readonly example: string}[]
   readonly tables: readonly KeysView[]
   readonly schema: string
 }
@@ -89,7 +91,7 @@ function kindView(kind: Kind, inner: readonly Inner[]): KindView {
   const own: KeysView = {id: `${kind.id}-keys`, caption: 'Its keys', keys: keysOf(kind.shape.fields ?? {}), others: othersOf(kind.shape)}
   const alone = inner.filter(piece => piece.kinds.size === 1 && piece.kinds.has(kind.id)).map(piece => innerView(piece, kind.id))
   return {
-    id: kind.id, title: kind.title, purpose: kind.purpose, files: kind.files, example: kind.example.trimEnd(), tables: [own, ...alone],
+    id: kind.id, title: kind.title, purpose: kind.purpose, files: kind.files, example: kind.example.trimEnd(), more: (kind.more ?? []).map(({title, example}) => ({title, example: example.trimEnd()})), tables: [own, ...alone],
     schema: schemaPath(kind.id),
   }
 }

@@ -1,4 +1,5 @@
 /** What every page shares: the breed's name, the list of all pages with a word on each, the day the figures are true on. */
+import {reachedSteps} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import {dateWords, dayWords} from './dates.ts'
 import {
@@ -17,10 +18,11 @@ export interface SiteFrame {
 }
 
 function ladderNote({ladder}: Findings): string {
-  const reached = ladder.filter(step => step.kind === 'reached' && step.label !== 'mixed')
-  const [first] = reached, last = reached.at(-1)
-  if (!first || !last) return 'no step reached yet'
-  return reached.length === 1 ? `one step, ${first.label}` : `${countWord(reached.length)} steps from ${first.label} to ${last.label}`
+  const {on, beside} = reachedSteps(ladder), [first] = on, last = on.at(-1)
+  const others = beside.length === 0 ? '' : `${counted(beside.length, 'step')} beside the ladder`
+  if (!first || !last) return others || 'no step reached yet'
+  const climbed = on.length === 1 ? `one step, ${first.label}` : `${countWord(on.length)} steps from ${first.label} to ${last.label}`
+  return others === '' ? climbed : `${climbed}, and ${others}`
 }
 
 const noteOr = (count: number, one: string, many: string, none: string): string => (count === 0 ? none : counted(count, one, many))

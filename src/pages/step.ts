@@ -9,6 +9,7 @@ import {birdTable, symbolNote} from './bird-rows.ts'
 import type {BirdTable} from './bird-rows.ts'
 import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
+import {ofStepWords, uncertainShareWords} from './chicks-of-step.ts'
 import {dateWords, daySpan} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
 import {hatchTable, rateWords} from './hatch-rows.ts'
@@ -72,13 +73,15 @@ export interface StepView {
   readonly allBirds: {readonly link: string; readonly words: string}
   readonly pens: readonly PenCard[]
   readonly hatches: HatchTable | null
+  /** which of their chicks are of this step, where not all are */
+  readonly hatchNote: readonly string[]
   readonly care: readonly CareWords[]
   readonly caution: string | null
 }
 
 const NOTHING_YET = {
   trueBred: null, trueBredWords: '', trueBredFigure: null, evenWords: '', evenFigures: [], spread: null, spreadLeftOut: [], standard: null, eggs: null, eggNote: [], leaving: null,
-  closeness: null, strains: null, strainWords: '', kept: null, keptWords: '', symbolNote: '', allBirds: {link: BIRDS, words: ''}, pens: [], hatches: null, care: [], caution: null,
+  closeness: null, strains: null, strainWords: '', kept: null, keptWords: '', symbolNote: '', allBirds: {link: BIRDS, words: ''}, pens: [], hatches: null, hatchNote: [], care: [], caution: null,
 } as const
 
 export interface StepSources {
@@ -116,8 +119,12 @@ function strainTable(step: ReachedStep, {strainShares}: Findings): Table | null 
 function strainWords(step: ReachedStep, {book}: Findings): string {
   const {recurrentShare} = step, {recurrent} = book.project
   const mean = 'This is an average over all chicks so bred, by descent alone; a single bird may carry a good deal more or less.'
-  if (recurrentShare === null || recurrent === null || recurrentShare.least === recurrentShare.greatest) return mean
-  return `${mean} By descent the chicks of this step run from ${percentSign(recurrentShare.least)} to ${percentSign(recurrentShare.greatest)} ${recurrent.name}.`
+  if (recurrentShare === null || recurrent === null) return mean
+  const [least, greatest] = [percentSign(recurrentShare.least), percentSign(recurrentShare.greatest)]
+  const range = least === greatest ? '' : ` By descent the chicks of this step run from ${least} to ${greatest} ${recurrent.name}.`
+  const unlisted = step.hatches.filter(hatch => hatch.unlisted > 0 && hatch.step.label === step.label).map(({parentage, unlisted: count}) => ({parentage, count}))
+  const open = uncertainShareWords([...step.birds, ...step.tallies, ...unlisted], recurrent)
+  return `${mean}${range}${open === null ? '' : ` ${open}`}`
 }
 
 function evenPart(step: ReachedStep, {findings}: StepSources, first: number): Pick<StepView, 'evenFigures' | 'evenWords' | 'spread' | 'spreadLeftOut' | 'standard'> {
@@ -141,6 +148,7 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
   const breeders = new Set(census.breeders)
   const kept = step.birds.filter(bird => bird.kept !== null || records(bird).stays.length > 0)
   const hatches = new Set(step.hatches), care = careOf(step, book)
+  const own = ofStepWords(step.hatches, step.label), shared = own === null ? [] : [`${sentence(own)}; the others are of other steps, and eggs are counted by the whole setting.`]
   return {
     trueBred: rate ? trueBredView(rate, book.project.units) : null,
     trueBredWords: trueBred.required.length === 0 ? 'No trait is marked as required yet, so there is nothing to be true to.'
@@ -148,13 +156,13 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
         : `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}.${rate.interSe ? '' : ` A ${step.label === 'mixed' ? 'mixed mating' : 'cross or backcross'} cannot breed true; this is what there was to choose from.`}`,
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
-    eggNote: rates ? [`Hatch of fertile eggs: ${rateWords(rates.hatchOfFertile)}.`, `Hatch of set: ${rateWords(rates.hatchOfSet)}.`] : ['No setting of this step is on record.'],
+    eggNote: [...(rates ? [`Hatch of fertile eggs: ${rateWords(rates.hatchOfFertile)}.`, `Hatch of set: ${rateWords(rates.hatchOfSet)}.`] : ['No setting of this step is on record.']), ...shared],
     closeness: stepCloseness(step.label, findings), strains: strainTable(step, findings), strainWords: strainWords(step, findings),
     kept: kept.length === 0 ? null : birdTable(kept, book, breeders, `Birds kept from ${step.label}`),
     keptWords: kept.length === 0 ? 'No bird of this step has been kept for breeding so far.' : '', symbolNote: symbolNote(book.traits),
     allBirds: {link: sources.large && step.chicks.banded > 0 ? birdsByStepPath(step.label) : BIRDS, words: step.chicks.banded === 0 ? 'All birds on record' : `All ${figured(step.chicks.banded, 'banded bird')} of ${step.label}`},
-    pens: penCards(step.pens, findings), hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of ${step.label}`, 'step'),
-    care: careList(care, book.asOf), caution: careCaution(care),
+    pens: penCards(step.pens, findings, step.label), hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of ${step.label}`, 'step'),
+    hatchNote: shared, care: careList(care, book.asOf), caution: careCaution(care),
   }
 }
 

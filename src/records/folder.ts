@@ -9,20 +9,41 @@ export interface Folder {
   text(file: string): string
 }
 
+/** Something in a folder of records that cannot be looked into: what it holds would be missed without a word. */
+export class Unopenable extends Error {
+  /** as the folder was named, with the path inside it */
+  readonly place: string
+  /** the system's word for the reason, such as `EACCES` */
+  readonly code: string
+
+  constructor(place: string, fault: unknown) {
+    super(`${place} cannot be opened`, {cause: fault})
+    this.place = place
+    this.code = fault instanceof Error && 'code' in fault ? String(fault.code) : ''
+  }
+}
+
 /** Files and folders that begin with a dot belong to tools; `templates/` holds the project's own page templates, which are no records. */
 const isLeftAlone = (path: string) => /(?:^|\/)\./.test(path) || path === 'templates'
 
-/** A folder on disk. Links are followed, except back into a folder they lie in. */
+/** A folder on disk. Links are followed, except back into a folder they lie in. Listing it throws `Unopenable` where a folder or a link cannot be followed. */
 export function folderOnDisk(root: string): Folder {
   const files: string[] = []
+  const opened = <T>(inside: string, open: () => T): T => {
+    try {
+      return open()
+    } catch (fault) {
+      throw new Unopenable(join(root, inside), fault)
+    }
+  }
   const walk = (inside: string, above: readonly string[]) => {
-    const here = realpathSync(join(root, inside))
+    const here = opened(inside, () => realpathSync(join(root, inside)))
     if (above.includes(here)) return
-    for (const entry of readdirSync(here, {withFileTypes: true})) {
+    for (const entry of opened(inside, () => readdirSync(here, {withFileTypes: true}))) {
       const path = inside === '' ? entry.name : `${inside}/${entry.name}`
       if (isLeftAlone(path)) continue
-      const kind = entry.isSymbolicLink() ? statSync(join(here, entry.name), {throwIfNoEntry: false}) : entry
-      if (kind?.isDirectory() === true) walk(path, [...above, here])
+      const kind = entry.isSymbolicLink() ? opened(path, () => statSync(join(here, entry.name))) : entry
+      if (kind.isDirectory()) walk(path, [...above, here])
       else files.push(path)
     }
   }

@@ -161,7 +161,7 @@ export const READING_MANUAL: readonly ReadingEntry[] = [
   ),
   entry(
     'unclosed-comment', 'warning', 'A comment is never closed',
-    'A comment begins with <!-- and ends with -->. Comments are never published; where the end is missing, all that follows is held back.',
+    'A comment begins with <!-- and ends with -->. Comments are never published; where the end is missing, all that follows is held back: with a warning in your own words, as an error in front matter or a table.',
     'Close the comment.',
     {file: 'diary/2025-10-14-rain.md', at: [5, 8], wrong: `${front('on: 2025-10-14', 'title: Rain')}Storm. <!-- whose roof?\n\nAll birds are well.\n`, right: `${front('on: 2025-10-14', 'title: Rain')}Storm. <!-- whose roof? -->\n\nAll birds are well.\n`},
   ),

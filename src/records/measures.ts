@@ -1,10 +1,11 @@
 /** The tables of `measures/`: the heading tells a weigh day, an egg record and a feed record apart. */
 import {readEggRecord} from './egg-record.ts'
 import {readFeedRecord} from './feed-record.ts'
+import {misplacedTable} from './misplaced.ts'
 import type {Note} from './problem.ts'
 import type {EggRow, FeedRow, WeighRow} from './records.ts'
 import {readTable} from './tables.ts'
-import {readWeighDay} from './weigh-day.ts'
+import {isScoringDay, readWeighDay} from './weigh-day.ts'
 
 export type MeasuresReading =
   | {readonly what: 'weighings'; readonly rows: readonly WeighRow[]}
@@ -17,5 +18,9 @@ export function readMeasures(file: string, text: string, note: Note): MeasuresRe
   const has = (name: string) => table.columns.some(column => column.name === name)
   if (has('eggs')) return {what: 'eggCounts', rows: readEggRecord(file, table, note)}
   if (has('feed')) return {what: 'feedings', rows: readFeedRecord(file, table, note)}
+  if (isScoringDay(table)) {
+    note(misplacedTable(file, 'scores'))
+    return null
+  }
   return {what: 'weighings', rows: readWeighDay(file, table, note)}
 }

@@ -32,6 +32,14 @@ export function misplaced(file: string, home: Home, owner: KindId | null, taken:
   }
 }
 
+/** The one slip of a table that lies in the other folder of tables. */
+export function misplacedTable(file: string, home: 'measures' | 'scores'): Slip {
+  return {
+    code: 'misplaced-record', severity: 'error', at: {file, line: 1, column: 1, width: 0}, reason: `this looks like ${home === 'scores' ? 'scores' : 'measures'}, and measures and scores have a folder each`,
+    remedy: `move it to ${home}/${file.slice(file.lastIndexOf('/') + 1)}`,
+  }
+}
+
 function placeOf(kind: KindId, file: string): string {
   const folder = folderOf(kind)
   return folder.endsWith('/') ? `${folder}${idOf(file)}.md` : folder

@@ -1,21 +1,24 @@
 /** The likely right word for a mistyped one. */
 import {distance} from 'fastest-levenshtein'
+import {digitsMeant} from './letters-for-digits.ts'
 
 /**
  * How many slips of the keyboard part two words: a letter too many, wanting or wrong. Two neighbours that changed places count half, since in a row
- * of numbers every other number is a letter away; capital letters and the signs between letters count for nothing. Null when there are more than
+ * of numbers every other number is a letter away; capital letters, the signs between letters and a letter taken for a figure count for nothing. Null when there are more than
  * two (one for words of up to three letters).
  */
 export function slipsBetween(word: string, other: string): number | null {
   const limit = word.length <= 3 ? 1 : 2
   if (Math.abs(other.length - word.length) > limit) return null
   const [a, b] = [word.toLowerCase(), other.toLowerCase()]
-  if (a === b || bare(a) === bare(b)) return 0
+  if (a === b || bare(a) === bare(b) || figures(word) === figures(other)) return 0
   const slips = areSwapped(a, b) ? 0.5 : distance(a, b)
   return slips <= limit ? slips : null
 }
 
 const bare = (word: string) => word.replace(/[\s_./-]+/g, '')
+
+const figures = (word: string) => bare(digitsMeant(word) ?? word).toLowerCase()
 
 /** Do two words differ in nothing but two neighbouring letters that changed places? */
 function areSwapped(a: string, b: string): boolean {
@@ -35,6 +38,11 @@ export function near(word: string, candidates: Iterable<string>): string[] {
   found.sort((a, b) => a[0] - b[0] || (a[1] < b[1] ? -1 : a[1] > b[1] ? 1 : 0))
   const [first] = found
   return found.filter(([slips]) => first?.[0] !== 0 || slips === 0).slice(0, 3).map(([, candidate]) => candidate)
+}
+
+/** Of a short list of words those that were likely meant: one slip away, or two where the first letter is right. A far-fetched one helps nobody. */
+export function nearWords(word: string, words: Iterable<string>): string[] {
+  return near(word, words).filter(other => word[0]?.toLowerCase() === other[0] || (slipsBetween(word, other) ?? 2) <= 1)
 }
 
 /** The remedy that names near candidates, or another where there is none. */

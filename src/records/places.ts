@@ -44,6 +44,10 @@ export function placeFor(file: string): string {
     const table = steps.length > 1 ? [...TABLES.filter(folder => folder === place), ...near(place, TABLES)][0] : undefined
     return table === undefined ? `move it to measures/${name} (weigh days, eggs, feed) or scores/${name} (scoring days)` : `move it to ${table}/${name.replace(/\.\w+$/, '.csv')}`
   }
+  if (/\.(?:xlsx?|xlsm|ods|numbers)$/i.test(name)) {
+    const csv = name.replace(/\.\w+$/, '.csv')
+    return `save it as CSV: ${place === 'scores' ? `scores/${csv}` : place === 'measures' ? `measures/${csv}` : `measures/${csv} or scores/${csv}`}`
+  }
   if (/\.(?:pdf|docx?|odt)$/i.test(name)) return `move it to papers/${name}, or out of the records`
   return `records lie in ${FOLDERS.join(', ')}; move it there, or out of the records`
 }

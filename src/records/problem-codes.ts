@@ -15,9 +15,9 @@ export const LINKING_CODES = [
   'file-misnamed', 'band-twice', 'band-in-doubt', 'no-origin', 'two-origins', 'records-disagree',
   'loop-in-descent', 'parent-too-young', 'parent-dead', 'wrong-parent-sex', 'not-in-pen', 'chances-do-not-sum', 'chances-wanting', 'none-at-keeper', 'maybe-itself',
   'kinship-too-high', 'kinship-contradicts', 'kinship-follows', 'step-contradicted',
-  'hatch-before-pen', 'incubation-odd', 'hatch-counts', 'too-many-chicks', 'tally-overdrawn',
-  'left-before-hatched', 'seen-before-hatched', 'scored-after-leaving', 'male-laid', 'in-two-pens', 'too-many-eggs', 'unlikely-weight', 'weighed-twice',
-  'after-as-of', 'photo-without-words',
+  'hatch-before-pen', 'no-male-then', 'laid-after-set', 'incubation-odd', 'hatch-counts', 'too-many-chicks', 'tally-overdrawn',
+  'left-before-hatched', 'seen-before-hatched', 'scored-after-leaving', 'male-laid', 'in-two-pens', 'twice-in-pen', 'too-many-eggs', 'unlikely-weight', 'far-from-target', 'weighed-twice',
+  'class-of-other-sex', 'after-as-of', 'year-far-ahead', 'photo-without-words',
 ] as const
 
 export type ReadingCode = (typeof READING_CODES)[number]

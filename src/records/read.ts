@@ -2,7 +2,7 @@
  * folder → records. Each file is read by itself and once: its place decides its kind, its text alone decides what it holds,
  * so a reading can be remembered by path and text. What is wrong is a slip beside the records, and reading goes on.
  */
-import {withoutComments} from './comments.ts'
+import {blankedData, closedUp, withoutComments, type Blanked} from './comments.ts'
 import type {Folder} from './folder.ts'
 import {readFrontMatter, softened, spotAt} from './front-matter.ts'
 import {KINDS, type KindId} from './kinds.ts'
@@ -44,10 +44,11 @@ export function readRecords(folder: Folder): Reading {
       noteUnplaced(file, note)
       continue
     }
-    const text = readText(folder, file, note)
-    if (text === null) continue
-    texts.set(file, text)
-    const reading = readFile(file, text, note)
+    const plain = readText(folder, file, note)
+    if (plain === null) continue
+    const blanked = blankedData(file, plain, note)
+    texts.set(file, blanked.text)
+    const reading = readFile(file, blanked, note)
     if (reading?.what === 'misplaced') {
       note(misplaced(file, reading.home, reading.owner, files.includes(reading.home.file)))
       homes.push([reading.home.file, file])
@@ -59,8 +60,8 @@ export function readRecords(folder: Folder): Reading {
   }
 }
 
-/** Reads one file from its path and its text (plain line ends, no byte-order mark); null when it holds nothing that can be read. */
-export function readFile(file: string, text: string, note: Note): FileReading | null {
+/** Reads one file from its path and its text (plain line ends, no byte-order mark, no comments in its data); null when it holds nothing that can be read. */
+export function readFile(file: string, {text, commented}: Blanked, note: Note): FileReading | null {
   const owner = ownerOf(file)
   if (owner?.what === 'measures') return readMeasures(file, text, note)
   if (owner?.what === 'scores') return {what: 'scorings', rows: readScoringDay(file, text, note)}
@@ -75,7 +76,7 @@ export function readFile(file: string, text: string, note: Note): FileReading | 
   const home = homeOf(file, cut.front, owner.kind)
   if (home) return {what: 'misplaced', home, owner: owner.kind}
   const at: Spot = {file, path: []}
-  const data = KINDS[owner.kind].shape.read(text.includes('<!--') ? rawWithoutComments(cut.front) : cut.front, at, note)
+  const data = KINDS[owner.kind].shape.read(commented ? rawClosedUp(cut.front) : cut.front, at, note)
   const {text: body, unclosed} = withoutComments(cut.body)
   if (unclosed !== null) {
     note({
@@ -109,10 +110,10 @@ function noteUnplaced(file: string, note: Note): void {
   note({code: 'unplaced-file', severity: 'warning', at: {file, path: []}, reason: 'nothing is looked for here, so the file is left out', remedy: placeFor(file)})
 }
 
-function rawWithoutComments(raw: Raw): Raw {
-  if (typeof raw === 'string') return withoutComments(raw).text
-  if (isList(raw)) return raw.map(rawWithoutComments)
-  if (isMap(raw)) return Object.fromEntries(Object.entries(raw).map(([key, inner]) => [key, rawWithoutComments(inner)]))
+function rawClosedUp(raw: Raw): Raw {
+  if (typeof raw === 'string') return closedUp(raw)
+  if (isList(raw)) return raw.map(rawClosedUp)
+  if (isMap(raw)) return Object.fromEntries(Object.entries(raw).map(([key, inner]) => [key, rawClosedUp(inner)]))
   return raw
 }
 

@@ -73,6 +73,6 @@ export interface Reading {
   readonly files: number
   /** files of which something could not be read, by their place and by the place where they belong: what they would have named is not missed a second time */
   readonly faulty: ReadonlyMap<string, string>
-  /** the text of every file that was read (plain line ends, no byte-order mark), for `locate`: no file is opened twice */
+  /** the text of every file that was read (plain line ends, no byte-order mark, no comments in its data), for `locate`: no file is opened twice */
   readonly texts: ReadonlyMap<string, string>
 }

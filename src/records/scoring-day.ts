@@ -1,11 +1,12 @@
 /** Scoring days: `band,on,by,<trait>…,struck`. An empty cell was not scored; what stands under `struck` says why the row no longer counts. */
+import {misplacedTable} from './misplaced.ts'
 import type {Note} from './problem.ts'
 import {parseNumber} from './quantities.ts'
 import type {ScoreRow} from './records.ts'
 import {date, reference} from './scalars.ts'
 import type {Entry} from './shape.ts'
 import {cellUnder, needCell, notedTogether, readCell} from './table-cells.ts'
-import {noteMissingColumns, readTable} from './tables.ts'
+import {noteMissingColumns, readTable, type Table} from './tables.ts'
 
 const band = reference('a band such as 24-031')
 const scorer = reference('a keeper')
@@ -14,6 +15,10 @@ const OWN: readonly string[] = ['band', 'on', 'by', 'struck']
 export function readScoringDay(file: string, text: string, note: Note): ScoreRow[] {
   const table = readTable(file, text, note)
   if (table === null) return []
+  if (isOfMeasures(table)) {
+    note(misplacedTable(file, 'measures'))
+    return []
+  }
   const missing = ['band', 'on'].filter(name => !table.columns.some(column => column.name === name))
   noteMissingColumns(table, file, missing, 'a scoring day', 'band,on,by,comb', note)
   const traits = table.columns.map((column, index) => ({column, index})).filter(({column}) => column.name !== '' && !OWN.includes(column.name))
@@ -46,4 +51,10 @@ export function readScoringDay(file: string, text: string, note: Note): ScoreRow
   }
   days.end()
   return rows
+}
+
+/** Headings that only an egg record, a feed record or a weigh day by hatches has. */
+function isOfMeasures({columns}: Table): boolean {
+  const has = (name: string) => columns.some(column => column.name === name)
+  return (has('pen') && (has('eggs') || has('feed'))) || (has('hatch') && !has('band') && (has('feed') || has('sex')))
 }

@@ -7,10 +7,13 @@
  */
 import {BRACES_AS_KEY, cutTexts, noteBraces, noteCut, noteKeyAlone} from './braces.ts'
 import {curlyQuotes, isCurly} from './curly-quotes.ts'
-import {near, orNear} from './near.ts'
+import {digitsMeant, lettersForDigits} from './letters-for-digits.ts'
+import {near, nearWords, orNear} from './near.ts'
 import type {ProblemCode} from './problem-codes.ts'
+import {meansPrivate, noteMeantPrivate, PRIVATE} from './private.ts'
 import {inside, keyOf, type Note, type Spot} from './problem.ts'
 import {isList, isMap, type Raw, type RawMap} from './raw.ts'
+import {noteForm} from './wrong-form.ts'
 
 export type JsonSchema = {readonly [key: string]: unknown}
 
@@ -43,22 +46,6 @@ function isRefusal(value: unknown): value is Refusal {
   return typeof value === 'object' && value !== null && 'refused' in value
 }
 
-const formOf = (raw: Raw) => (isMap(raw) ? 'keys with values' : isList(raw) ? 'a list' : 'text')
-
-function noteForm(raw: Raw, says: string, at: Spot, note: Note): undefined {
-  if (raw === null) {
-    const inList = 'path' in at && typeof at.path.at(-1) === 'number'
-    note({
-      code: 'no-value', severity: 'error', at,
-      reason: inList ? 'an entry of the list is empty' : 'there is a key here, but no value',
-      remedy: `write ${says}, or take the ${inList ? 'entry' : 'key'} out`,
-    })
-  } else {
-    note({code: 'wrong-form', severity: 'error', at, reason: `${formOf(raw)} stands here; expected ${says}`, remedy: `write ${says}`})
-  }
-  return undefined
-}
-
 const ANY_SCALAR: JsonSchema = {type: ['string', 'number', 'boolean']}
 
 /** A single value, read from its text. */
@@ -71,6 +58,12 @@ export function scalar<T>(says: string, parse: (text: string, at: Spot) => T | R
       const value = parse(raw, at)
       if ((value === undefined || isRefusal(value)) && isCurly(raw)) {
         note(curlyQuotes(raw, at))
+        return undefined
+      }
+      const meant = value === undefined || isRefusal(value) ? digitsMeant(raw) : null
+      const read = meant === null ? undefined : parse(meant, at)
+      if (meant !== null && read !== undefined && !isRefusal(read)) {
+        note({code: 'unreadable-value', severity: 'error', at, reason: lettersForDigits(raw), remedy: `write ${meant}`})
         return undefined
       }
       if (value === undefined) {
@@ -94,7 +87,7 @@ export function oneOf<const W extends readonly string[]>(words: W, meant: Readon
     text => {
       if (words.includes(text)) return text
       const other = text.toLowerCase()
-      const likely = Object.hasOwn(meant, other) ? [meant[other] ?? ''] : near(text, words)
+      const likely = Object.hasOwn(meant, other) ? [meant[other] ?? ''] : nearWords(text, words)
       return refuse('unreadable-value', `“${text}” is not ${says}`, orNear(likely, `write ${says}`))
     },
     {enum: words},
@@ -138,9 +131,6 @@ export interface Entry<T> {
   readonly keyAt: Spot
 }
 
-/** The key that every object and map takes, in any form: what stands under it is the keeper's own and goes no further. */
-const PRIVATE = 'private'
-
 /** Keys that the keeper chooses (bands, states, symbols), each with a value. Their order means nothing: keys such as 31 come first, as JavaScript has it. */
 export function mapOf<T>(says: string, value: Shape<T>): Shape<readonly Entry<T>[]> {
   return {
@@ -158,6 +148,7 @@ export function mapOf<T>(says: string, value: Shape<T>): Shape<readonly Entry<T>
         if (cut) noteCut(cut, at, note, `, or ${valued(cut.pieces[0] ?? '')}`)
         if (key === PRIVATE || cuts.some(({pieces}) => pieces.includes(key))) continue
         if (key === BRACES_AS_KEY) noteBraces(spot, note)
+        else if (meansPrivate(key)) noteMeantPrivate(key, says, at, note)
         else if (inner === null) noteKeyAlone(key, at, note, valued(key))
         else {
           const read = value.read(inner, spot, cut ? unheard : note)
@@ -264,7 +255,8 @@ export function object<const F extends Fields>(says: string, fields: F, rules: O
           const read = field.shape.read(inner, spot, cut ? unheard : note)
           if (read !== undefined) value[key] = read
           else if (field.required) whole = false
-        } else if (inner === null && !isTop(at)) noteKeyAlone(key, at, note, 'give the key a value, or take it out')
+        } else if (meansPrivate(key)) noteMeantPrivate(key, says, at, note)
+        else if (inner === null && !isTop(at)) noteKeyAlone(key, at, note, 'give the key a value, or take it out')
         else {
           const likely = likelyKeys(key, inner, raw)
           likely.slice(0, 1).forEach(name => mistyped.add(name))

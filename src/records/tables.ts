@@ -1,12 +1,12 @@
 /** Tables: CSV with a heading line. Commas, semicolons or tabs part the cells; every cell keeps its place. */
 import {CsvError, parse} from 'csv-parse/sync'
-import {withoutComments} from './comments.ts'
+import {closedUp} from './comments.ts'
 import {near, orNear} from './near.ts'
 import type {Note, Spot} from './problem.ts'
 import {unitOf, type Unit} from './quantities.ts'
 
 export interface Cell {
-  /** trimmed; empty where nothing was written */
+  /** trimmed, with single spaces; empty where nothing was written */
   readonly text: string
   readonly at: Spot
 }
@@ -141,11 +141,10 @@ function cellsOf(file: string, record: readonly string[], raw: string, line: num
   return record.map(value => {
     const width = raw[from] === '"' ? quotedWidth(raw, from) : value.length
     const written = raw.slice(from, from + width)
-    const text = value.includes('<!--') ? withoutComments(value).text.trim() : value.trim()
     const lead = written.length - written.trimStart().length
     const breaks = breaksIn(written)
     const shown = breaks === 0 ? written.trim().length : written.indexOf('\n')
-    const cell: Cell = {text, at: {file, line, column: column + lead, width: shown}}
+    const cell: Cell = {text: closedUp(value), at: {file, line, column: column + lead, width: shown}}
     line += breaks
     column = (breaks === 0 ? column + width : written.length - written.lastIndexOf('\n')) + delimiter.length
     from += width + delimiter.length

@@ -1,4 +1,5 @@
 /** Weigh days: `band,on,weight,…`, or `hatch,on,sex,weight,…` where no bands were read. A column is a measure; an empty cell was not measured. */
+import {digitsMeant, lettersForDigits} from './letters-for-digits.ts'
 import type {Note} from './problem.ts'
 import {isDoubtful, parseQuantity, UNITS, type Quantity, type Unit} from './quantities.ts'
 import type {WeighRow} from './records.ts'
@@ -45,6 +46,12 @@ export function readWeighDay(file: string, table: Table, note: Note): WeighRow[]
 /** An amount; a bare number is in the unit of its heading, where that names one. */
 export function readAmount(cell: Cell, unit: Unit | null, note: Note): Quantity | null {
   const read = parseQuantity(cell.text)
+  const meant = read === null || 'unknownUnit' in read ? digitsMeant(cell.text) : null
+  const likely = meant === null ? null : parseQuantity(meant)
+  if (meant !== null && likely !== null && !('unknownUnit' in likely)) {
+    note({code: 'unreadable-value', severity: 'error', at: cell.at, reason: lettersForDigits(cell.text), remedy: `write ${meant}`})
+    return null
+  }
   if (read === null) {
     note({
       code: 'unreadable-value', severity: 'error', at: cell.at,
@@ -65,10 +72,18 @@ export function readAmount(cell: Cell, unit: Unit | null, note: Note): Quantity 
   return quantity
 }
 
+/** Words in a column where a weigh day has amounts, beside who scored or by itself: a scoring day that lies in the wrong folder. */
+export function isScoringDay(table: Table): boolean {
+  const looks = table.columns.map(({name}, index) => ({name, index})).filter(({name}) => name !== '' && !['band', 'hatch', 'on', 'sex', 'by', 'struck'].includes(name))
+  const wordy = looks.filter(({index}) => isWordy(table, index))
+  const isScored = table.columns.some(({name}) => name === 'by' || name === 'struck')
+  return table.columns.some(({name}) => name === 'band') && wordy.length > 0 && (isScored || wordy.length === looks.length)
+}
+
 /** A column with something in it, and no amount anywhere. */
 function isWordy(table: Table, index: number): boolean {
   const written = table.rows.map(row => row.cells[index]?.text ?? '').filter(text => text !== '')
-  return written.length > 1 && written.every(text => parseQuantity(text) === null)
+  return written.length > 1 && written.every(text => parseQuantity(digitsMeant(text) ?? text) === null)
 }
 
 function noteWordy(column: Column, note: Note): boolean {

@@ -3,6 +3,7 @@ import type {Definition, Image, Link, Parent, PhrasingContent, Root, RootContent
 import {toString} from 'mdast-util-to-string'
 import {SKIP, visit} from 'unist-util-visit'
 import type {VFile} from 'vfile'
+import {photoFile, tagsToImages} from '../records/body-images.ts'
 import {rootOf} from './links.ts'
 import type {Pictures} from './picture.ts'
 
@@ -17,21 +18,11 @@ export interface BodyPlace {
 
 export const placeOf = (file: VFile): BodyPlace => file.data.place as BodyPlace
 
-/** `./photos/a.jpg`, `../photos/a.jpg`, `/photos/a.jpg` → `a.jpg`; null for any other address. */
-export function photoFile(url: string): string | null {
-  const match = /^(?:\.{0,2}\/)*photos\/([^?#]+)$/.exec(url)
-  if (!match?.[1]) return null
-  try {
-    return decodeURIComponent(match[1])
-  } catch {
-    return match[1]
-  }
-}
-
 /** As the plugin the processor uses. */
 export function fitBody(): (tree: Root, file: VFile) => void {
   return (tree, file) => {
     const place = placeOf(file)
+    tagsToImages(tree)
     dropRawHtml(tree)
     resolveReferences(tree)
     fitHeadings(tree, place.level)

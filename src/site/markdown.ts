@@ -2,15 +2,13 @@
  * A keeper's Markdown as HTML that is safe to publish: read by remark with tables and footnotes, fitted to its page, cleaned against a list of what may stand.
  * The processor is set up once and frozen; equal text on pages of equal depth is worked once.
  */
-import type {Root} from 'mdast'
 import remarkGfm from 'remark-gfm'
 import remarkHtml from 'remark-html'
 import remarkParse from 'remark-parse'
 import {unified} from 'unified'
-import {visit} from 'unist-util-visit'
 import {rootOf} from './links.ts'
 import {markdownSchema} from './markdown-schema.ts'
-import {fitBody, photoFile} from './markdown-tree.ts'
+import {fitBody} from './markdown-tree.ts'
 import type {BodyPlace} from './markdown-tree.ts'
 import type {Pictures} from './picture.ts'
 import {plainBody} from './plain-body.ts'
@@ -32,16 +30,6 @@ export interface Markdown {
   readonly inline: (text: string, place: MarkdownPlace) => SafeHtml
 }
 
-/** A picture that a body asks for. */
-export interface BodyImage {
-  readonly url: string
-  /** path inside `content/photos/`, or null when the address is another */
-  readonly file: string | null
-  /** empty when none is written, which is a problem for the reader who cannot see it */
-  readonly alt: string
-}
-
-const reader = unified().use(remarkParse).use(remarkGfm).freeze()
 const writer = unified().use(remarkParse).use(remarkGfm).use(fitBody).use(remarkHtml, {sanitize: markdownSchema}).freeze()
 
 const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g // eslint-disable-line no-control-regex
@@ -74,18 +62,4 @@ function fitFootnotes(html: string, level: number): string {
     .replace(/<h2 class="sr-only" id="footnote-label">(.*?)<\/h2>|<h2 id="footnote-label" class="sr-only">(.*?)<\/h2>/,
       `<h${level} class="sr-only" id="user-content-footnote-label">Footnotes</h${level}>`)
     .replaceAll('aria-describedby="footnote-label"', 'aria-describedby="user-content-footnote-label"')
-}
-
-/** The pictures a body names, in order, for whoever publishes them and whoever checks that each has words. */
-export function imagesIn(text: string): readonly BodyImage[] {
-  if (!text.includes('![')) return []
-  const images: BodyImage[] = []
-  const tree: Root = reader.parse(text)
-  const urls = new Map<string, string>()
-  visit(tree, 'definition', definition => void urls.set(definition.identifier, definition.url))
-  visit(tree, node => {
-    const url = node.type === 'image' ? node.url : node.type === 'imageReference' ? urls.get(node.identifier) : undefined
-    if (url !== undefined && 'alt' in node) images.push({url, file: photoFile(url), alt: node.alt ?? ''})
-  })
-  return images
 }

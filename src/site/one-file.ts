@@ -20,15 +20,27 @@ export function styleInside(templates: Files): string {
   })
 }
 
+/** A tag's attributes: a sign that ends tags may stand within quotes. */
+const ATTRIBUTES = /(?:\s+[^\s=>"']+(?:=(?:"[^"]*"|'[^']*'|[^\s>"']+))?)*\s*\/?/.source
+const IMAGE = new RegExp(`<img${ATTRIBUTES}>`, 'g')
+const LINK = new RegExp(`<a(${ATTRIBUTES})>([\\s\\S]*?)</a>`, 'g')
+
+/** The value of an attribute as it is written; null when the tag has none of that name. */
+function attribute(attributes: string, name: string): string | null {
+  for (const [, own, double, single] of attributes.matchAll(/([^\s=>"']+)=(?:"([^"]*)"|'([^']*)')/g)) if (own === name) return double ?? single ?? null
+  return null
+}
+
 /** A page with its pictures inside. */
 export function picturesInside(html: string, pagePath: string, files: Files): string {
-  return html.replace(/(<img\b[^>]*? src=")([^"]+)(")/g, (whole, before: string, address: string, after: string) => {
-    const found = [...files].find(([path]) => addressOf(path, pagePath) === address)
-    return found ? before + dataAddress(...found) + after : whole
+  return html.replace(IMAGE, tag => {
+    const address = attribute(tag, 'src')
+    const found = address === null ? undefined : [...files].find(([path]) => addressOf(path, pagePath) === address)
+    return found ? tag.replace(` src="${address}"`, () => ` src="${dataAddress(...found)}"`) : tag
   })
 }
 
 /** A page whose links to other pages of the site are words alone; those within it, to the web and to mail stay. */
 export function linksInside(html: string): string {
-  return html.replace(/<a\b[^>]*? href="([^"]*)"[^>]*>([\s\S]*?)<\/a>/g, (whole, address: string, words: string) => (/^(?:#|https?:|mailto:)/.test(address) ? whole : words))
+  return html.replace(LINK, (whole, attributes: string, words: string) => (/^(?:#|https?:|mailto:)/.test(attribute(attributes, 'href') ?? '#') ? whole : words))
 }

@@ -1,7 +1,7 @@
 /** The pictures that records name, in front matter or in their Markdown: only these are ever published. */
 import type {Logbook, Photo} from '../logbook/book.ts'
+import {imagesIn} from '../records/body-images.ts'
 import {fileName} from '../records/file-name.ts'
-import {imagesIn} from './markdown.ts'
 
 export interface NamedPhoto {
   /** path inside `content/photos/` */

@@ -1,14 +1,30 @@
 /**
  * The only place that touches the output folder. The new site is written whole into a folder beside the old one and then put in its place by renames,
- * so there is always the old site or the new one, never half of either. A folder that is not ours is never replaced.
+ * so there is always the old site or the new one, never half of either. A folder that is not ours is never replaced, and what somebody put beside
+ * the pages of ours is carried over.
+ *
+ * What a run that is killed leaves behind, and what the next one makes of it. A folder with our marker is whole: the marker is written last,
+ * and is the first to go when a folder is removed.
+ *
+ *     killed while               site/           .site.pinfeather-old    .site.pinfeather-new    the next run
+ *     writing the new            old, as it was  –                       part                    begins anew
+ *     about to rename            old, as it was  –                       whole                   begins anew
+ *     between the two renames    –               old, marked             whole                   puts the old back, before it reads a record
+ *       … and site/ made again   empty           old, marked             whole                   the same
+ *       … with no old site       –               an empty folder         whole                   begins anew
+ *     the new is in its place    new, marked     old, marked             –                       removes the old when it has a newer
+ *     removing the old           new, marked     part, without marker    –                       the same
+ *
+ * This holds for a process that is killed. When the power of the whole computer fails, the system may lose files of the new site that it had said were
+ * written; then the records, which are only read, make it again.
  */
-import {existsSync, mkdirSync, readdirSync, realpathSync, renameSync, rmSync, statSync, writeFileSync} from 'node:fs'
+import {existsSync, mkdirSync, readdirSync, realpathSync, renameSync, rmdirSync, rmSync, statSync, writeFileSync} from 'node:fs'
 import {homedir} from 'node:os'
 import {basename, dirname, join, parse, relative, resolve, sep} from 'node:path'
+import {carryOver, markerText, ownFiles} from './own-files.ts'
 
 /** The file by which we know a folder as our own. */
 export const MARKER = '.pinfeather-site'
-const MARKER_TEXT = 'This folder was made by pinfeather publish, which replaces it whole. Do not keep anything of your own in it.\n'
 
 /** Why a folder is not replaced. */
 export type Refusal =
@@ -16,6 +32,7 @@ export type Refusal =
   | {readonly kind: 'not-a-folder'; readonly target: string}
   | {readonly kind: 'holds-records'; readonly target: string; readonly content: string}
   | {readonly kind: 'home-or-root'; readonly target: string}
+  | {readonly kind: 'own-file-in-the-way'; readonly target: string; readonly path: string}
 
 export interface Written {
   readonly kind: 'written'
@@ -23,6 +40,8 @@ export interface Written {
   /** files, the marker not counted */
   readonly files: number
   readonly bytes: number
+  /** files that stood in the old site and were not published with it: carried over */
+  readonly kept: number
 }
 
 /** Taken one by one; a fault in the making of one leaves the old site whole. */
@@ -49,8 +68,25 @@ export function refusalWords(refusal: Refusal): string {
     case 'foreign-folder': return `${refusal.target} has files in it that pinfeather did not make, and was left as it is; name another folder, or an empty one`
     case 'not-a-folder': return `${refusal.target} is a file; name a folder`
     case 'holds-records': return `${refusal.target} and the records in ${refusal.content} may not lie one inside the other, or publishing would write over records; name a folder beside them`
+    case 'own-file-in-the-way': return `${refusal.target} holds ${refusal.path}, which pinfeather did not make, where a page of that name is to stand; move it away`
     case 'home-or-root': return `${refusal.target} is a home or root folder; name a folder inside it`
   }
+}
+
+/**
+ * Puts the old site back in its place when an earlier run was cut off between its two renames. To be asked at the start of every run,
+ * since one whose records are at fault never comes to writing.
+ *
+ * @returns whether there was one to put back
+ */
+export function putBackOld(target: string): boolean {
+  const there = real(target)
+  const old = besideName(there, 'old')
+  const isEmpty = existsSync(there) && statSync(there).isDirectory() && readdirSync(there).length === 0
+  if (!existsSync(join(old, MARKER)) || (existsSync(there) && !isEmpty)) return false
+  if (isEmpty) rmdirSync(there)
+  renameSync(old, there)
+  return true
 }
 
 /**
@@ -65,11 +101,20 @@ export function replaceFolder(target: string, files: Files, {content}: {readonly
   const there = real(target)
   const parent = dirname(there)
   mkdirSync(parent, {recursive: true})
-  clearLeftovers(there)
+  putBackOld(target)
   const fresh = besideName(there, 'new'), old = besideName(there, 'old')
+  discard(fresh)
   try {
     const {bytes, count} = writeAll(fresh, files)
     const hadOne = existsSync(there)
+    const own = existsSync(join(there, MARKER)) ? ownFiles(there, MARKER) : []
+    const inTheWay = own.find(path => existsSync(join(fresh, path)))
+    if (inTheWay !== undefined) {
+      discard(fresh)
+      return {kind: 'own-file-in-the-way', target, path: inTheWay}
+    }
+    for (const path of own) carryOver(path, there, fresh)
+    discard(old)
     if (hadOne) renameSync(there, old)
     try {
       renameSync(fresh, there)
@@ -77,17 +122,17 @@ export function replaceFolder(target: string, files: Files, {content}: {readonly
       if (hadOne) renameSync(old, there)
       throw fault
     }
-    rmSync(old, {recursive: true, force: true})
-    return {kind: 'written', target, files: count, bytes}
+    discard(old)
+    return {kind: 'written', target, files: count, bytes, kept: own.length}
   } catch (fault) {
-    rmSync(fresh, {recursive: true, force: true})
+    discard(fresh)
     throw fault
   }
 }
 
 function writeAll(folder: string, files: Files): {readonly bytes: number; readonly count: number} {
   let bytes = 0, count = 0
-  const made = new Set<string>()
+  const made = new Set<string>(), names: string[] = []
   mkdirSync(folder)
   for (const [path, content] of files) {
     if (!isPlainPath(path)) throw new Error(`${path} is no path inside a site`)
@@ -98,21 +143,18 @@ function writeAll(folder: string, files: Files): {readonly bytes: number; readon
       made.add(inner)
     }
     writeFileSync(place, content)
+    names.push(path)
     count += 1
     bytes += typeof content === 'string' ? Buffer.byteLength(content) : content.byteLength
   }
-  writeFileSync(join(folder, MARKER), MARKER_TEXT)
+  writeFileSync(join(folder, MARKER), markerText(names))
   return {bytes, count}
 }
 
-/**
- * What a run that was cut off left beside the target. When the target itself is gone, it was cut off between the two renames:
- * the old site is put back first.
- */
-function clearLeftovers(there: string): void {
-  const old = besideName(there, 'old')
-  if (!existsSync(there) && existsSync(join(old, MARKER))) renameSync(old, there)
-  for (const name of [besideName(there, 'new'), old]) rmSync(name, {recursive: true, force: true})
+/** Removes a folder of ours, its marker first: what is left of it when that is cut off is never taken for a whole site. */
+function discard(folder: string): void {
+  rmSync(join(folder, MARKER), {force: true})
+  rmSync(folder, {recursive: true, force: true})
 }
 
 const besideName = (there: string, which: 'new' | 'old'): string => join(dirname(there), `.${basename(there)}.pinfeather-${which}`)

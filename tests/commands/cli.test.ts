@@ -1,13 +1,14 @@
 /** The command line as it is typed: what is wrong use, and what is said to it. */
 import {spawnSync} from 'node:child_process'
+import {readFileSync} from 'node:fs'
 import {fileURLToPath} from 'node:url'
 import {describe, expect, it} from 'vitest'
 
 const CLI = fileURLToPath(new URL('../../src/cli.ts', import.meta.url))
 
 function typed(...words: string[]) {
-  const {status, stderr} = spawnSync(process.execPath, ['--import', 'tsx', CLI, ...words], {encoding: 'utf8', timeout: 60_000})
-  return {status, stderr}
+  const {status, stdout, stderr} = spawnSync(process.execPath, ['--import', 'tsx', CLI, ...words], {encoding: 'utf8', timeout: 60_000})
+  return {status, stdout, stderr}
 }
 
 describe('wrong use of the command line', () => {
@@ -23,3 +24,8 @@ describe('wrong use of the command line', () => {
     expect(stderr).toContain('the folder to write goes after --to: pinfeather publish my-fowl --to my-site')
   }, 60_000)
 })
+
+it('says its version, that of package.json', () => {
+  const {version} = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {version: string}
+  expect(typed('--version')).toEqual({status: 0, stdout: `${version}\n`, stderr: ''})
+}, 60_000)

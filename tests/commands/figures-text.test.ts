@@ -18,10 +18,15 @@ describe('figuresText', () => {
     expect(parse(csvOf(odd))).toEqual([['a', 'b'], ...odd.rows])
   })
   it('writes a table that is rounded and stands in columns', () => {
-    expect(figuresText(table, 'table')).toBe('band              n  share    mean\n24-031            7  66.7%  2360.0\na "quoted", one  12      –       –\n')
+    expect(figuresText(table, 'table', '')).toBe('band              n  share    mean\n24-031            7  66.7%  2360.0\na "quoted", one  12      –       –\n')
   })
-  it('says so when there are no rows', () => expect(figuresText({...table, rows: []}, 'table')).toContain('no rows'))
+  it('says so when there are no rows', () => expect(figuresText({...table, rows: []}, 'table', 'nothing hatched')).toContain('(no rows: nothing hatched)'))
+  it('rounds the chances of uncertain parents for reading only', () => {
+    const parents: FiguresTable = {columns: [{name: 'sire', as: 'parents'}, {name: 'dam', as: 'parents'}], rows: [['a:0.33333333333333337 b:0.5', '24:0.123']]}
+    expect(figuresText(parents, 'table', '')).toBe('sire          dam\na:0.33 b:0.5  24:0.12\n')
+    expect(figuresText(parents, 'csv', '')).toContain('a:0.33333333333333337 b:0.5')
+  })
   it('writes JSON with a name on every value', () => {
-    expect(JSON.parse(figuresText(table, 'json'))).toEqual([{band: '24-031', n: 7, share: 2 / 3, mean: 2360.04}, {band: 'a "quoted", one', n: 12, share: null, mean: null}])
+    expect(JSON.parse(figuresText(table, 'json', ''))).toEqual([{band: '24-031', n: 7, share: 2 / 3, mean: 2360.04}, {band: 'a "quoted", one', n: 12, share: null, mean: null}])
   })
 })

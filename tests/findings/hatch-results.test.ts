@@ -33,8 +33,22 @@ describe('hatchResults(book)', () => {
   it('cannot tell fertility where clear eggs were not counted, but can tell hatch of set', () => {
     const [got] = of(hatch('1', {eggs: 20, hatched: 12})).hatches
     expect(got?.fertility).toMatchObject({kind: 'cannot-say', why: 'not-counted', leftOut: [{count: 1, why: 'not-candled'}]})
-    expect(got?.hatchOfFertile.kind).toBe('cannot-say')
+    expect(got?.hatchOfFertile).toMatchObject({kind: 'cannot-say', why: 'not-counted', leftOut: [{count: 1, why: 'not-candled'}]})
+    expect(got?.hatchOfSet.leftOut).toEqual([])
     expect(value(got?.hatchOfSet ?? {kind: 'cannot-say', have: 0, need: 1, why: 'not-counted', leftOut: []})).toBe(0.6)
+  })
+
+  it('says for each rate what was left out of it, and why', () => {
+    const leftOut = (...hatches: Hatch[]) => (({fertility, hatchOfFertile, hatchOfSet}) => [fertility, hatchOfFertile, hatchOfSet].map(each => each.leftOut))(of(...hatches).all)
+    const one = (why: string) => [{count: 1, why}]
+    const candled = hatch('1', {eggs: 20, clear: 2, hatched: 9, step: F1})
+    const uncandled = hatch('2', {eggs: 10, hatched: 5, step: F1})
+    expect(of(candled, uncandled).all.hatchOfFertile).toMatchObject({kind: 'share', count: 9, total: 18})
+    expect(leftOut(candled, uncandled)).toEqual([one('not-candled'), one('not-candled'), []])
+    expect(leftOut(candled, hatch('2', {hatched: 5, step: F1}))).toEqual([one('not-counted'), one('not-counted'), one('not-counted')])
+    expect(leftOut(candled, hatch('2', {eggs: 10, clear: 1, on: date('2024-03-30'), step: F1}))).toEqual([[], one('not-counted'), one('not-counted')])
+    expect(leftOut(candled, hatch('2', {eggs: 10, on: date('2024-03-30'), step: F1}))).toEqual([one('not-candled'), one('not-counted'), one('not-counted')])
+    expect(leftOut(candled, hatch('2', {eggs: 10, step: F1}))).toEqual([one('not-candled'), one('not-finished'), one('not-finished')])
   })
 
   it('says of a setting under way that it is not finished', () => {
@@ -61,6 +75,7 @@ describe('hatchResults(book)', () => {
     expect(all.fertility.leftOut).toEqual([{count: 1, why: 'not-candled'}])
     expect(value(all.hatchOfSet)).toBe(20 / 30)
     expect(value(all.hatchOfFertile)).toBe(15 / 18)
+    expect(all.hatchOfFertile.leftOut).toEqual([{count: 1, why: 'not-candled'}, {count: 1, why: 'not-finished'}])
     expect(value(broody.hatchOfSet)).toBe(0.5)
     expect(value(incubator.hatchOfSet)).toBe(0.75)
     expect(byPen.map(each => [each.pen.id, each.settings])).toEqual([['2024-A', 2], ['2024-B', 1]])

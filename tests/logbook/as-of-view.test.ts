@@ -147,7 +147,7 @@ describe('everything else that is dated', () => {
     }
     const view = viewOf(files, '2024-03-01'), bird = birdIn(view, 'H-9')
     expect(bird).toMatchObject({kept: null, left: null, observations: []})
-    expect(bird?.keptAt.map(({keeper}) => keeper.id)).toEqual(['kelpgarth'])
+    expect(bird?.keptAt.map(({keeper, to}) => [keeper.id, to])).toEqual([['kelpgarth', null]])
     expect(view.pens.find(pen => pen.id === '2024-B')?.males.map(stay => stay.bird.band)).toEqual(['H-2'])
     expect(view.keepers.map(keeper => keeper.since)).toEqual([null, null])
     expect(view.later).toBe(6)

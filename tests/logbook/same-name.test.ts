@@ -16,6 +16,15 @@ describe('names of pages', () => {
     [{'steps/one.md': step('Grey  line'), 'steps/two.md': step('grey line')}],
   ])('that come out alike are found: %j', files => expect(codes(files)).toHaveLength(1))
 
+  it('of steps are compared as the steps they mean, with both places', () => {
+    const found = codes({'steps/BC2.md': '---\n{}\n---\nOne.\n', 'steps/BC2F1.md': '---\n{}\n---\nTwo.\n'})
+    expect(found.map(({place, related}) => [place.file, ...related?.map(other => other.place.file) ?? []])).toEqual([['steps/BC2F1.md', 'steps/BC2.md']])
+    expect(found[0]?.reason).toBe('there is a step called BC2 (BC2F1 is the same) already')
+    const joined = '---\nname: SY1\njoins: [F1, holm-white]\n---\nOne.\n'
+    expect(codes({'steps/SY1.md': joined, 'steps/two.md': step('SY1F1')})).toHaveLength(1)
+    expect(codes({'steps/BC2.md': '---\n{}\n---\nOne.\n', 'steps/BC2F2.md': '---\n{}\n---\nTwo.\n'})).toEqual([])
+  })
+
   it('that are long and begin alike are two', () => {
     expect(codes({[`pens/${'a'.repeat(90)}b.md`]: pen, [`pens/${'a'.repeat(90)}c.md`]: pen})).toEqual([])
   })

@@ -29,8 +29,11 @@ describe('the dossier', () => {
     const rows = view.sources?.rows ?? []
     expect(rows.map(([part]) => part)).toEqual(expect.arrayContaining(['Requirements', 'Table 2, eggs', 'Proposed standard']))
     for (const row of rows) for (const cell of row) expect(cell).not.toBe('')
-    expect(filesWords(['b/2.md', 'b/1.md', 'a.md', 'b/2.md'].map(file => ({at: {file}})))).toBe('a.md, b/1.md and b/2.md')
-    expect(filesWords(['1', '2', '3', '4', '5'].map(name => ({at: {file: `hatches/${name}.md`}})))).toBe('hatches/ (5 files)')
+    const named = ['b/2.md', 'b/1.md', 'a.md', 'b/2.md']
+    const records = named.map(file => ({at: {file}}))
+    expect(filesWords(records, new Set(named))).toBe('a.md, b/1.md and b/2.md')
+    expect(filesWords(records, new Set(['a.md', 'b/1.md']))).toBe('a.md and b/ (2 files)')
+    expect(filesWords(['1', '2', '3', '4', '5'].map(name => ({at: {file: `hatches/${name}.md`}})), new Set())).toBe('hatches/ (5 files)')
   })
 
   it('tells how the breed came to be, step by step', () => {

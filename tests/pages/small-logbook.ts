@@ -105,7 +105,7 @@ export function withLooks(one: Open<Bird>, traits: readonly Trait[]): Bird {
 export function logbook(asOf: string, {looseWeighings: loose = [], ...more}: Partial<Logbook> = {}): Logbook {
   const book: Logbook = {
     project, asOf: date(asOf).first, strains: [holm, fell], traits: [comb, weight], keepers: [], birds: [], pens: [], hatches: [], looseWeighings: [],
-    eggCounts: [], feedings: [], shows: [], drafts: [], requirements: null, care: [], diary: [], stepNotes: new Map(), later: 0, ...more,
+    eggCounts: [], feedings: [], shows: [], drafts: [], requirements: null, care: [], diary: [], stepNotes: new Map(), tellableFiles: new Set(), later: 0, ...more,
   }
   for (const one of book.birds) withLooks(one, book.traits)
   return {...book, looseWeighings: looseWeighings(loose, book.traits)}

@@ -15,7 +15,8 @@ export class Canaries {
 
 export function plantedBook(canaries: Canaries): Record<string, string> {
   const at = canaries.at
-  const hidden = (place: string) => `<!-- ${at(`comment${place}`)} -->`
+  // with the signs at which data is parted
+  const hidden = (place: string) => `<!-- he said: ${at(`comment${place}`)}, owner: ${at(`owner${place}`)}; ${at(`semicolon${place}`)} -->`
   const keeper = at('keeperid')
   const file = (front: string, place: string, body = 'Words publicbody here.') =>
     `---\n${front.trim()}\n# ${at(`yaml${place}`)}\nprivate: ${at(`private${place}`)}\n---\n\n${body} ${hidden(place)}\n\n${hidden(`block${place}`)}\n`
@@ -50,7 +51,7 @@ photos:
 band: 22-001
 kept-at: [{keeper: kelpgarth, to: 2023-01-01}, {keeper: ${keeper}, from: 2023-01-01}]
 observations:
-  - {on: 2022-09-01, by: ${keeper}, temperament: calm, private: ${at('observation')}, note: "publicnote ${hidden('note')}"}`, 'chick'),
+  - {on: 2022-09-01, by: ${keeper}, temperament: calm ${hidden('plain')}, private: ${at('observation')}, note: "publicnote ${hidden('note')}"}`, 'chick'),
     'pens/2022-A.md': file(`season: 2022\nmales: [{band: 21-001, private: {why: ${at('stay')}}}]\nfemales: [21-002]\nfrom: 2022-02-10\nto: 2022-05-01\nkeeper: ${keeper}`, 'pen'),
     'pens/2023-A.md': file('season: 2023\nmales: [22-001]\nfemales: [21-002]\nfrom: 2023-02-10\nto: 2023-05-01\nkeeper: kelpgarth', 'secondpen'),
     'hatches/2022-01.md': file(`
@@ -67,7 +68,9 @@ chicks:
 tallies:
   - {chicks: 2, comb: pea, left: 2022-05-20 sold, private: [${at('tally')}]}`, 'hatch'),
     'hatches/2023-01.md': file('pen: 2023-A\nset: 2023-03-05\neggs: 3\nhatched: 2\non: 2023-03-26\nchicks:\n  - {band: 23-001, sex: female, comb: single}\n  - {band: 23-002, sex: male, comb: pea}', 'secondhatch'),
-    'scores/2022.csv': `band,on,by,comb,struck\n22-001,2022-06-01,${canaries.words.find(word => word.includes('keepersigns')) ?? ''},pea,\n22-002,2022-06-01,tern,pea,\n22-001,2022-07-01,kelpgarth,pea,publicstruck\n`,
+    'scores/2022.csv': `band,on,by,comb,struck\n22-001,2022-05-01,tern,single ${hidden('cell')}\n22-001,2022-06-01,${canaries.words.find(word => word.includes('keepersigns')) ?? ''},pea,\n22-002,2022-06-01,tern,pea,\n22-001,2022-07-01,kelpgarth,pea,publicstruck\n`,
+    [`scores/2022-${keeper}.csv`]: 'band,on,comb\n22-002,2022-06-02,pea\n',
+    [`measures/2022 ${canaries.words.find(word => word.includes('keepername')) ?? ''}.csv`]: 'band,on,weight\n22-002,2022-08-13,1800\n',
     'measures/weights.csv': 'band,on,weight\n22-001,2022-08-13,2400\n',
     'shows/2022-11-05-hall.md': file(`
 name: Autumn show

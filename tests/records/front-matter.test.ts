@@ -134,6 +134,45 @@ describe('comments are never handed on', () => {
     expect(JSON.stringify(records)).not.toContain('canary')
     expect(records.scorings[0]?.looks[0]?.value).toBe('pea')
   })
+
+  it('nor what a comma or a colon in one would part from it', () => {
+    const {records, problems} = readFiles({
+      'birds/1.md': front(`band: 1
+# canary, <!-- canary: b -->
+<!-- canary: a, {b -->
+observations:
+  - {on: 2024-05-04, temperament: calm <!-- canary, owner: canary at Ness -->}
+  - {on: 2024-05-05, temperament: "calm <!-- canary", owner: "canary --> and <!-- b --> bold"}
+  - on: 2024-05-06
+    temperament: calm <!-- canary: a
+  canary: b --> still`),
+      'scores/a.csv': 'band,on,by,comb,struck\nX-1,2022-09-01,inga,single <!-- canary, ask canary -->\nX-2,2022-09-01,inga,"pea <!-- ""canary"", b -->",late <!-- canary\n,,,canary -->\n',
+      'measures/a.csv': 'band,on,weight <!-- canary, g -->\n1,2024-05-04,300\n',
+    })
+    expect(problems).toEqual([])
+    expect(JSON.stringify(records)).not.toMatch(/canary|owner/)
+    expect(records.bird[0]?.data.observations?.map(({others}) => others.map(({key, value}) => [key, value]))).toEqual([
+      [['temperament', 'calm']], [['temperament', 'calm and bold']], [['temperament', 'calm still']],
+    ])
+    expect(records.scorings.map(({looks, struck}) => [looks[0]?.value, struck])).toEqual([['single', null], ['pea', 'late']])
+  })
+
+  it('and leave everything else in its place', () => {
+    expect(problemsOf({
+      'birds/1.md': front('band: 1 <!-- a\nb: c -->\nobservations: [{on: 2024-05-04 <!-- a, b -->, by: [x]}]'), 'scores/a.csv': 'band,on,comb\n<!-- a, b -->1,4 May,pea\n',
+    })).toEqual(['birds/1.md 4:51-4:54 wrong-form', 'scores/a.csv 2:16-2:21 unreadable-value'])
+  })
+
+  it.each([
+    ['birds/1.md', front('band: 1\nkept: 2022-10-01 for breeding <!-- best hen and more\ncomb: canary'), '3:31-3:35'],
+    ['birds/1.md', `${front('band: 1\ncomb: pea <!-- canary')}canary --> canary`, '3:11-3:15'],
+    ['scores/a.csv', 'band,on,comb\n1,2024-05-04,pea\n2,2024-05-04,pea <!-- canary\n3,2024-05-04,canary\n', '3:18-3:22'],
+  ])('an open one in the data of %s is an error, and nothing after it is read: %j', (file, text, place) => {
+    const {records, problems} = readFiles({[file]: text})
+    expect(problems.map(short)).toEqual([`${file} ${place} unclosed-comment`])
+    expect(problems[0]?.severity).toBe('error')
+    expect(JSON.stringify({records, problems})).not.toContain('canary')
+  })
 })
 
 describe('a folder', () => {

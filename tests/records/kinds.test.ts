@@ -4,6 +4,7 @@ import {describe, expect, it} from 'vitest'
 import {parse} from 'yaml'
 import {jsonSchemaOf} from '../../src/records/json-schema.ts'
 import {KINDS, type KindId} from '../../src/records/kinds.ts'
+import type {Kind} from '../../src/records/schema/kind.ts'
 import {idOf, ownerOf} from '../../src/records/places.ts'
 import {TABLE_FORMATS} from '../../src/records/table-formats.ts'
 import {readFiles} from './reading.ts'
@@ -21,6 +22,11 @@ describe.each(KIND_IDS)('a record of the kind %s', kind => {
     const {records, problems} = readFiles({[exampleFile(kind)]: KINDS[kind].example})
     expect(problems).toEqual([])
     expect(records[kind].map(({file, id}) => [file, id])).toEqual([[exampleFile(kind), idOf(exampleFile(kind))]])
+  })
+
+  it('reads its other examples without a fault', () => {
+    const {more = []}: Kind = KINDS[kind]
+    for (const {title, example} of more) expect(readFiles({[exampleFile(kind)]: example}).problems, title).toEqual([])
   })
 
   it('has a JSON Schema that takes the example, as an editor reads it and as we do, and refuses a key that is not known', () => {

@@ -77,6 +77,19 @@ describe('the likely right word', () => {
     expect(readFiles({'hatches/1.md': front(line)}).problems).toMatchObject([{code: 'unknown-key', remedy}])
   })
 
+  it.each(['Private', 'PRIVATE', 'privat', 'pirvate', 'privates', 'private-note', 'note private', 'PrivateNote'])('%s is meant for private, wherever words of one’s own are taken, and goes nowhere', key => {
+    const files = {
+      'birds/1.md': front(`band: 1\n${key}: secretword\nobservations: [{on: 2024-05-04, ${key}: secretword}]`),
+      'hatches/1.md': front(`chicks: [{band: 24-001, ${key}: secretword}]\neggs: {H-1: 4, ${key}: 5}`),
+      'traits/comb.md': front(`name: Comb\nstates: [pea, single]\nloci: {P: {on: autosome, alleles: [P, p+]}}\nshows: [{P: P/_, is: pea, ${key}: secretword}]`),
+      'pens/2024-A.md': front(`season: 2024\nmales: [{band: 1, ${key}: secretword}]\nfemales: [2]`),
+    }
+    const {records, problems} = readFiles(files)
+    expect(new Set(problems.map(({code, remedy}) => `${code}: ${remedy}`))).toEqual(new Set(['unknown-key: did you mean private?']))
+    expect(problems.map(({place}) => place.file)).toEqual(['birds/1.md', 'birds/1.md', 'hatches/1.md', 'hatches/1.md', 'pens/2024-A.md', 'traits/comb.md'])
+    expect(JSON.stringify({records, problems})).not.toContain('secretword')
+  })
+
   it('is the whole list where nothing is near', () => {
     expect(readFiles({'diary/1.md': front('on: 2025\ntitle: Rain\nweather: wet')}).problems[0]?.remedy).toBe('use one of on, title, photos, private')
   })

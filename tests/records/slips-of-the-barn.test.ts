@@ -171,3 +171,23 @@ describe('private', () => {
     expect(JSON.stringify(records)).not.toContain('private')
   })
 })
+
+describe('the remedy is one that helps', () => {
+  it.each([
+    ['left: 2022-09-10 eaten', 'write one of died, culled, sold, given, lent, lost, taken after the date'], ['left: 2022-09-10 cullled', 'did you mean culled?'],
+    ['left: 2022-09-10 sodl', 'did you mean sold?'],
+  ])('%s', (line, remedy) => expect(bird(line)[0]).toMatch(new RegExp(`: ${remedy.replaceAll('?', '\\?')}$`)))
+
+  it('a workbook is saved as CSV', () => {
+    expect(told({'measures/2024.xlsx': ''})).toEqual(['1:1 unplaced-file: save it as CSV: measures/2024.csv'])
+    expect(told({'2024.ods': ''})).toEqual(['1:1 unplaced-file: save it as CSV: measures/2024.csv or scores/2024.csv'])
+  })
+
+  it('a trait of a column needs its unit', () => {
+    expect(told({'traits/weight.md': front('name: Weight\nmeasure: weight\nat: 20 weeks')})).toEqual(['1:1 trait-unfinished: add unit: g, or the unit its amounts are to be kept in'])
+  })
+
+  it('a place beyond the last', () => {
+    expect(told({'shows/1.md': front('name: Show\non: 2024-10-01\nentries: [{bird: 1, result: 5 of 2}]')})).toEqual(['4:29 unreadable-value: write the place first and then how many were shown: 2 of 5'])
+  })
+})

@@ -4,7 +4,7 @@ import remarkHtml from 'remark-html'
 import remarkParse from 'remark-parse'
 import {unified} from 'unified'
 import {describe, expect, it} from 'vitest'
-import {imagesIn, openMarkdown} from '../../src/site/markdown.ts'
+import {openMarkdown} from '../../src/site/markdown.ts'
 import {plainBody} from '../../src/site/plain-body.ts'
 import type {Picture} from '../../src/site/picture.ts'
 
@@ -92,11 +92,14 @@ describe('pictures', () => {
   it('elsewhere on the web become links, since pages need no network', () => {
     expect(html('![A cock](https://example.org/a.jpg)')).toBe('<p><a href="https://example.org/a.jpg">A cock</a></p>\n')
   })
+})
 
-  it('are listed with their words for those who check', () => {
-    expect(imagesIn('![](photos/a.jpg) and ![b][r]\n\n[r]: ./photos/b.jpg\n\n`![no](photos/c.jpg)`')).toEqual([
-      {url: 'photos/a.jpg', file: 'a.jpg', alt: ''}, {url: './photos/b.jpg', file: 'b.jpg', alt: 'b'},
-    ])
+describe('pictures as tags', () => {
+  it('are published like others, and of other tags nothing stays', () => {
+    const image = '<img src="../photos/24-031-aa.jpg" alt="A hen" width="960" height="720">'
+    expect(html('She: <img src="photos/hen%20one.jpg" alt="A hen" onload="x()"> walks.')).toBe(`<p>She: ${image} walks.</p>\n`)
+    expect(html('<p align="center">\n<img alt="A hen" src="photos/hen%20one.jpg">\n</p>')).toBe(`<p>${image}</p>\n`)
+    expect(html('<script><img src="photos/hen%20one.jpg"></script>')).not.toContain('script')
   })
 })
 

@@ -18,7 +18,7 @@ const read = (path: string): string => readFileSync(join(target, path), 'utf8')
 
 describe('replaceFolder(target, files)', () => {
   it('writes a first site with its marker', () => {
-    expect(write({'index.html': 'a', 'birds/24-031.html': 'bé'})).toEqual({kind: 'written', target, files: 2, bytes: 4})
+    expect(write({'index.html': 'a', 'birds/24-031.html': 'bé'})).toEqual({kind: 'written', target, files: 2, bytes: 4, kept: 0})
     expect(read('birds/24-031.html')).toBe('bé')
     expect(existsSync(join(target, MARKER))).toBe(true)
   })
@@ -28,6 +28,29 @@ describe('replaceFolder(target, files)', () => {
     write({'index.html': 'new'})
     expect(read('index.html')).toBe('new')
     expect(existsSync(join(target, 'gone.html'))).toBe(false)
+    expect(readdirSync(folder).sort()).toEqual(['content', 'site'])
+  })
+
+  it('carries over what somebody put beside the pages, and nothing of the old pages', () => {
+    write({'index.html': 'old', 'gone.html': 'old', 'birds/1.html': 'old'})
+    writeFileSync(join(target, 'CNAME'), 'fowl.invalid')
+    mkdirSync(join(target, '.git', 'refs'), {recursive: true})
+    writeFileSync(join(target, '.git', 'refs', 'head'), 'x')
+    writeFileSync(join(target, 'birds', 'mine.jpg'), 'picture')
+    symlinkSync('CNAME', join(target, 'link'))
+    for (const words of ['new', 'newer']) {
+      expect(write({'index.html': words})).toMatchObject({kind: 'written', files: 1, kept: 4})
+      expect([read('index.html'), read('CNAME'), read('.git/refs/head'), read('birds/mine.jpg'), read('link')]).toEqual([words, 'fowl.invalid', 'x', 'picture', 'fowl.invalid'])
+      expect(existsSync(join(target, 'gone.html')) || existsSync(join(target, 'birds', '1.html'))).toBe(false)
+    }
+  })
+
+  it('is refused where a file of somebody\'s own stands where a page is to go', () => {
+    write({'index.html': 'old'})
+    writeFileSync(join(target, 'notes.html'), 'mine')
+    const refusal = write({'index.html': 'new', 'notes.html': 'page'})
+    expect(refusal).toEqual({kind: 'own-file-in-the-way', target, path: 'notes.html'})
+    expect([read('index.html'), read('notes.html')]).toEqual(['old', 'mine'])
     expect(readdirSync(folder).sort()).toEqual(['content', 'site'])
   })
 

@@ -1,5 +1,5 @@
 import {isoDay} from '../../records/dates.ts'
-import {factsAfter} from '../dated-facts.ts'
+import {datedFacts} from '../dated-facts.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
@@ -17,8 +17,8 @@ export const entry: ManualEntry = {
 /** One slip a file, so that an as-of left behind does not fill the screen. */
 export function check({bench, ownAsOf}: Linked): void {
   if (ownAsOf === null) return
-  const byFile = new Map<string, ReturnType<typeof factsAfter>[number][]>()
-  for (const fact of factsAfter(bench.records, ownAsOf)) byFile.set(fact.at.file, [...(byFile.get(fact.at.file) ?? []), fact])
+  const byFile = new Map<string, ReturnType<typeof datedFacts>[number][]>()
+  for (const fact of datedFacts(bench.records, ownAsOf)) byFile.set(fact.at.file, [...(byFile.get(fact.at.file) ?? []), fact])
   for (const [first, ...others] of byFile.values()) {
     if (!first) continue
     const more = others.length === 0 ? '' : others.length === 1 ? ', and one more date here is, too' : `, and ${others.length} more dates here are, too`

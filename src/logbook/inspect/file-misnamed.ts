@@ -1,5 +1,5 @@
-import {yearOf} from '../../records/dates.ts'
 import {fileName} from '../../records/file-name.ts'
+import {isNamedAfter} from '../bird-files.ts'
 import type {Bird} from '../book.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
@@ -23,7 +23,7 @@ export function check({bench, book, tellings, doubtful, missedBands}: Linked): v
     if (doubtful.has(bird)) continue
     for (const {band, at} of tellings.get(bird) ?? []) {
       const name = names.get(at.file)
-      if (name === undefined || missed.has(name) || fits(name, bird)) continue
+      if (name === undefined || [...missed].some(band => isNamedAfter(name, band)) || fits(name, bird)) continue
       const plain = fileName(band.text)
       bench.note(slipOf(entry, band.at, `the file is called ${name}, but its bird wears ${bird.bands.map(worn => worn.band).join(', ')}`,
         `name it birds/${taken.has(plain) ? bird.id : plain}.md, or mend the band`))
@@ -32,11 +32,4 @@ export function check({bench, book, tellings, doubtful, missedBands}: Linked): v
 }
 
 /** Capital letters make no other file on some disks, so they make none here. */
-function fits(name: string, {id, bands, hatched}: Bird): boolean {
-  const given = name.toLowerCase()
-  return given === id.toLowerCase() || bands.some(({band}) => [band, fileName(band)].some(plain => {
-    if (!given.startsWith(plain.toLowerCase())) return false
-    const rest = given.slice(plain.length)
-    return rest === '' || (/^-\d{4}$/.test(rest) && (hatched === null || (Number(rest.slice(1)) >= yearOf(hatched.first) && Number(rest.slice(1)) <= yearOf(hatched.last))))
-  }))
-}
+const fits = (name: string, {id, bands, hatched}: Bird): boolean => name.toLowerCase() === id.toLowerCase() || bands.some(({band}) => isNamedAfter(name, band, hatched))

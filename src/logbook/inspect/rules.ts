@@ -5,7 +5,9 @@ import * as bandInDoubt from './band-in-doubt.ts'
 import * as bandTwice from './band-twice.ts'
 import * as chancesDoNotSum from './chances-do-not-sum.ts'
 import * as chancesWanting from './chances-wanting.ts'
+import * as classOfOtherSex from './class-of-other-sex.ts'
 import * as clauseUnknown from './clause-unknown.ts'
+import * as farFromTarget from './far-from-target.ts'
 import * as fileMisnamed from './file-misnamed.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
@@ -14,10 +16,12 @@ import * as incubationOdd from './incubation-odd.ts'
 import * as kinshipContradicts from './kinship-contradicts.ts'
 import * as kinshipFollows from './kinship-follows.ts'
 import * as kinshipTooHigh from './kinship-too-high.ts'
+import * as laidAfterSet from './laid-after-set.ts'
 import * as leftBeforeHatched from './left-before-hatched.ts'
 import * as loopInDescent from './loop-in-descent.ts'
 import * as maleLaid from './male-laid.ts'
 import * as maybeItself from './maybe-itself.ts'
+import * as noMaleThen from './no-male-then.ts'
 import * as noOrigin from './no-origin.ts'
 import * as noProject from './no-project.ts'
 import * as noTarget from './no-target.ts'
@@ -34,6 +38,7 @@ import * as stepContradicted from './step-contradicted.ts'
 import * as tallyOverdrawn from './tally-overdrawn.ts'
 import * as tooManyChicks from './too-many-chicks.ts'
 import * as tooManyEggs from './too-many-eggs.ts'
+import * as twiceInPen from './twice-in-pen.ts'
 import * as twoOrigins from './two-origins.ts'
 import * as unitMixed from './unit-mixed.ts'
 import * as unknownBand from './unknown-band.ts'
@@ -51,6 +56,7 @@ import * as unknownTrait from './unknown-trait.ts'
 import * as unlikelyWeight from './unlikely-weight.ts'
 import * as weighedTwice from './weighed-twice.ts'
 import * as wrongParentSex from './wrong-parent-sex.ts'
+import * as yearFarAhead from './year-far-ahead.ts'
 
 export const RULES: readonly Rule[] = [
   noProject, sameName,
@@ -59,7 +65,7 @@ export const RULES: readonly Rule[] = [
   fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
   loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, chancesWanting, noneAtKeeper, maybeItself,
   kinshipTooHigh, kinshipContradicts, kinshipFollows, stepContradicted,
-  hatchBeforePen, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
-  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, tooManyEggs, unlikelyWeight, weighedTwice,
-  afterAsOf, photoWithoutWords,
+  hatchBeforePen, noMaleThen, laidAfterSet, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
+  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, twiceInPen, tooManyEggs, unlikelyWeight, farFromTarget, weighedTwice,
+  classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
 ]

@@ -1,4 +1,5 @@
 import {inside, type Spot} from '../../records/problem.ts'
+import type {Ref} from '../../records/scalars.ts'
 import type {ParentRead} from '../../records/schema/parts.ts'
 import type {Hatch} from '../book.ts'
 import type {Linked} from '../linked.ts'
@@ -10,7 +11,7 @@ const bird = (line: string) => `---\nband: X-1\nsex: male\n${line}\n---\n`
 
 export const entry: ManualEntry = {
   code: 'two-origins', severity: 'error', title: 'A bird that comes from two places',
-  cause: 'A bird has a founding strain and also parents or a hatch, or a hatch has both a pen and a strain, or a chick or tally of bought eggs names a sire, a dam or a pen.',
+  cause: 'A bird has a founding strain and also parents or a hatch, or a hatch has both a pen and a strain or names one pen twice, or a chick or tally of bought eggs names a sire, a dam or a pen.',
   remedy: 'A founder has a strain and no parents; any other bird has parents or a hatch and no strain. Take one of the two out. Where two birds are meant, give one of them another band.',
   wrong: {'birds/X-1.md': bird('strain: holm-white\nsire: H-1\ndam: H-3')},
   right: {'birds/X-1.md': bird('sire: H-1\ndam: H-3')},
@@ -19,6 +20,7 @@ export const entry: ManualEntry = {
 export function check({bench, book, tellings, doubtful, records}: Linked): void {
   for (const hatch of book.hatches) {
     const data = records.hatch.get(hatch)?.data
+    if (data?.pen) notePenTwice(hatch, data.pen.map(({pen}) => pen))
     if (!data?.strain) continue
     if (data.pen) {
       bench.note(slipOf(entry, inside(hatch.at, 'strain'), `hatch ${hatch.id} comes from a pen and from a strain`,
@@ -43,6 +45,13 @@ export function check({bench, book, tellings, doubtful, records}: Linked): void 
       bench.note(slipOf(entry, at, `${bird.band} has a founding strain, and hatch ${bird.hatch.id} lists it too`,
         'take strain: out; where two birds are meant, give one of them another band', {at: own[0]?.at ?? bird.at, note: 'listed here'}))
     }
+  }
+
+  function notePenTwice({id}: Hatch, refs: readonly Ref[]): void {
+    refs.forEach((ref, index) => {
+      const first = refs.slice(0, index).find(before => before.text === ref.text)
+      if (first) bench.note(slipOf(entry, ref.at, `hatch ${id} names pen ${ref.text} twice`, 'name each pen once', {at: first.at, note: 'named first here'}))
+    })
   }
 
   function noteParent(hatch: Hatch, parent: {readonly key: string; readonly at: Spot} | null, who: string): void {

@@ -1,6 +1,8 @@
+import {digitsMeant, lettersForDigits} from '../../records/letters-for-digits.ts'
 import {orNear, slipsBetween} from '../../records/near.ts'
 import type {Spot} from '../../records/problem.ts'
 import type {Missed} from '../band-book.ts'
+import {isNamedAfter} from '../bird-files.ts'
 import type {Bird} from '../book.ts'
 import {nearPlaces} from '../directory.ts'
 import type {Linked} from '../linked.ts'
@@ -101,7 +103,7 @@ function nobodyWears(band: string, uses: readonly Missed[], worn: ReadonlyMap<st
 }
 
 function remedyFor(band: string, as: Missed['as'], worn: ReadonlyMap<string, readonly Worn[]>, {bench}: Linked): string {
-  const named = bench.records.bird.find(({id}) => id === band)
+  const named = bench.records.bird.find(({id}) => isNamedAfter(id, band))
   if (named) return `${named.file} gives its bird the band ${named.data.band.text}: mend whichever is wrong`
   const several = band.split(/[\s;&+]+/)
   if (several.length > 1 && several.every(one => worn.has(one))) return `for several birds write [${several.join(', ')}]`
@@ -109,5 +111,7 @@ function remedyFor(band: string, as: Missed['as'], worn: ReadonlyMap<string, rea
     const fitting = wearers.find(({bird}) => mayBe(bird, as))
     return fitting ? [[other, fitting.telling.at] as const] : []
   }))
-  return orNear(nearPlaces(band, places), `mend the band, or add birds/${band.replaceAll('/', '-')}.md for a founder`)
+  const meant = digitsMeant(band), likely = nearPlaces(band, places)
+  if (meant !== null && worn.has(meant) && likely.length === 1) return `did you mean ${likely[0] ?? ''}? ${lettersForDigits(band)}`
+  return orNear(likely, `mend the band, or add birds/${band.replaceAll('/', '-')}.md for a founder`)
 }

@@ -48,7 +48,7 @@ export function check({bench, book}: Linked): void {
       const unit = units.get(each.weighing.measure) ?? ''
       bench.note(slipOf(entry, each.weighing.at,
         `${each.bird.band}: ${each.weighing.measure} ${inUnit(each.weighing.value, unit)}, while the middle of the birds measured with it is ${inUnit(typical, unit)}`,
-        orNear(likelyMeant(each.weighing.value, typical, unit), 'mend the amount, or write its unit, such as 2.4 kg')))
+        orNear(likelyUnits(each.weighing.value, typical, unit).map(other => inUnit(each.weighing.value, other)), 'mend the amount, or write its unit, such as 2.4 kg')))
     }
   }
 }
@@ -70,13 +70,13 @@ function middles(groups: ReadonlyMap<string, readonly Measured[]>): ReadonlyMap<
   }))
 }
 
-/** The number in the unit that brings it nearest to the middle, where one brings it near. */
-function likelyMeant(value: number, typical: number, unit: string): readonly string[] {
+/** The unit that brings a number nearest to what is typical, where one brings it near. */
+export function likelyUnits(value: number, typical: number, unit: string): readonly Unit[] {
   if (!isUnit(unit)) return []
   const off = (other: Unit) => Math.abs(Math.log((value * UNITS[other].size) / UNITS[unit].size / typical))
   const others = Object.keys(UNITS).filter(isUnit).filter(other => UNITS[other].of === UNITS[unit].of && off(other) < Math.log(NEAR))
   const [nearest] = others.sort((a, b) => off(a) - off(b))
-  return nearest ? [inUnit(value, nearest)] : []
+  return nearest ? [nearest] : []
 }
 
-const inUnit = (value: number, unit: string): string => `${Math.round(value * 1000) / 1000} ${unit}`.trim()
+export const inUnit = (value: number, unit: string): string => `${Math.round(value * 1000) / 1000} ${unit}`.trim()

@@ -47,9 +47,9 @@ const leastUniform: Method = {
   id: 'least-uniform',
   title: 'Where the breed is weakest',
   question: 'Which required trait is furthest from fixed?',
-  definition: 'Of the required traits, the one that the fewest chicks of the latest scored step show as wanted. The breed is as uniform as that; no single number is made up for a step.',
+  definition: 'Of the required traits, the one that the fewest chicks of the step the breed stands at show as wanted. The breed is as uniform as that; no single number is made up for a step.',
   formula: null, letters: [],
-  edges: '- Mixed birds are not considered.\n- Nothing required was scored: the page says so.',
+  edges: '- Mixed birds are not considered.\n- Nothing required was scored in that step: the page says so, and names the last step of the ladder where something was.',
   source: 'Common practice, no source.',
   example: {given: 'Comb right in 59 of 62, skin in 61 of 62.', gives: () => `Comb, ${shareInText(shareOf(59, 62))}, before skin, ${shareInText(shareOf(61, 62))}.`},
 }

@@ -1,5 +1,5 @@
 import {date, reference, text} from '../scalars.ts'
-import {listOf, object, oneOf, optional, required, type ValueOf} from '../shape.ts'
+import {listOf, object, oneOf, optional, required} from '../shape.ts'
 import {kind} from './kind.ts'
 import {photos, privateNotes} from './parts.ts'
 
@@ -18,8 +18,6 @@ const care = object('a care entry', {
   photos,
   private: privateNotes,
 })
-
-export type CareRecord = ValueOf<typeof care>
 
 export const careKind = kind({
   id: 'care', files: 'care/<date>-<slug>.md', title: 'Care', shape: care,

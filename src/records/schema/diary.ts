@@ -1,5 +1,5 @@
 import {date, text} from '../scalars.ts'
-import {object, required, type ValueOf} from '../shape.ts'
+import {object, required} from '../shape.ts'
 import {kind} from './kind.ts'
 import {photos, privateNotes} from './parts.ts'
 
@@ -9,8 +9,6 @@ const diary = object('a diary entry', {
   photos,
   private: privateNotes,
 })
-
-export type DiaryRecord = ValueOf<typeof diary>
 
 export const diaryKind = kind({
   id: 'diary', files: 'diary/<date>-<slug>.md', title: 'A diary entry', shape: diary,

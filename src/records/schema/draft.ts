@@ -1,5 +1,5 @@
 import {count, date, quantity, reference, text} from '../scalars.ts'
-import {mapOf, object, optional, required, type ValueOf} from '../shape.ts'
+import {mapOf, object, optional, required} from '../shape.ts'
 import {inside} from '../problem.ts'
 import {kind} from './kind.ts'
 import {photos, privateNotes} from './parts.ts'
@@ -34,8 +34,6 @@ const draft = object('a draft of the standard', {
     }
   },
 })
-
-export type DraftRecord = ValueOf<typeof draft>
 
 export const draftKind = kind({
   id: 'draft', files: 'standard/<n>.md', title: 'A draft of the standard', shape: draft,

@@ -42,8 +42,6 @@ const chick = object('a chick', {
   note: optional(text('a note'), 'A note on it.'),
 }, {others: 'a trait’s id, with what was seen'})
 
-export type ChickRecord = ValueOf<typeof chick>
-
 const tally = object('a tally of unbanded chicks', {
   chicks: required(count, 'How many.'),
   mark: optional(text('a mark such as basket 2'), 'The basket or toe mark that tells them apart.'),
@@ -78,8 +76,6 @@ const hatch = object('a hatch', {
   photos,
   private: privateNotes,
 })
-
-export type HatchRecord = ValueOf<typeof hatch>
 
 export const hatchKind = kind({
   id: 'hatch', files: 'hatches/<id>.md', title: 'A hatch', shape: hatch,

@@ -1,6 +1,6 @@
 import {date, text} from '../scalars.ts'
 import {parseDate, type PartialDate} from '../dates.ts'
-import {listOf, object, optional, required, scalar, type ValueOf} from '../shape.ts'
+import {listOf, object, optional, required, scalar} from '../shape.ts'
 import {kind} from './kind.ts'
 import {privateNotes} from './parts.ts'
 
@@ -24,8 +24,6 @@ const keeper = object('a keeper', {
   'signs-as': optional(listOf(text('a short name')), 'How the keeper signs in lists of scores.'),
   private: privateNotes,
 })
-
-export type KeeperRecord = ValueOf<typeof keeper>
 
 export const keeperKind = kind({
   id: 'keeper', files: 'keepers/<id>.md', title: 'A keeper', shape: keeper,

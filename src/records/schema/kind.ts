@@ -11,6 +11,8 @@ export interface Kind<T = unknown> {
   readonly shape: Shape<T>
   /** a whole file that reads without a fault */
   readonly example: string
+  /** other files of the kind that look different, each whole too */
+  readonly more?: readonly {readonly title: string; readonly example: string}[]
 }
 
 export const kind = <T>(definition: Kind<T>): Kind<T> => definition

@@ -1,7 +1,7 @@
 /** Pieces that several kinds of record share: photographs, bands in turn, stays, ways of leaving, sexes. */
 import {chance, date, datedWords, reference, text, type Ref} from '../scalars.ts'
 import type {PartialDate} from '../dates.ts'
-import {near, orNear} from '../near.ts'
+import {nearWords, orNear} from '../near.ts'
 import {isMap} from '../raw.ts'
 import {anything, byForm, listOf, mapOf, object, oneOf, optional, refuse, required, scalar, turned, type Shape} from '../shape.ts'
 
@@ -150,7 +150,7 @@ export const left: Shape<LeavingRead> = scalar(`a date and one of ${WAYS_OF_LEAV
   const way = WAYS_OF_LEAVING.find(known => known === how)
   if (way === undefined) {
     const says = `write one of ${WAYS_OF_LEAVING.join(', ')} after the date`
-    return refuse('unreadable-value', `“${words}” does not say how the bird left`, orNear(near(how, WAYS_OF_LEAVING), says))
+    return refuse('unreadable-value', `“${words}” does not say how the bird left`, orNear(nearWords(how, WAYS_OF_LEAVING), says))
   }
   return {on: told.on, how: way, why: why.trim() === '' ? null : why.trim()}
 })

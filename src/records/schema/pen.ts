@@ -1,5 +1,5 @@
 import {date, reference, text, year} from '../scalars.ts'
-import {object, optional, required, type ValueOf} from '../shape.ts'
+import {object, optional, required} from '../shape.ts'
 import {kind} from './kind.ts'
 import {photos, privateNotes, stays} from './parts.ts'
 
@@ -14,8 +14,6 @@ const pen = object('a pen', {
   photos,
   private: privateNotes,
 })
-
-export type PenRecord = ValueOf<typeof pen>
 
 export const penKind = kind({
   id: 'pen', files: 'pens/<season>-<pen>.md', title: 'A pen', shape: pen,

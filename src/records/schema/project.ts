@@ -1,6 +1,6 @@
 import {SPECIES_NAMES} from '../species.ts'
 import {age, chance, date, reference, text, wholeDate} from '../scalars.ts'
-import {listOf, object, oneOf, optional, required, type ValueOf} from '../shape.ts'
+import {listOf, object, oneOf, optional, required} from '../shape.ts'
 import {kind} from './kind.ts'
 import {privateNotes} from './parts.ts'
 
@@ -27,8 +27,6 @@ const project = object('the project', {
   }), 'Where the site will stand.'),
   private: privateNotes,
 })
-
-export type ProjectRecord = ValueOf<typeof project>
 
 export const projectKind = kind({
   id: 'project', files: 'project.md', title: 'The project', shape: project,

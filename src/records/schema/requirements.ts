@@ -1,6 +1,6 @@
 import {parseNumber} from '../quantities.ts'
 import {count, date, reference, text} from '../scalars.ts'
-import {anything, listOf, object, oneOf, optional, required, scalar, type ValueOf} from '../shape.ts'
+import {anything, listOf, object, oneOf, optional, required, scalar} from '../shape.ts'
 import {kind} from './kind.ts'
 import {privateNotes} from './parts.ts'
 
@@ -50,8 +50,6 @@ const requirements = object('the requirements', {
   }, {others: 'a breed with what it shows'})), 'The breed beside its neighbours, the new breed first.'),
   private: privateNotes,
 })
-
-export type RequirementsRecord = ValueOf<typeof requirements>
 
 export const requirementsKind = kind({
   id: 'requirements', files: 'requirements.md', title: 'What the association asks', shape: requirements,

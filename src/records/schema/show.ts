@@ -1,11 +1,13 @@
 import {count, date, number, reference, text, yesNo} from '../scalars.ts'
-import {byForm, listOf, mapOf, object, optional, required, scalar, turned, type ValueOf} from '../shape.ts'
+import {byForm, listOf, mapOf, object, optional, refuse, required, scalar, turned} from '../shape.ts'
 import {kind} from './kind.ts'
 import {photos, privateNotes} from './parts.ts'
 
 const result = scalar('a placing such as 1 of 7', words => {
   const match = /^(\d+)(?:\s+of\s+(\d+))?$/.exec(words.trim())
-  return match ? {place: Number(match[1]), of: match[2] === undefined ? null : Number(match[2])} : undefined
+  if (!match) return undefined
+  const [place, of] = [Number(match[1]), match[2] === undefined ? null : Number(match[2])]
+  return of === null || place <= of ? {place, of} : refuse('unreadable-value', `“${words}” is a place beyond the last`, `write the place first and then how many were shown: ${of} of ${place}`)
 })
 
 const judge = byForm({
@@ -43,8 +45,6 @@ const show = object('a show', {
   photos,
   private: privateNotes,
 })
-
-export type ShowRecord = ValueOf<typeof show>
 
 export const showKind = kind({
   id: 'show', files: 'shows/<date>-<place>.md', title: 'A show', shape: show,

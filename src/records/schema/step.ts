@@ -1,5 +1,5 @@
 import {count, text} from '../scalars.ts'
-import {listOf, object, optional, type ValueOf} from '../shape.ts'
+import {listOf, object, optional} from '../shape.ts'
 import {kind} from './kind.ts'
 import {photos, privateNotes} from './parts.ts'
 
@@ -10,8 +10,6 @@ const step = object('a step', {
   photos,
   private: privateNotes,
 })
-
-export type StepRecord = ValueOf<typeof step>
 
 export const stepKind = kind({
   id: 'step', files: 'steps/<step>.md', title: 'A step', shape: step,

@@ -1,5 +1,5 @@
 import {chance, text} from '../scalars.ts'
-import {mapOf, object, oneOf, optional, required, type ValueOf} from '../shape.ts'
+import {mapOf, object, oneOf, optional, required} from '../shape.ts'
 import {kind} from './kind.ts'
 import {photos, privateNotes} from './parts.ts'
 
@@ -13,8 +13,6 @@ const strain = object('a strain', {
   photos,
   private: privateNotes,
 })
-
-export type StrainRecord = ValueOf<typeof strain>
 
 export const strainKind = kind({
   id: 'strain', files: 'strains/<id>.md', title: 'A founding strain', shape: strain,

@@ -55,11 +55,12 @@ const trait = object('a trait', {
 }, {
   check(value, note, at) {
     const kinds = (['states', 'order', 'scale', 'unit'] as const).filter(key => value[key] !== undefined)
+    const lacksUnit = kinds.length === 0 && value.measure !== undefined
     if (kinds.length !== 1) {
       note({
         code: 'trait-unfinished', severity: 'error', at: kinds[1] === undefined ? at : inside(at, kinds[1]),
-        reason: kinds.length === 0 ? 'the trait says neither what it can look like nor how it is measured' : `the trait has both ${kinds.join(' and ')}`,
-        remedy: 'give exactly one of states, order, scale or unit',
+        reason: lacksUnit ? `the trait is taken from the column “${value.measure}”, but has no unit` : kinds.length === 0 ? 'the trait says neither what it can look like nor how it is measured' : `the trait has both ${kinds.join(' and ')}`,
+        remedy: lacksUnit ? 'add unit: g, or the unit its amounts are to be kept in' : 'give exactly one of states, order, scale or unit',
       })
     }
   },
@@ -85,4 +86,25 @@ misscoring: 1%
 ---
 Scored in hand, from above.
 `,
+  more: [
+    {title: 'Measured, taken from the weigh days', example: `---
+name: Weight at 20 weeks
+unit: g
+measure: weight
+at: 20 weeks
+window: 10 days
+target: {male: 2.4 kg, female: 1.9 kg}
+tolerance: 10%
+---
+Crop empty, before the morning feed.
+`},
+    {title: 'Graded, by marks on a scale', example: `---
+name: Type
+scale: 1 to 10
+target: at least 7
+scored-from: 20 weeks
+---
+Seen from the side, standing quietly.
+`},
+  ],
 })

@@ -28,4 +28,11 @@ describe('file-misnamed', () => {
     const pen = '---\nseason: 2024\nmales: [X-8]\nfemales: [B-2]\n---\n'
     expect(codes({'birds/X-8.md': bird('band: X-7'), 'pens/2024-B.md': pen})).toEqual(['pens/2024-B.md:3 unknown-band'])
   })
+
+  it.each([['X-8-2022', 'X-8'], ['x-8', 'X-8'], ['24-031', '24/031']])('is as silent where the file %s is called after the band %s in another way', (file, band) => {
+    const pen = `---\nseason: 2024\nmales: [${band}]\nfemales: [B-2]\n---\n`
+    const {problems} = linkFiles(around({[`birds/${file}.md`]: bird('band: Y-70'), 'pens/2024-B.md': pen}))
+    expect(codesAt(problems)).toEqual(['pens/2024-B.md:3 unknown-band'])
+    expect(problems[0]?.remedy).toBe(`birds/${file}.md gives its bird the band Y-70: mend whichever is wrong`)
+  })
 })

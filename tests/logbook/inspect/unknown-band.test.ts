@@ -140,3 +140,11 @@ describe('a name that no record bears', () => {
     expect(problems[0]?.related?.map(({place, note}) => `${note} ${place.file}:${place.start.line}`)).toEqual(['also at birds/H-1.md:4', 'also at birds/H-2.md:4', 'also at birds/H-3.md:4'])
   })
 })
+
+describe('a letter for a figure in a band', () => {
+  it('names the band that is meant first, and says why', () => {
+    const pen = '---\nseason: 2024\nmales: [H-1]\nfemales: [23-0l2]\n---\n'
+    const problems = problemsWith({'hatches/2024-01.md': hatch('23-010', '23-012', '23-02', '23-022'), 'pens/2024-C.md': pen})
+    expect(problems.map(({code, remedy}) => `${code}: ${remedy}`)).toEqual(['unknown-band: did you mean 23-012 (hatches/2024-01.md)? “23-0l2” has the letter l for a one'])
+  })
+})
