@@ -7,8 +7,21 @@ import {isoDay, type PartialDate} from '../records/dates.ts'
 
 const dateOf = (date: PartialDate | null): string | null => date?.text ?? null
 
-function parentageOf({kind, pairs}: Parentage): object {
-  return {kind, pairs: pairs.map(({sire, dam, chance}) => ({sire: sire?.id ?? null, dam: dam?.id ?? null, chance}))}
+/** Who may be the parents, and the shares of the strains that follow: once for all chicks that have the same, which name it by its number. */
+class Parentages {
+  readonly #numbers = new Map<Parentage, number>()
+  readonly all: object[] = []
+
+  numberOf({parentage, shares}: Pick<Chicks, 'parentage' | 'shares'>): number | null {
+    const {kind, pairs} = parentage
+    // a founder's strain says it all
+    if (kind === 'founder') return null
+    const known = this.#numbers.get(parentage)
+    if (known !== undefined) return known
+    this.all.push({kind, pairs: pairs.map(({sire, dam, chance}) => ({sire: sire?.id ?? null, dam: dam?.id ?? null, chance})), shares: sharesOf(shares)})
+    this.#numbers.set(parentage, this.all.length - 1)
+    return this.all.length - 1
+  }
 }
 
 const scoreOf = ({value, on, by, struck, outside}: Score): object => ({value, on: dateOf(on), by: by?.name ?? null, struck, outside})
@@ -20,13 +33,13 @@ const looksOf = (looks: ReadonlyMap<Trait, Look>): object => Object.fromEntries(
 
 const sharesOf = (shares: ReadonlyMap<Strain, number>): object => Object.fromEntries([...shares].map(([strain, share]) => [strain.id, share]))
 
-const chicksOf = ({count, sex, hatched, hatch, parentage, step, shares, looks, left}: Chicks): object => ({
-  count, sex, hatched: dateOf(hatched), hatch: hatch?.id ?? null, step: step.label, parentage: parentageOf(parentage), shares: sharesOf(shares), looks: looksOf(looks),
+const chicksOf = ({count, sex, hatched, hatch, parentage, step, shares, looks, left}: Chicks, parentages: Parentages): object => ({
+  count, sex, hatched: dateOf(hatched), hatch: hatch?.id ?? null, step: step.label, parentage: parentages.numberOf({parentage, shares}), looks: looksOf(looks),
   left: left && {on: dateOf(left.on), how: left.how, why: left.why},
 })
 
-const birdOf = (bird: Bird): object => ({
-  id: bird.id, band: bird.band, bands: bird.bands.length === 1 ? null : bird.bands.map(({band, from, to, lost}) => ({band, from: dateOf(from), to: dateOf(to), lost})), ...chicksOf(bird), count: null,
+const birdOf = (bird: Bird, parentages: Parentages): object => ({
+  id: bird.id, band: bird.band, bands: bird.bands.length === 1 ? null : bird.bands.map(({band, from, to, lost}) => ({band, from: dateOf(from), to: dateOf(to), lost})), ...chicksOf(bird, parentages), count: null,
   strain: bird.strain?.id ?? null, kept: bird.kept && {on: dateOf(bird.kept.on), why: bird.kept.why},
   keepers: bird.keptAt.map(({keeper, from, to}) => ({keeper: keeper.name, from: dateOf(from), to: dateOf(to)})),
   family: bird.family, flock: bird.flock, maybe: bird.maybe.map(({id}) => id), kin: bird.kin.map(({with: other, kinship}) => ({with: other.id, kinship})),
@@ -34,7 +47,7 @@ const birdOf = (bird: Bird): object => ({
   observations: bird.observations.map(({on, by, notes}) => ({on: dateOf(on), by: by?.name ?? null, notes: notes.map(([what, words]) => ({what, words}))})),
 })
 
-const tallyOf = (tally: Tally): object => ({mark: tally.mark, written: tally.written, ...chicksOf(tally)})
+const tallyOf = (tally: Tally, parentages: Parentages): object => ({mark: tally.mark, written: tally.written, ...chicksOf(tally, parentages)})
 
 const penOf = (pen: Pen): object => ({
   id: pen.id, season: pen.season, from: dateOf(pen.from), to: dateOf(pen.to), keeper: pen.keeper?.name ?? null, intends: pen.intends,
@@ -43,11 +56,11 @@ const penOf = (pen: Pen): object => ({
   ])),
 })
 
-const hatchOf = (hatch: Hatch): object => ({
+const hatchOf = (hatch: Hatch, parentages: Parentages): object => ({
   id: hatch.id, pens: hatch.pens.map(({pen, eggs}) => ({pen: pen.id, eggs})), strain: hatch.strain?.id ?? null, set: dateOf(hatch.set), on: dateOf(hatch.on),
   eggs: hatch.eggs, clear: hatch.clear, deadInGerm: hatch.deadInGerm, deadInShell: hatch.deadInShell, bad: hatch.bad, hatched: hatch.hatched,
   machine: hatch.machine, broody: hatch.broody?.id ?? null, rearing: hatch.rearing, step: hatch.step.label,
-  chicks: hatch.chicks.map(({id}) => id), tallies: hatch.tallies.map(tallyOf), unlisted: hatch.unlisted,
+  chicks: hatch.chicks.map(({id}) => id), tallies: hatch.tallies.map(tally => tallyOf(tally, parentages)), unlisted: hatch.unlisted,
 })
 
 const traitOf = ({id, name, kind, states, scale, unit, atAge, window, wanted, required, scoredFrom, loci}: Trait): object =>
@@ -73,6 +86,7 @@ const careOf = (entry: CareEntry): object => ({
 /** What a reader may take away of the book; ids are those of the tables. */
 export function publicBook(book: Logbook): object {
   const {project} = book
+  const parentages = new Parentages()
   return {
     project: {name: project.name, species: project.species, aim: project.aim, begun: dateOf(project.begun), ladder: project.ladder, limits: project.limits},
     asOf: isoDay(book.asOf),
@@ -80,9 +94,10 @@ export function publicBook(book: Logbook): object {
       ({id, name, role, trueFor: Object.fromEntries([...trueFor].map(([trait, state]) => [trait.id, state])), inbreeding, kinship})),
     traits: book.traits.map(traitOf),
     keepers: book.keepers.map(({id, name, consents, since, region}) => ({id, name, since: consents ? dateOf(since) : null, region})),
-    birds: book.birds.map(birdOf), pens: book.pens.map(penOf), hatches: book.hatches.map(hatchOf), shows: book.shows.map(showOf), standard: book.drafts.map(draftOf),
+    birds: book.birds.map(bird => birdOf(bird, parentages)), pens: book.pens.map(penOf), hatches: book.hatches.map(hatch => hatchOf(hatch, parentages)), shows: book.shows.map(showOf), standard: book.drafts.map(draftOf),
     care: book.care.map(careOf),
     eggs: book.eggCounts.map(({pen, bird, on, eggs, hens}) => ({pen: pen?.id ?? null, bird: bird?.id ?? null, on: on.text, eggs, hens})),
     feed: book.feedings.map(({pen, hatch, on, feed}) => ({pen: pen?.id ?? null, hatch: hatch?.id ?? null, on: on.text, grams: feed})),
+    parentages: parentages.all,
   }
 }

@@ -24,7 +24,7 @@ export interface PublishedPhotos {
 sharp.simd(false)
 
 /** Pixels across, JPEG quality 1 to 100, and what shows through a transparent picture: the page's shaded shell. */
-const HOW = {large: 800, small: 400, quality: 72, ground: '#e8ede6'} as const
+const HOW = {large: 640, small: 400, quality: 66, ground: '#e8ede6'} as const
 const AT_ONCE = 2
 
 interface Made {
