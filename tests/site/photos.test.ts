@@ -42,14 +42,14 @@ describe('publishPhotos(named, read)', () => {
     const original = await photograph()
     const {pictures, files} = await publishPhotos([{file: 'a.jpg', of: '24-031'}], () => original)
     const picture = pictures.get('a.jpg')
-    expect(picture).toMatchObject({width: 800, height: 600, small: {width: 400, height: 300}})
+    expect(picture).toMatchObject({width: 640, height: 480, small: {width: 400, height: 300}})
     for (const content of files.values()) expect(Buffer.from(content).equals(original)).toBe(false)
   })
 
   it('turns a picture upright before it forgets which way up it was', async () => {
     const sideways = await photograph(1600, 1200, 6)
     const {pictures} = await publishPhotos([{file: 'a.jpg', of: 'x'}], () => sideways)
-    expect(pictures.get('a.jpg')).toMatchObject({width: 800, height: 1067})
+    expect(pictures.get('a.jpg')).toMatchObject({width: 640, height: 853})
   })
 
   it('does not make a small picture larger', async () => {
@@ -70,7 +70,7 @@ describe('publishPhotos(named, read)', () => {
     const original = await photograph(700, 500)
     const {pictures} = await publishPhotos([{file: 'a.jpg', of: 'x'}], () => original)
     // worked apart: the settings as JSON, then the file, through SHA-256
-    const hash = createHash('sha256').update('{"large":800,"small":400,"quality":72,"ground":"#e8ede6"}').update(original).digest('hex').slice(0, 8)
+    const hash = createHash('sha256').update('{"large":640,"small":400,"quality":66,"ground":"#e8ede6"}').update(original).digest('hex').slice(0, 8)
     expect(pictures.get('a.jpg')?.path).toBe(`photos/x-${hash}.jpg`)
   })
 

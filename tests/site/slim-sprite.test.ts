@@ -9,7 +9,9 @@ describe('slimSprite(sprite)', () => {
   it('keeps the symbols a page uses, and the patterns these use', () => {
     const slim = slimSprite(sprite)('<use href="#fq"/>')
     expect(slim).toContain('id="fq"')
-    expect(slim).toContain('id="speckled"')
+    const banded = '<svg><defs><pattern id="bands"><rect/></pattern></defs><symbol id="a"><rect fill="url(#bands)"/></symbol><symbol id="b"><rect/></symbol></svg>'
+    expect(slimSprite(banded)('<use href="#a"/>')).toContain('id="bands"')
+    expect(slimSprite(banded)('<use href="#b"/>')).not.toContain('id="bands"')
     for (const id of ['m1', 'egg-met', 'barred', 'pencilled']) expect(slim).not.toContain(`id="${id}"`)
   })
 
