@@ -114,8 +114,8 @@ function assumedView({assumedKinship}: Findings): FoundersView['assumed'] {
   return {
     words: `How closely kin the first birds of ${strain.name} were nobody knows; ${stated ? `this book takes ${percentSign(stated.kinship)}, as its record states` : 'its record states something'}. The figures lean on it.${course} What your own matings add is in all of them alike.`,
     table: {
-      columns: [{head: 'Kinship assumed, %', number: true}, {head: 'Mean F, %', number: true}, {head: ''}],
-      rows: at.map(({kinship, mean, stated: own}): readonly Cell[] => [percent(kinship), percent(mean), own ? 'as stated' : '']),
+      columns: [{head: 'Kinship assumed, %', number: true}, {head: 'Mean F, %', number: true}, {head: 'In the record'}],
+      rows: at.map(({kinship, mean, stated: own}): readonly Cell[] => [percent(kinship), percent(mean), own ? 'as stated' : '–']),
     },
   }
 }
