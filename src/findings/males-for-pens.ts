@@ -1,6 +1,6 @@
 import type {Bird, Logbook, Pen} from '../logbook/book.ts'
 import type {Census} from './census.ts'
-import {pairKinship, type ChicksOfPair} from './pair-kinship.ts'
+import {maleWithHens, pairKinship, type ChicksOfPair} from './pair-kinship.ts'
 import type {Kinship} from './inbreeding.ts'
 import {lastPens} from './last-pen.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
@@ -57,10 +57,10 @@ export function malesForPens(book: Logbook, census: Census, pedigree: PedigreeOf
     pens: penned.map(({pen, hens: theirs}) => ({
       pen, hens: theirs,
       males: males.map((male): MaleForPen => {
-        const each = theirs.map(hen => ({hen, ...chicksOf(male, hen)}))
+        const {each, mean, worst} = maleWithHens(male, theirs, chicksOf)
         return {
-          male, here: pen.males.some(({bird}) => bird === male), mean: each.reduce((sum, {mean}) => sum + mean, 0) / each.length,
-          worst: each.reduce((most, here) => (here.high > most.high ? here : most)), overLimit: limit === null ? 0 : each.filter(({high}) => high > limit + 1e-12).length,
+          male, here: pen.males.some(({bird}) => bird === male), mean, worst,
+          overLimit: limit === null ? 0 : each.filter(({high}) => high > limit + 1e-12).length,
         }
       }).sort((a, b) => a.mean - b.mean || a.worst.high - b.worst.high || (a.male.id < b.male.id ? -1 : 1)),
     })),

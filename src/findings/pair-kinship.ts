@@ -9,11 +9,11 @@ export interface ChicksOfPair {
   readonly high: number
 }
 
-/** A bird, or the population that a parent outside the book is drawn from, as a node of the gene flow; null where neither is known. */
+/** A bird, or the population that a parent outside the book is drawn from, by its row among the kinships worked; null where neither is known. */
 type Source = number | null
 
-/** What a bird in doubt may be: a chick of one of its matings, or one of the birds it was found to be perhaps. Its genes come from these in equal parts. */
-type Possibility = readonly [sire: Source, dam: Source] | readonly [itself: Source]
+/** What a bird in doubt may be: a chick of one of its matings, or one of the birds it was found to be perhaps. Its genes come from these in equal parts: sire and dam, or itself. */
+type Possibility = readonly Source[]
 
 /**
  * What would the F of their chicks be, for any two of a set of birds?
@@ -21,9 +21,13 @@ type Possibility = readonly [sire: Source, dam: Source] | readonly [itself: Sour
  *     mean = K(a, b)
  *     range over the matings p of a and q of b:  ¼ (K(sₚ, s_q) + K(sₚ, d_q) + K(dₚ, s_q) + K(dₚ, d_q))
  *
- * Where b is a parent of a, or an ancestor further up, its kinship with itself is that of a chick of q, ½ (1 + K(s_q, d_q)), and the ways down from it to a
- * are gone by their chances. Chicks of one family have one dam in every case. Doubt about other birds is averaged. The range holds the mean, whatever
- * the chances want to the whole.
+ * Where b is a parent of a, or an ancestor further up, the ways down from it are gone by their chances, T in all to a parent x of a; what K(x, s) has
+ * by them is taken out, and b's kinship with itself as a chick of q put in its place:
+ *
+ *     K(x, b | q) = ½ Σ over s_q, d_q of (K(x, s) − T · K(b, s)) + T · ½ (1 + K(s_q, d_q))
+ *
+ * Chicks of one family have one dam in every case. Doubt about other birds is averaged. The range holds the mean, whatever the chances want to the
+ * whole. Two lists of matings are gone through once, whichever chicks of theirs are asked about, unless one descends from the other.
  *
  * @param birds those that will be asked about; their kinships are worked at once
  */
@@ -31,64 +35,120 @@ export function pairKinship(
   {pedigree: {animals}, numberOf}: Pick<PedigreeOfBook, 'pedigree' | 'numberOf'>, {autosome}: Pick<Kinship, 'autosome'>, birds: readonly Bird[],
 ): (a: Bird, b: Bird) => ChicksOfPair {
   const {bases, level, first, source, weight} = autosome.flow
-  const nodeOf = (bird: Bird) => bases + numberOf(bird)
-  const asked = birds.map(nodeOf)
-  const possibilities = new Map(asked.map(node => [node, possibilitiesOf(node)] as const))
-  const all = [...new Set([...asked, ...[...possibilities.values()].flatMap(each => each?.flat() ?? []).filter(node => node !== null)])]
-  const place = new Map(all.map((node, index) => [node, index] as const))
-  const rows = autosome.amongNodes(all)
-  const ancestors = new Map<number, ReadonlySet<number>>()
+  const asked = birds.map(bird => bases + numberOf(bird))
+  const nodes = [...new Set([...asked, ...asked.flatMap(node => (waysOf(node) ?? []).flat()).filter(node => node !== null)])]
+  const place = new Map(nodes.map((node, index) => [node, index] as const))
+  const rows = autosome.amongNodes(nodes)
+  const doubts = new Map<object, readonly Possibility[]>()
+  const ranges = new Map<readonly Possibility[], Map<readonly Possibility[], Range>>()
+  const down = new Map<number, Map<number, number>>()
 
   return (one, other) => {
-    const [a, b] = [nodeOf(one), nodeOf(other)].sort((x, y) => (level[y] ?? 0) - (level[x] ?? 0)) as [number, number]
-    const mean = between(a, b)
-    let low = mean, high = mean
+    const [a, b] = [bases + numberOf(one), bases + numberOf(other)].sort((x, y) => (level[y] ?? 0) - (level[x] ?? 0)) as [number, number]
+    const mean = between(rowOf(a), rowOf(b)), ofYounger = possibilitiesOf(a), ofOlder = possibilitiesOf(b)
+    if (!ofYounger && !ofOlder) return {mean, low: mean, high: mean}
+    const {low, high} = rangeOf(a, ofYounger ?? [[rowOf(a)]], b, ofOlder)
+    return {mean, low: Math.min(low, mean), high: Math.max(high, mean)}
+  }
+
+  function rangeOf(a: number, ofYounger: readonly Possibility[], b: number, ofOlder: readonly Possibility[] | null): Range {
     const dam = animals[a - bases]?.damStandIn
     const isFamily = dam !== undefined && dam === animals[b - bases]?.damStandIn
-    for (const p of possibilities.get(a) ?? [[a] as const]) {
-      for (const q of possibilities.get(b) ?? [null]) {
+    const isApart = ofOlder !== null && !isFamily && ofYounger.every(p => p.every(side => side === null || partFrom(nodes[side] ?? -1, b) === 0))
+    const known = isApart ? ranges.get(ofYounger)?.get(ofOlder) : undefined
+    if (known) return known
+    let low = Infinity, high = -Infinity
+    for (const q of ofOlder ?? [null]) {
+      const gone = new Map<Source, number>()
+      const against = (side: Source): number => {
+        const before = gone.get(side)
+        if (before !== undefined) return before
+        const kinship = withB(side, b, q)
+        gone.set(side, kinship)
+        return kinship
+      }
+      for (const p of ofYounger) {
         if (isFamily && p[1] !== q?.[1]) continue
-        const f = meanOver(p, side => against(side, b, q))
+        const f = meanOver(p, against)
         low = Math.min(low, f)
         high = Math.max(high, f)
       }
     }
-    return {mean, low, high}
-  }
-
-  /** null where there is no doubt */
-  function possibilitiesOf(node: number): readonly Possibility[] | null {
-    const {matings = [], oneOf, outside} = animals[node - bases] ?? {}
-    if (oneOf) return oneOf.map(each => [bases + each.animal] as const)
-    const from = (parent: number | null, beyond: number | null = null): Source => (parent === null ? beyond : bases + parent)
-    return matings.length > 1 ? matings.map(({sire, dam}) => [from(sire, outside?.sire), from(dam, outside?.dam)] as const) : null
-  }
-
-  function between(a: Source, b: Source): number {
-    if (a === null || b === null) return 0
-    const [row, column] = [place.get(a), place.get(b)]
-    return Math.max(0, (row === undefined || column === undefined ? autosome.amongNodes([a, b])[0]?.[1] : rows[row]?.[column]) ?? NaN)
+    if (isApart) ranges.set(ofYounger, (ranges.get(ofYounger) ?? new Map<readonly Possibility[], Range>()).set(ofOlder, {low, high}))
+    return {low, high}
   }
 
   /** kinship of a bird with b, if b is this */
-  function against(side: Source, b: number, q: Possibility | null): number {
-    if (q === null || side === null) return between(side, b)
-    if (side === b) return q.length === 1 ? between(q[0], q[0]) : (1 + between(q[0], q[1])) / 2
-    if (!above(side).has(b)) return meanOver(q, parent => between(side, parent))
+  function withB(side: Source, b: number, q: Possibility | null): number {
+    if (side === null || q === null) return between(side, rowOf(b))
+    const part = partFrom(nodes[side] ?? -1, b)
+    const [by = null, from = null] = q
+    const itself = q.length === 1 ? between(by, by) : (1 + between(by, from)) / 2
+    return meanOver(q, parent => between(side, parent) - part * between(rowOf(b), parent)) + part * itself
+  }
+
+  /** share of a node's genes that came down from b; all of b's own */
+  function partFrom(node: number, b: number): number {
+    if (node === b) return 1
+    if ((level[node] ?? 0) <= (level[b] ?? 0)) return 0
+    const fromB = down.get(b) ?? new Map<number, number>()
+    down.set(b, fromB)
+    const known = fromB.get(node)
+    if (known !== undefined) return known
     let sum = 0
-    for (let k = first[side] ?? 0, end = first[side + 1] ?? 0; k < end; k++) sum += (weight[k] ?? 0) * against(source[k] ?? 0, b, q)
+    for (let k = first[node] ?? 0, end = first[node + 1] ?? 0; k < end; k++) sum += (weight[k] ?? 0) * partFrom(source[k] ?? 0, b)
+    fromB.set(node, sum)
     return sum
   }
 
-  /** all that a bird descends from, or may */
-  function above(node: number): ReadonlySet<number> {
-    const known = ancestors.get(node)
+  /** null where there is no doubt; one list for all that are in the same doubt */
+  function possibilitiesOf(node: number): readonly Possibility[] | null {
+    const told = waysOf(node)
+    if (told === null) return null
+    const {matings, oneOf} = animals[node - bases] ?? {}
+    const key = oneOf ?? matings ?? told
+    const known = doubts.get(key)
     if (known) return known
-    const found = new Set(source.slice(first[node], first[node + 1]))
-    for (const here of found) for (const next of source.subarray(first[here], first[here + 1])) found.add(next)
-    ancestors.set(node, found)
-    return found
+    const all = told.map(way => way.map(each => (each === null ? null : rowOf(each))))
+    doubts.set(key, all)
+    return all
+  }
+
+  /** the nodes that a bird in doubt may come from, way by way */
+  function waysOf(node: number): readonly (readonly (number | null)[])[] | null {
+    const {matings = [], oneOf, outside} = animals[node - bases] ?? {}
+    if (oneOf) return oneOf.map(each => [bases + each.animal])
+    const from = (parent: number | null, beyond: number | null = null) => (parent === null ? beyond : bases + parent)
+    return matings.length > 1 ? matings.map(({sire, dam}) => [from(sire, outside?.sire), from(dam, outside?.dam)]) : null
+  }
+
+  function rowOf(node: number): number {
+    const row = place.get(node)
+    if (row === undefined) throw new Error(`node ${node} was not asked about`)
+    return row
+  }
+
+  function between(a: Source, b: Source): number {
+    return a === null || b === null ? 0 : Math.max(0, rows[a]?.[b] ?? NaN)
   }
 }
 
+interface Range {
+  readonly low: number
+  readonly high: number
+}
+
 const meanOver = (sources: Possibility, of: (each: Source) => number): number => sources.reduce<number>((sum, each) => sum + of(each), 0) / sources.length
+
+/** One male with each of some hens: F of the chicks, mean over the hens, and the hen it may be highest with (the first of equals). */
+export interface MaleWithHens {
+  readonly mean: number
+  readonly worst: ChicksOfPair & {readonly hen: Bird}
+  readonly each: readonly (ChicksOfPair & {readonly hen: Bird})[]
+}
+
+/** @param hens one or more */
+export function maleWithHens(male: Bird, hens: readonly Bird[], chicksOf: (a: Bird, b: Bird) => ChicksOfPair): MaleWithHens {
+  const each = hens.map(hen => ({hen, ...chicksOf(male, hen)}))
+  return {each, mean: each.reduce((sum, {mean}) => sum + mean, 0) / each.length, worst: each.reduce((most, here) => (here.high > most.high ? here : most))}
+}

@@ -1,5 +1,5 @@
 import type {Bird, Pen} from '../logbook/book.ts'
-import {pairKinship, type ChicksOfPair} from './pair-kinship.ts'
+import {maleWithHens, pairKinship, type ChicksOfPair} from './pair-kinship.ts'
 import type {Kinship} from './inbreeding.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
@@ -21,8 +21,8 @@ export function penKinship(pen: Pen, pedigree: PedigreeOfBook, kin: Kinship): Pe
   if (males.length === 0 || hens.length === 0) return null
   const chicksOf = pairKinship(pedigree, kin, [...males, ...hens])
   const each = males.map(male => {
-    const pairs = hens.map(hen => ({hen, ...chicksOf(male, hen)}))
-    return {male, mean: pairs.reduce((sum, {mean}) => sum + mean, 0) / pairs.length, worst: pairs.reduce((most, here) => (here.high > most.high ? here : most))}
+    const {mean, worst} = maleWithHens(male, hens, chicksOf)
+    return {male, mean, worst}
   })
   const worst = each.reduce((most, here) => (here.worst.high > most.worst.high ? here : most))
   return {males: each, hens: hens.length, worst: {...worst.worst, male: worst.male}}
