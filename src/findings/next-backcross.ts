@@ -118,17 +118,15 @@ function prospects({pedigree, numberOf, baseOf}: PedigreeOfBook, birds: readonly
 }
 
 function withLiving({numberOf}: PedigreeOfBook, kin: Kinship, birds: readonly Bird[], ofStrain: readonly Bird[]): NextBackcross['withLiving'] {
-  let sum = 0, pairs = 0
-  const used = ofStrain.filter(({sex}) => {
-    const others = birds.filter(bird => bird.sex !== 'unknown' && sex !== 'unknown' && bird.sex !== sex)
-    return others.length > 0
-  })
-  for (const one of used) {
-    const others = birds.filter(bird => bird.sex !== 'unknown' && bird.sex !== one.sex)
+  let sum = 0, pairs = 0, used = 0
+  for (const one of ofStrain) {
+    const others = birds.filter(bird => bird.sex !== 'unknown' && one.sex !== 'unknown' && bird.sex !== one.sex)
+    if (others.length === 0) continue
+    used += 1
     sum += kin.autosome.withEach(numberOf(one), others.map(numberOf)).reduce((total, each) => total + each, 0)
     pairs += others.length
   }
-  return pairs === 0 ? null : {birds: used.length, f: sum / pairs}
+  return pairs === 0 ? null : {birds: used, f: sum / pairs}
 }
 
 /** The latest backcross to the strain that has hatched. */

@@ -5,21 +5,12 @@ import type {ClosenessLimits} from '../findings/closeness-limits.ts'
 import type {ClosenessOfStep} from '../findings/closeness.ts'
 import type {Interval} from '../findings/estimate.ts'
 import type {Findings} from '../findings/study.ts'
-import type {NamedCandle} from './estimate-words.ts'
+import type {Stat} from './hatch.ts'
 import {figured, limits, listWords, NOTHING, ofWords, percent, percentSign, rounded} from './numbers.ts'
-
-/** As the `stats` partial takes it. */
-export interface ClosenessStat {
-  readonly title: string
-  readonly value: string
-  readonly unit: string
-  readonly candle: NamedCandle | null
-  readonly words: string
-}
 
 export interface StepClosenessView {
   readonly scale: string
-  readonly stats: readonly ClosenessStat[]
+  readonly stats: readonly Stat[]
   readonly words: readonly string[]
   readonly caution: {readonly head: string; readonly text: string} | null
 }
@@ -62,14 +53,14 @@ interface Drawn {
 
 const scaleOf = (shares: readonly number[]): number => axisFromZero(shares.map(share => Math.max(0, share) * 100)).to / 100
 
-function stat(title: string, {value, range, to, mark}: Drawn, words: string): ClosenessStat {
+function stat(title: string, {value, range, to, mark}: Drawn, words: string): Stat {
   const over = mark !== null && value > mark + 1e-12
   const label = `${percent(value)} per cent${range ? `, ${limits(range)}` : ''}${mark === null ? '' : `, limit ${percent(mark)}`}`
   return {title, value: percent(value), unit: '%', candle: {...candle(value, range, {from: 0, to}, mark, over), label}, words}
 }
 
 /** What a generation of the closed phase cost; nothing outside of it. */
-function rates({rate, realised, birds}: ClosenessOfStep, {rate: against}: ClosenessLimits): readonly ClosenessStat[] {
+function rates({rate, realised, birds}: ClosenessOfStep, {rate: against}: ClosenessLimits): readonly Stat[] {
   if (!realised) return []
   const drawn = {range: null, to: rateScale(rate, realised, against), mark: against?.limit ?? null}
   const size = typeof realised.size === 'number'
@@ -83,7 +74,7 @@ function rates({rate, realised, birds}: ClosenessOfStep, {rate: against}: Closen
   ]
 }
 
-const notSaid = (title: string, words: string): ClosenessStat => ({title, value: NOTHING, unit: '', candle: null, words})
+const notSaid = (title: string, words: string): Stat => ({title, value: NOTHING, unit: '', candle: null, words})
 
 function wordsOf({most, doubtful, atLeast, birds, unbanded, generations, onZ, heterozygosity}: ClosenessOfStep, {mating}: ClosenessLimits): readonly string[] {
   const known = [
