@@ -7,9 +7,9 @@ import {filesBelow, importsOf} from './source-files.ts'
 const ROOMS: Readonly<Record<string, readonly string[]>> = {
   statistics: [],
   pedigree: [],
-  heredity: ['statistics'],
+  heredity: ['statistics', 'pedigree'],
   records: [],
-  logbook: ['records', 'pedigree'],
+  logbook: ['records', 'pedigree', 'heredity'],
   findings: ['statistics', 'pedigree', 'heredity', 'records', 'logbook'],
   charts: ['statistics', 'pedigree', 'heredity', 'records', 'logbook', 'findings'],
   pages: ['statistics', 'pedigree', 'heredity', 'records', 'logbook', 'findings', 'charts'],
