@@ -1,9 +1,11 @@
 /** Which cockerel into which pen? Every male there is to choose from against the hens of every pen of the latest season, by the F of the chicks they would have. */
 import type {BreedingPair} from '../findings/breeding-pairs.ts'
 import type {MaleForPen, PenToFill} from '../findings/males-for-pens.ts'
+import {malesPlaced} from '../findings/males-placed.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird} from '../logbook/book.ts'
 import {birdPath, MALES, penPath, ROTATION} from './links.ts'
+import {malesAnswer, type MalesAnswer} from './males-answer.ts'
 import {counted, figured, listWords, percent, percentSign, saying, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
 import {oneMoreWords, ratePassedWords} from './one-more-male-words.ts'
@@ -22,6 +24,8 @@ interface PenChoice {
 export interface MalesView {
   readonly lead: string
   readonly wanting: string
+  /** null where there is nobody to choose, or nothing to choose for */
+  readonly answer: MalesAnswer | null
   readonly passed: string
   readonly limit: string
   readonly pens: readonly PenChoice[]
@@ -109,7 +113,7 @@ export function malesPage(findings: Findings): Page {
   const worst = worstPairs(pairs)
   const view: MalesView = {
     lead: none === '' ? `${sentence(say(males.length, 'male'))} to choose from for the hens of ${say(pens.length, 'pen')} of ${census.season ?? 'the season'}, by how closely bred their chicks would be.` : 'Every male against the hens of every pen, by how closely bred their chicks would be.',
-    wanting: none, passed: ratePassed ? ratePassedWords(ratePassed) : '', limit: none === '' ? limitWords(findings) : '',
+    wanting: none, answer: none === '' ? malesAnswer(malesPlaced(findings.pairings), pairReason) : null, passed: ratePassed ? ratePassedWords(ratePassed) : '', limit: none === '' ? limitWords(findings) : '',
     pens: none === '' ? pens.map(pen => penChoice(pen, limit)) : [], oneMore: oneMoreMale ? oneMoreWords(oneMoreMale) : [],
     best: pairTable(pairs.slice(0, PAIRS), 'The least kin'), worst: pairs.length > PAIRS ? pairTable([...pairs].reverse().slice(0, PAIRS), 'The closest kin') : null,
     reasons: pairs.length > PAIRS ? worst.slice(0, REASONS).map(({male, hen}) => pairReasonWords(pairReason(male, hen))) : [],

@@ -23,3 +23,13 @@ export function pairReasonWords({sire, dam, f, parts, others, fromStrains}: Pair
   const doubt = [sire, dam].some(({parentage}) => parentage.kind === 'uncertain') ? ' Parents in doubt count by their chance.' : ''
   return `${pair} are kin through ${listWords([...ways, ...more])}: together ${percentSign(f)}.${doubt}`
 }
+
+/** The greatest of the ancestors that two birds share, in a few words: `mostly through 23-117, grandsire of both`; empty where they share none. */
+export function nearestKinWords({sire, dam, f, parts}: PairReason): string {
+  const groups = groupsOf(parts), [first] = groups
+  if (!first || f < WORTH_A_WORD) return ''
+  if (first.up?.fromSire === 0) return `${sire.band} is ${standing(first, sire.band, dam.band, 'both').replace(/^also /, 'the ').replace(/ of \S+$/, '')} of ${dam.band}`
+  if (first.up?.fromDam === 0) return `${dam.band} is ${standing(first, sire.band, dam.band, 'both').replace(/^also /, 'the ').replace(/ of \S+$/, '')} of ${sire.band}`
+  if (first.up?.fromSire === 1 && first.up.fromDam === 1) return `both are chicks of ${namesOf(first.birds)}`
+  return `${first.share > 0.5 * f ? 'mostly through' : 'through'} ${namesOf(first.birds)}${first.share > 0.5 * f || groups.length > 1 ? '' : ' and others'}, ${standing(first, sire.band, dam.band, 'both')}`
+}

@@ -10,6 +10,7 @@ import type {Cell, Figure, Page, Table} from './page.ts'
 export interface RotationView {
   readonly lead: string
   readonly wanting: string
+  readonly answer: readonly string[]
   readonly start: readonly string[]
   readonly pens: Table | null
   readonly ways: readonly {readonly title: string; readonly words: string}[]
@@ -20,11 +21,11 @@ export interface RotationView {
 }
 
 const WAYS: Readonly<Record<SystemName, {readonly short: string; readonly title: string; readonly words: string}>> = {
-  clans: {short: 'clans', title: 'Clans', words: 'Every chick belongs to its dam’s pen. Daughters stay; each season the males go one pen on, in the order above and from the last to the first, so that none is mated in the pen it comes from.'},
+  clans: {short: 'clans', title: 'Clans', words: 'Every chick belongs to its dam’s pen. Daughters stay; each season the males go one pen on, in the order of the pens below and from the last to the first, so that none is mated in the pen it comes from.'},
   flock: {short: 'one flock', title: 'One flock', words: 'All males with all hens, and nobody looks who is kin to whom.'},
   'closed pens': {short: 'closed pens', title: 'Closed pens', words: 'Each pen is bred from itself alone. It stands here so that its price is seen; it is not recommended.'},
-  rolling: {short: 'rolling', title: 'Rolling pens', words: 'Two pens: young males go to the hens, last year’s males to the pullets, and both serve two years.'},
-  'rolling apart': {short: 'rolling apart', title: 'Rolling pens, fathers kept apart', words: 'The same, with pullets kept from the pullets’ pen only, so that no cock meets his own daughters.'},
+  rolling: {short: 'rolling', title: 'Rolling', words: 'Two pens: young males go to the hens, last year’s males to the pullets, and both serve two years.'},
+  'rolling apart': {short: 'rolling apart', title: 'Rolling apart', words: 'The same, with pullets kept from the pullets’ pen only, so that no cock meets his own daughters.'},
 }
 
 function courseFigure({systems, season, limit}: Rotation, of: 'inbreeding' | 'kinship', head: string): Figure | null {
@@ -52,19 +53,29 @@ function courseFigure({systems, season, limit}: Rotation, of: 'inbreeding' | 'ki
 function summary({systems, limit, season}: Rotation): Table {
   const last = season + SEASONS
   return {
-    columns: [{head: 'Way'}, ...(limit === null ? [] : [{head: 'Passes the limit', number: true}]), {head: `F in ${season + 1}, %`, number: true}, {head: `F in ${last}, %`, number: true}, {head: `Kinship in ${last}, %`, number: true}, {head: 'Lost a season, %', number: true}],
+    columns: [{head: 'Way'}, {head: `F ${season + 1}, %`, number: true}, {head: `F ${last}, %`, number: true}, {head: 'Lost a season, %', number: true}, {head: `Kinship ${last}, %`, number: true}, ...(limit === null ? [] : [{head: 'Passes the limit', number: true}])],
     rows: systems.map(({system, course, passes, rate}): readonly Cell[] => [
-      WAYS[system].title, ...(limit === null ? [] : [passes === null ? 'not yet' : String(passes)]), percent(course[0]?.inbreeding ?? 0), percent(course.at(-1)?.inbreeding ?? 0), percent(course.at(-1)?.kinship ?? 0), percent(rate),
+      sentence(WAYS[system].short), percent(course[0]?.inbreeding ?? 0), percent(course.at(-1)?.inbreeding ?? 0), percent(rate), percent(course.at(-1)?.kinship ?? 0), ...(limit === null ? [] : [passes === null ? 'not yet' : String(passes)]),
     ]),
   }
+}
+
+/** Which way is the least closely bred at the end, what the others come to, and whose males go where if they are moved on. */
+function answer({systems, season, pens}: Rotation): readonly string[] {
+  const endOf = ({course}: ForecastOfSystem): number => course.at(-1)?.inbreeding ?? 0
+  const told = (each: ForecastOfSystem): string => `${WAYS[each.system].short} ${percentSign(endOf(each))}`
+  const [least, ...others] = systems.filter(({system}) => system !== 'closed pens').sort((a, b) => endOf(a) - endOf(b))
+  const closed = systems.find(({system}) => system === 'closed pens'), order = pens.map(({pen}) => pen.id)
+  return [
+    ...(least ? [`F in ${season + SEASONS}: ${listWords([least, ...others].map(told))}.${closed ? ` Avoid closed pens: ${percentSign(endOf(closed))}.` : ''}`] : []),
+    ...(systems.some(({system}) => system === 'clans') ? [`Clans, next season: ${listWords(order.map((id, place) => `the males of pen ${id} to the hens of ${order[(place + 1) % order.length] ?? ''}`))}. Which of them is the least kin there, and which is to be kept out:`] : []),
+  ]
 }
 
 /** Which passes the limit for one mating when, and which keeps to that for a generation. */
 function passing({systems, limit, season, ruleOfThumb, males, females}: Rotation, perGeneration: number | null): readonly string[] {
   const names = (list: readonly ForecastOfSystem[]): string => listWords(list.map(({system}) => WAYS[system].short))
   const byYear = [...new Set(systems.map(({passes}) => passes))].sort((a, b) => (a ?? Infinity) - (b ?? Infinity))
-  const open = systems.filter(({system}) => system !== 'closed pens')
-  const [least] = [...open].sort((a, b) => (a.course.at(-1)?.inbreeding ?? 0) - (b.course.at(-1)?.inbreeding ?? 0))
   const slow = perGeneration === null ? [] : systems.filter(({rate}) => rate <= perGeneration + 1e-12)
   return [
     ...(limit === null ? ['The project states no limit for one mating, so none is drawn.'] : systems.every(({passes}) => passes === season + 1)
@@ -72,8 +83,7 @@ function passing({systems, limit, season, ruleOfThumb, males, females}: Rotation
       : byYear.map(year => (year === null ? `${sentence(names(systems.filter(({passes}) => passes === null)))} stays within ${percentSign(limit)} through ${season + SEASONS}.` : `${sentence(names(systems.filter(({passes}) => passes === year)))}: past ${percentSign(limit)} in ${year}.`))),
     ...(perGeneration === null ? [] : [slow.length === 0 ? `None keeps to the ${percentSign(perGeneration)} a generation that the project allows: with ${figured(males, 'male')} and ${figured(females, 'female')} it cannot be had by mating rules alone. More males would do most.`
       : `To the ${percentSign(perGeneration)} a generation that the project allows ${slow.length === 1 ? 'keeps' : 'keep'}: ${names(slow)}.`]),
-    ...(least && open.length > 1 ? [`Least closely bred in ${season + SEASONS}: ${WAYS[least.system].short}.`] : []),
-    ...(open.length < systems.length ? ['Closed pens drift apart from each other, so kinship between their chicks rises slowest; each bird is the most inbred all the same.'] : []),
+    ...(systems.some(({system}) => system === 'closed pens') ? ['Closed pens drift apart from each other, so kinship between their chicks rises slowest; each bird is the most inbred all the same.'] : []),
     `By rule of thumb as many unrelated birds mated at random lose ${percentSign(ruleOfThumb)} a generation: an eighth divided by the males, and an eighth divided by the females.`,
   ]
 }
@@ -92,7 +102,7 @@ const NO_PENS = 'No pen of the latest season holds a living male and a living fe
 
 export function rotationPage({rotation, book}: Findings): Page {
   const view: RotationView = {
-    lead: `If the flock is bred on as it stands, how closely bred will it be in ${countWord(SEASONS)} seasons?`, wanting: rotation ? '' : NO_PENS, start: rotation ? start(rotation) : [],
+    lead: `If the flock is bred on as it stands, how closely bred will it be in ${countWord(SEASONS)} seasons?`, wanting: rotation ? '' : NO_PENS, answer: rotation ? answer(rotation) : [], start: rotation ? start(rotation) : [],
     pens: rotation && {
       ...(rotation.pens.length > 1 ? {caption: 'In the order that males would move'} : {}), columns: [{head: 'Pen'}, {head: 'Males', number: true}, {head: 'Females', number: true}],
       rows: rotation.pens.map(({pen, males, females}): readonly Cell[] => [{text: pen.id, link: penPath(pen)}, String(males.length), String(females.length)]),

@@ -25,6 +25,17 @@ describe('malesPage(findings)', () => {
     expect(view.limit).toBe('The project’s limit for one mating is 12.5%, tried at the upper end of what may be.')
   })
 
+  it('answers first: one male a pen, what it costs, and whom to keep out', () => {
+    const rows = view.answer?.table.rows.map(row => row.map(cell => (typeof cell === 'string' ? cell : cell.text)))
+    expect(rows).toEqual([['2026-A', 'B1', '0.0', '0.0'], ['2026-B', 'A1', '0.0', '0.0']])
+    expect(view.answer?.pens).toEqual([
+      {id: '2026-A', words: 'B1: he and these hens share no ancestor in the book. As good by kinship: C2. Here now: A1, 25.0%.', avoid: 'A1 and C1.'},
+      {id: '2026-B', words: 'A1: he and the hen share no ancestor in the book. As good by kinship: C1 and C2. Here now: B1, 25.0%.', avoid: 'B1.'},
+    ])
+    expect(view.answer?.words.at(-1)).toBe('Avoid: with some hen of the pen the chicks would, or may, pass the project’s limit of 12.5%.')
+    expect(of(twoPens(null)).answer?.words.at(-1)).toBe('Avoid: with some hen of the pen the chicks would, or may, reach 25.0%, as from brother and sister.')
+  })
+
   it('shows a handful, the one that stands there always among them, the rest behind', () => {
     const book = twoPens(), brothers = ['D1', 'D2', 'D3', 'D4'].map(id => Object.assign({...book.named('C2')}, {id, band: id}))
     const [a] = of({...book, birds: [...book.birds, ...brothers]}).pens
