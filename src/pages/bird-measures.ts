@@ -9,13 +9,12 @@ import {traitPath} from './links.ts'
 import {NOTHING} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 
-/** A strip 120 units wide: what is allowed shaded, the mark dotted, the bird an egg. */
+/** A strip: what is allowed shaded, the mark dotted, the bird an egg. */
 export interface Strip {
-  readonly zoneFrom: number
-  readonly zoneTo: number
-  /** where the mark is dotted, or null for a range without one */
-  readonly mark: number | null
-  readonly egg: number
+  /** what of the strip is shaded, and whether there is a mark: `frame` and the stylesheet's `.strip` agree on it */
+  readonly allowed: 'about' | 'between' | 'at-least' | 'at-most'
+  /** where the egg stands, in percent from the strip's low end */
+  readonly at: number
   readonly inside: boolean
   readonly label: string
 }
@@ -29,33 +28,40 @@ export interface MeasureRow {
   readonly words: string
 }
 
-const WIDTH = 120
-const within = (units: number): number => Math.round(Math.min(WIDTH - 4, Math.max(4, units)) * 10) / 10
+/** Nearer an end an egg would be cut off. */
+const EDGE = 5
+const within = (percent: number): number => Math.round(Math.min(100 - EDGE, Math.max(EDGE, percent)) * 10) / 10
 
-/** Low and high of what is allowed and the scale's ends, all in the trait's unit. */
-function frame(wanted: Wanted): {low: number; high: number; from: number; to: number; mark: number | null} | null {
+interface Scale {
+  readonly allowed: Strip['allowed']
+  /** the least that is allowed */
+  readonly low: number
+  readonly from: number
+  readonly to: number
+}
+
+/** The scale's ends in the trait's unit. What is allowed takes the middle 1/2.1 of it, the middle third, or the upper or lower half; a mark stands in its middle. */
+function frame(wanted: Wanted): Scale | null {
   if (wanted.kind === 'about' && wanted.tolerance !== null && wanted.tolerance > 0) {
     const half = wanted.value * wanted.tolerance
-    return {low: wanted.value - half, high: wanted.value + half, from: wanted.value - 2.1 * half, to: wanted.value + 2.1 * half, mark: wanted.value}
+    return {allowed: 'about', low: wanted.value - half, from: wanted.value - 2.1 * half, to: wanted.value + 2.1 * half}
   }
   if (wanted.kind === 'between' && wanted.high > wanted.low) {
     const width = wanted.high - wanted.low
-    return {low: wanted.low, high: wanted.high, from: wanted.low - width, to: wanted.high + width, mark: null}
+    return {allowed: 'between', low: wanted.low, from: wanted.low - width, to: wanted.high + width}
   }
-  const value = wanted.kind === 'at-least' || wanted.kind === 'at-most' ? wanted.value : 0
-  if (!(value > 0)) return null
-  const from = value * 0.75, to = value * 1.25
-  return wanted.kind === 'at-least' ? {low: value, high: to, from, to, mark: value} : {low: from, high: value, from, to, mark: value}
+  if ((wanted.kind !== 'at-least' && wanted.kind !== 'at-most') || !(wanted.value > 0)) return null
+  const from = wanted.value * 0.75, to = wanted.value * 1.25
+  return {allowed: wanted.kind, low: wanted.kind === 'at-least' ? wanted.value : from, from, to}
 }
 
 function strip(value: number, wanted: Wanted, right: boolean): Strip | null {
   const scale = frame(wanted)
   if (!scale) return null
-  const at = (number: number): number => (WIDTH * (number - scale.from)) / (scale.to - scale.from)
   const side = value < scale.low ? 'Under' : 'Over'
   return {
-    zoneFrom: Math.round(at(scale.low) * 10) / 10, zoneTo: Math.round(at(scale.high) * 10) / 10, mark: scale.mark === null ? null : Math.round(at(scale.mark) * 10) / 10,
-    egg: within(at(value)), inside: right, label: `${right ? 'Inside' : side} what is allowed`,
+    allowed: scale.allowed, at: within((100 * (value - scale.from)) / (scale.to - scale.from)), inside: right,
+    label: `${right ? 'Inside' : side} what is allowed`,
   }
 }
 

@@ -87,11 +87,11 @@ function pedigreeView(bird: Bird, trait: Trait | null): BirdView['pedigree'] {
 function knownWords(tree: Ancestor): string {
   const {one, several, none} = known(tree), places = one + several + none
   if (places === 0) return 'No parents are on record: the pedigree begins here.'
-  if (one === places) return places === 2 ? 'Both parents are known.' : `All ${places} ancestors drawn are known.`
+  if (one === places) return places === 2 ? 'Both parents are known.' : `All ${places} places drawn are known.`
   const parts = [
     ...(one > 0 ? [`${one} known`] : []), ...(several > 0 ? [`${several} uncertain, one of several birds`] : []), ...(none > 0 ? [`${none} not recorded`] : []),
   ]
-  return `Of the ${places} ancestors drawn: ${listWords(parts)}.`
+  return `Of the ${places} places drawn: ${listWords(parts)}.`
 }
 
 function notices(bird: Bird): BirdView['notices'] {

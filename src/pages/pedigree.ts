@@ -15,34 +15,36 @@ export interface Mark {
 
 export interface Ancestor {
   readonly symbol: string
-  /** the symbol in words */
+  /** the symbol in words, and of an ancestor its place: `sire, comb pea` */
   readonly label: string
   /** one name, several that it may be, or none */
   readonly known: 'one' | 'several' | 'none'
   readonly names: readonly {readonly text: string; readonly link: string | null; readonly chance: string | null}[]
   /** said where there is no name: `not recorded`, `one of 6 hens` */
   readonly unnamed: string
+  /** its step, or that it is one of those named */
   readonly note: string
   readonly parents: readonly Ancestor[]
 }
 
-const SIDE = {male: 'sire', female: 'dam', unknown: 'parent'} as const
+const PLACE = {male: 'sire', female: 'dam'} as const
 
-function notRecorded(sex: Sex, note: string): Ancestor {
-  return {symbol: sexSymbol(sex, 'speckled'), label: `${sex}, not recorded`, known: 'none', names: [], unnamed: 'not recorded', note, parents: []}
-}
+type ParentSex = keyof typeof PLACE
+
+const notRecorded = (sex: ParentSex): Ancestor =>
+  ({symbol: sexSymbol(sex, 'speckled'), label: PLACE[sex], known: 'none', names: [], unnamed: 'not recorded', note: '', parents: []})
 
 /** More than this many candidates are counted, not named: the drawing has no room, and a bird's own page names its own. */
 const NAMED_AT_MOST = 2
-const MANY = {male: 'males', female: 'hens', unknown: 'birds'} as const
+const MANY = {male: 'males', female: 'hens'} as const
 
 /** Several that it may be: one entry that names them, likeliest first, and goes no further back. */
-function oneOf(candidates: readonly Parent[], sex: Sex): Ancestor {
+function oneOf(candidates: readonly Parent[], sex: ParentSex): Ancestor {
   const known = candidates.reduce((sum, {chance}) => sum + chance, 0), many = candidates.length > NAMED_AT_MOST
   const outside = known < 0.9995 ? [{text: 'not recorded', link: null, chance: percentSign(1 - known)}] : []
   return {
-    symbol: sexSymbol(sex, 'speckled'), label: `${sex}, uncertain`, known: 'several', names: many ? [] : [...namesOf(candidates), ...outside],
-    unnamed: many ? `one of ${candidates.length} ${MANY[sex]}` : 'not recorded', note: many ? SIDE[sex] : `${SIDE[sex]}, one of these`, parents: [],
+    symbol: sexSymbol(sex, 'speckled'), label: `${PLACE[sex]}, uncertain`, known: 'several', names: many ? [] : [...namesOf(candidates), ...outside],
+    unnamed: many ? `one of ${candidates.length} ${MANY[sex]}` : 'not recorded', note: many ? '' : 'one of these', parents: [],
   }
 }
 
@@ -54,30 +56,33 @@ export function candidatesNotDrawn({parentage}: Bird): readonly {readonly side: 
     .map(([side, candidates]) => ({side, names: namesOf(candidates)}))
 }
 
-function side(bird: Bird, sex: 'male' | 'female', left: number, mark: (bird: Bird) => Mark): Ancestor {
+function side(bird: Bird, sex: ParentSex, left: number, mark: (bird: Bird) => Mark): Ancestor {
   const candidates = sex === 'male' ? bird.parentage.sires : bird.parentage.dams
   const [only] = candidates
-  if (!only) return notRecorded(sex, SIDE[sex])
+  if (!only) return notRecorded(sex)
   if (candidates.length > 1 || only.chance < 0.9995) return oneOf(candidates, sex)
-  return entry(only.bird, left, mark, SIDE[sex])
+  return entry(only.bird, left, mark, only.bird.sex === sex ? PLACE[sex] : `${PLACE[sex]}, ${sexWords(only.bird.sex)}`)
 }
 
-function entry(bird: Bird, left: number, mark: (bird: Bird) => Mark, as: string | null): Ancestor {
+const sexWords = (sex: Sex): string => (sex === 'unknown' ? 'sex unknown' : sex)
+
+/** @param as  the bird's sex, or its place, which tells the sex */
+function entry(bird: Bird, left: number, mark: (bird: Bird) => Mark, as: string): Ancestor {
   const {fill, words} = mark(bird)
   const parents = left > 1 && bird.parentage.kind !== 'founder' ? [side(bird, 'male', left - 1, mark), side(bird, 'female', left - 1, mark)] : []
   return {
-    symbol: sexSymbol(bird.sex, fill), label: `${bird.sex === 'unknown' ? 'sex unknown' : bird.sex}, ${words}`,
-    known: 'one', names: [{text: bird.band, link: birdPath(bird), chance: null}], unnamed: '', note: [stepWords(bird), ...(as === null ? [] : [as])].join(', '), parents,
+    symbol: sexSymbol(bird.sex, fill), label: `${as}, ${words}`,
+    known: 'one', names: [{text: bird.band, link: birdPath(bird), chance: null}], unnamed: '', note: stepWords(bird), parents,
   }
 }
 
 /**
  * The bird and its ancestors, so many generations in all, the bird itself counted.
  *
- * @param generations whole, 1 or more; default 4
+ * @param generations whole, 1 or more; default 5, which the page has room for
  */
-export function pedigree(bird: Bird, mark: (bird: Bird) => Mark, generations = 4): Ancestor {
-  const drawn = entry(bird, generations, mark, null)
+export function pedigree(bird: Bird, mark: (bird: Bird) => Mark, generations = 5): Ancestor {
+  const drawn = entry(bird, generations, mark, sexWords(bird.sex))
   return {...drawn, names: drawn.names.map(name => ({...name, link: null}))}
 }
 

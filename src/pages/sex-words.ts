@@ -51,7 +51,5 @@ export const pronoun = (sex: Sex): string => (sex === 'male' ? 'he' : sex === 'f
 
 /** The pedigree symbol of a sex with its fill: square, circle, diamond; open, half, solid, speckled. */
 export function sexSymbol(sex: Sex, fill: 'open' | 'half' | 'solid' | 'speckled'): string {
-  const shape = sex === 'male' ? 'm' : sex === 'female' ? 'f' : 'u'
-  if (shape === 'u') return fill === 'speckled' ? 'uq' : 'u0'
-  return shape + {open: '0', half: 'h', solid: '1', speckled: 'q'}[fill]
+  return {male: 'm', female: 'f', unknown: 'u'}[sex] + {open: '0', half: 'h', solid: '1', speckled: 'q'}[fill]
 }

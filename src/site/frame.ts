@@ -24,8 +24,6 @@ export interface ContentsEntry {
   readonly note: string
 }
 
-/** Sections that the head names on a phone too; the others wait for a wider screen. */
-const ON_A_PHONE: ReadonlySet<Section | null> = new Set<Section>(['ladder', 'birds', 'standard'])
 const NOT_IN_HEAD: ReadonlySet<Section | null> = new Set<Section | null>(['home', 'methods', 'records', null])
 
 export interface NavEntry {
@@ -33,8 +31,6 @@ export interface NavEntry {
   readonly path: string
   /** for `aria-current`: `page` on that page itself, `true` on a page beneath it, else empty */
   readonly current: 'page' | 'true' | ''
-  /** hidden on a phone, where `All pages` leads to it */
-  readonly more: boolean
 }
 
 /** The head's row of pages; the section's own one is marked. */
@@ -42,7 +38,7 @@ export function navOf(frame: Frame, section: Section | null, path: string): read
   return frame.contents
     .filter(entry => !NOT_IN_HEAD.has(entry.section))
     .map(entry => ({
-      title: entry.title, path: entry.path, more: !ON_A_PHONE.has(entry.section),
+      title: entry.title, path: entry.path,
       current: entry.path === path ? 'page' : entry.section === section ? 'true' : '',
     }))
 }

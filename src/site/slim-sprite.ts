@@ -1,4 +1,4 @@
-/** The sprite of symbols and patterns cut down to what a page draws on, since it stands in every page: most use a handful of its twenty. */
+/** The sprite of patterns and eggs cut down to what a page draws on: most draw on none of it. */
 
 const PIECE = /(<(?:symbol|pattern) id="[\w-]+"[\s\S]*?<\/(?:symbol|pattern)>\s*)/
 const NAME = /^<(symbol|pattern) id="([\w-]+)"/
@@ -8,7 +8,7 @@ const CALL = /(?:"|url\()#([\w-]+)["')]|class="(barred|speckled)"/g
 
 /**
  * @param sprite  the sprite whole
- * @returns  for the rest of a page's HTML, the sprite it needs
+ * @returns  for the rest of a page's HTML, the sprite it needs; empty when it draws on nothing
  */
 export function slimSprite(sprite: string): (html: string) => string {
   const pieces = sprite.split(PIECE).map(text => ({text, id: NAME.exec(text)?.[2] ?? null}))
@@ -22,7 +22,7 @@ export function slimSprite(sprite: string): (html: string) => string {
     const key = [...called].sort().join(' ')
     let slim = known.get(key)
     if (slim === undefined) {
-      slim = pieces.filter(({id}) => id === null || called.has(id)).map(({text}) => text).join('')
+      slim = called.size === 0 ? '' : pieces.filter(({id}) => id === null || called.has(id)).map(({text}) => text).join('')
       known.set(key, slim)
     }
     return slim

@@ -9,7 +9,8 @@ describe('pedigree(bird)', () => {
   it('stands sire above dam, the bird itself without a link', () => {
     const tree = pedigree(bird('C', 'female', {parentage: parents([[sire, 1]], dam), step: F1}), plain)
     expect(tree.names).toEqual([{text: 'C', link: null, chance: null}])
-    expect(tree.parents.map(parent => [parent.names[0]?.text, parent.note, parent.symbol])).toEqual([['S', 'Holm White, sire', 'm1'], ['D', 'Holm White, dam', 'f1']])
+    expect(tree.parents.map(parent => [parent.names[0]?.text, parent.note, parent.symbol, parent.label])).toEqual([['S', 'Holm White', 'm1', 'sire, marked'], ['D', 'Holm White', 'f1', 'dam, marked']])
+    expect(tree.label).toBe('female, marked')
     expect(known(tree)).toEqual({one: 2, several: 0, none: 0})
   })
   it('shows candidates with their chances and goes no further behind them', () => {
@@ -17,17 +18,21 @@ describe('pedigree(bird)', () => {
     const [above] = pedigree(chick ?? sire, plain).parents
     expect(above?.names.map(name => [name.text, name.chance])).toEqual([['H-1', '70.0%'], ['H-3', '30.0%']])
     expect(above?.parents).toEqual([])
-    expect(above?.symbol).toBe('mq')
+    expect(above).toMatchObject({symbol: 'mq', label: 'sire, uncertain', note: 'one of these'})
+  })
+  it('says so when a sire was never sexed', () => {
+    const [above] = pedigree(bird('C', 'male', {parentage: parents([[bird('X', 'unknown'), 1]], dam)}), plain).parents
+    expect(above).toMatchObject({symbol: 'u1', label: 'sire, sex unknown, marked'})
   })
   it('says when a parent is not recorded, and leaves founders without parents', () => {
     const tree = pedigree(bird('C', 'male', {parentage: {...parents([], dam), kind: 'uncertain', pairs: [{sire: null, dam, chance: 1}]}}), plain)
-    expect(tree.parents[0]).toMatchObject({names: [], label: 'male, not recorded', symbol: 'mq'})
+    expect(tree.parents[0]).toMatchObject({names: [], label: 'sire', unnamed: 'not recorded', symbol: 'mq'})
     expect(tree.parents[1]?.parents).toEqual([])
     expect(known(tree)).toEqual({one: 1, several: 0, none: 1})
   })
-  it('draws four generations and no more', () => {
+  it('draws four generations above the bird and no more', () => {
     const line = Array.from({length: 6}).reduce<ReturnType<typeof bird>>((child, _, index) => bird(`G${index}`, 'male', {parentage: parents([[child, 1]], dam)}), sire)
     const depth = (tree: ReturnType<typeof pedigree>): number => 1 + Math.max(0, ...tree.parents.map(depth))
-    expect(depth(pedigree(line, plain))).toBe(4)
+    expect(depth(pedigree(line, plain))).toBe(5)
   })
 })

@@ -36,7 +36,7 @@ describe('sex words', () => {
   const hen = {sex: 'female', hatched: date('2024-03-23')} as const
   it('turns a pullet into a hen at a year', () => expect(['2024-10-01', '2025-04-01'].map(day => birdWord(hen, 'chicken', date(day).first))).toEqual(['pullet', 'hen']))
   it('knows other species', () => expect([birdWord(hen, 'duck', date('2026-01-01').first), flockWord('male', 'goose', 30)]).toEqual(['duck', 'young ganders']))
-  it('draws a square, a circle, a diamond', () => expect([sexSymbol('male', 'solid'), sexSymbol('female', 'speckled'), sexSymbol('unknown', 'solid')]).toEqual(['m1', 'fq', 'u0']))
+  it('draws a square, a circle, a diamond', () => expect([sexSymbol('male', 'solid'), sexSymbol('female', 'speckled'), sexSymbol('unknown', 'solid')]).toEqual(['m1', 'fq', 'u1']))
 })
 
 describe('amounts', () => {
