@@ -15,6 +15,9 @@ function platesOf(list: readonly Plate[] | Readonly<Record<string, unknown>>): r
   return Object.entries(list).filter(([key]) => /^\d+$/.test(key)).map(([, plate]) => plate as Plate)
 }
 
+/** So many columns from the left the stylesheet sets as numbers at a word on their table: `.n1` to `.n12`. */
+const NUMBERED = 12
+
 export const valueHelpers = {
   eq: (one: unknown, other: unknown): boolean => one === other,
 
@@ -28,12 +31,16 @@ export const valueHelpers = {
 
   /** from five columns a table scrolls on a phone */
   many: (columns: readonly unknown[]): boolean => columns.length >= 5,
-  isNumber: (columns: Table['columns'], index: number): boolean => columns[index]?.number === true,
+  /** must this cell itself say that it is a number? */
+  isNumber: (columns: Table['columns'], index: number): boolean => columns[index]?.number === true && index >= NUMBERED,
   /** one word with a number in it is a band or an id, and never broken; a name may be */
   isBand: (text: string): boolean => /^\S*\d\S*$/.test(text),
   cellText: (cell: Cell): string => (typeof cell === 'string' ? cell : cell.text),
   tableLabel: (table: Table): string => table.caption ?? `Table: ${table.columns.map(column => column.head).filter(head => head !== '').join(', ')}`,
-  tableClass: (wide: unknown, sortable: unknown): string => [wide === true ? 'wide' : '', sortable === true ? 'sortable' : ''].filter(name => name !== '').join(' '),
+  /** `wide n2 n4`: the second column and the fourth are numbers, said once and not in every cell */
+  tableClass: (wide: unknown, sortable: unknown, columns: Table['columns']): string => [
+    ...(wide === true ? ['wide'] : []), ...(sortable === true ? ['sortable'] : []), ...columns.flatMap(({number}, index) => (number === true && index < NUMBERED ? [`n${index + 1}`] : [])),
+  ].join(' '),
   /** `Figure 1.` → `Figure 1 as a table` */
   tableTitle: (head: string): string => `${head.replace(/[.:]$/, '')} as a table`,
 

@@ -192,7 +192,11 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
 
 const titleOf = (page: Page, {breed}: Frame): string => (page.title === breed || page.title.startsWith(`${breed}:`) ? page.title : `${page.title} · ${breed}`)
 
-/** Space at the ends of lines, and at their beginnings too where no line is kept as it was written. */
-const tidy = (html: string): string => (html.includes('<pre') ? html.replace(/[ \t]+\n/g, '\n') : html.replace(/\s*\n\s*/g, '\n'))
+/** What ends, ends on the line before: nobody sees a line break there. */
+const BREAK_BEFORE_END = /\n(?=<\/(?:dl|footer|header|li|main|nav|ol|section|table|tbody|thead|tr|ul)>)/g
+
+/** No space at the ends of lines, nor at their beginnings and before an end where no line is kept as it was written. */
+const tidy = (html: string): string =>
+  (html.includes('<pre') ? html.replace(/[ \t]+\n/g, '\n') : html.replace(/\s*\n\s*/g, '\n').replace(BREAK_BEFORE_END, ''))
 
 const messageOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault))
