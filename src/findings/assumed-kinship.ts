@@ -37,7 +37,8 @@ export function assumedKinship(book: Logbook, birds: readonly Bird[], {pedigree,
   }
 }
 
-function withKinship(pedigree: Pedigree, strain: number, kinship: number): Pedigree {
+/** The same pedigree with another kinship of two founders of one base population; a flock within it keeps its own, where it is more. */
+export function withKinship(pedigree: Pedigree, strain: number, kinship: number): Pedigree {
   const stated = pedigree.bases[strain]?.kinship ?? 0
   return {...pedigree, bases: pedigree.bases.map((base, place) => {
     if (place !== strain && base.within !== strain) return base

@@ -1,4 +1,4 @@
-import type {Bird, Locus, Logbook, Strain, Trait} from '../logbook/book.ts'
+import type {Bird, Logbook, Strain, Trait} from '../logbook/book.ts'
 import {countedValue} from './counted-value.ts'
 
 /** What is left of one gene that a donor strain was brought in for. */
@@ -63,17 +63,16 @@ export function donorGenes(book: Logbook, group: readonly Bird[]): readonly Dono
 
 const isWanted = ({wanted: {male, female}}: Trait, state: string): boolean => [male, female].some(wish => wish?.kind === 'states' && wish.states.includes(state))
 
-/** Does one copy show? So it does when the first rule that gives this look asks for one allele of one gene and leaves the other open. */
+/** Does one copy show? So it does when the first rule that gives this look asks for one allele of one gene, leaves the other open and holds for every such bird. */
 function showsInOneCopy({loci, shows}: Trait, state: string): boolean {
   const [locus] = loci
   if (!locus || loci.length > 1) return false
-  const rule = shows.findIndex(each => each.is === state)
-  const [copy, other] = alleles(locus, shows[rule]?.genotypes)
+  const place = shows.findIndex(each => each.is === state), rule = shows[place]
+  const [copy, other] = rule?.patterns.get(locus) ?? []
+  if (copy === undefined || copy === 'any' || other !== 'any' || rule?.penetrance !== 1 || rule.sex !== null) return false
   // an earlier rule for the same allele with another look would take some of its carriers away
-  return other === '_' && copy !== undefined && copy !== '_' && shows.slice(0, rule).every(earlier => !alleles(locus, earlier.genotypes).includes(copy))
+  return shows.slice(0, place).every(({patterns}) => !patterns.get(locus)?.includes(copy))
 }
-
-const alleles = ({symbol}: Locus, genotypes: ReadonlyMap<string, string> | undefined): readonly string[] => genotypes?.get(symbol)?.split('/') ?? []
 
 function children(book: Logbook): ReadonlyMap<Bird, readonly Bird[]> {
   const found = new Map<Bird, Bird[]>()
@@ -102,9 +101,9 @@ function descends(from: Bird, isLookedFor: (bird: Bird) => boolean, next: (bird:
 }
 
 /** The most chicks that can each be given a donor parent of theirs when no donor is given more than it has copies: one chick after another, moving those before where that makes room. */
-function mostCopies(chicks: readonly (readonly Bird[])[], copiesOf: (donor: Bird) => number): number {
-  const given = new Map<Bird, number[]>()
-  const place = (chick: number, tried: Set<Bird>): boolean => (chicks[chick] ?? []).some(donor => {
+export function mostCopies<Donor>(chicks: readonly (readonly Donor[])[], copiesOf: (donor: Donor) => number): number {
+  const given = new Map<Donor, number[]>()
+  const place = (chick: number, tried: Set<Donor>): boolean => (chicks[chick] ?? []).some(donor => {
     if (tried.has(donor)) return false
     tried.add(donor)
     const theirs = given.get(donor) ?? []

@@ -1,4 +1,5 @@
 import type {Bird, Logbook} from '../logbook/book.ts'
+import {oneMoreKinship} from '../pedigree/one-more-male.ts'
 import type {Census} from './census.ts'
 import type {ClosenessOfStep} from './closeness.ts'
 import type {Kinship} from './inbreeding.ts'
@@ -24,30 +25,18 @@ export interface RatePassed {
 /**
  * Which one more male, added to those bred from, helps the next generation most?
  *
- *     expected mean kinship = ¼ (K(M, M) + 2 K(M, F) + K(F, F))
- *
- * with K(M, M) the mean kinship of the M males, each with itself included, K(F, F) of the females likewise, K(M, F) of every male with every female:
- * two chicks drawn at random, every male equally used and every female. A chick does not count with itself, so this is of a large hatch.
- *
  * @param choices males to choose from; those bred from already are passed over
  * @returns null without a male or a female bred from
+ * @see `oneMoreKinship` for the formula
  */
 export function oneMoreMale({ownBreeders}: Census, choices: readonly Bird[], {numberOf}: PedigreeOfBook, kin: Kinship): OneMoreMale | null {
   const males = ownBreeders.filter(({sex}) => sex === 'male'), females = ownBreeders.filter(({sex}) => sex === 'female')
   if (males.length === 0 || females.length === 0) return null
   const more = choices.filter(male => !males.includes(male))
-  const all = [...males, ...females, ...more]
-  const rows = kin.autosome.among(all.map(numberOf))
-  const place = new Map(all.map((bird, index) => [bird, index] as const))
-  const between = (a: Bird, b: Bird): number => rows[place.get(a) ?? -1]?.[place.get(b) ?? -1] ?? NaN
-  const sum = (one: readonly Bird[], other: readonly Bird[]): number => one.reduce((total, a) => total + other.reduce((of, b) => of + between(a, b), 0), 0)
-  const ofMales = sum(males, males), ofBoth = sum(males, females), ofFemales = sum(females, females) / females.length ** 2
-  const expected = (count: number, among: number, across: number): number => (among / count ** 2 + 2 * across / (count * females.length) + ofFemales) / 4
+  const {now, withOne} = oneMoreKinship(kin.autosome.among([...males, ...females, ...more].map(numberOf)), males.length, females.length)
   return {
-    males, females, now: expected(males.length, ofMales, ofBoth),
-    choices: more.map(male => ({
-      male, kinship: expected(males.length + 1, ofMales + 2 * sum([male], males) + between(male, male), ofBoth + sum([male], females)),
-    })).sort((a, b) => a.kinship - b.kinship || (a.male.id < b.male.id ? -1 : 1)),
+    males, females, now,
+    choices: more.map((male, place) => ({male, kinship: withOne[place] ?? NaN})).sort((a, b) => a.kinship - b.kinship || (a.male.id < b.male.id ? -1 : 1)),
   }
 }
 

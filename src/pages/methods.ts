@@ -1,5 +1,6 @@
 /** How every figure of the site is worked: question, definition, edges, source, and an example made by the figure's own code. */
 import {METHODS as METHODS_PATH} from './links.ts'
+import {choosingMalesMethods} from './methods/choosing-males.ts'
 import {chromosomeMethods} from './methods/chromosomes.ts'
 import {descentMethods} from './methods/descent.ts'
 import {doubtfulDescentMethods} from './methods/doubtful-descent.ts'
@@ -8,6 +9,7 @@ import {foundersLeftMethods} from './methods/founders-left.ts'
 import {hatchRates} from './methods/hatch.ts'
 import {inbreedingMethods} from './methods/inbreeding.ts'
 import type {Method} from './methods/method.ts'
+import {oldBloodMethods} from './methods/old-blood.ts'
 import {rateMethods} from './methods/rate.ts'
 import {share, stateShares} from './methods/share.ts'
 import {evenness, meanAndSpread, withinTenth} from './methods/spread.ts'
@@ -17,7 +19,8 @@ import type {Page} from './page.ts'
 
 export const METHODS: readonly Method[] = [
   share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, hatchRates, ...scoringMethods, ...descentMethods,
-  ...inbreedingMethods, ...doubtfulDescentMethods, ...chromosomeMethods, ...foundersLeftMethods, ...rateMethods, ...evidenceMethods,
+  ...inbreedingMethods, ...doubtfulDescentMethods, ...chromosomeMethods, ...foundersLeftMethods, ...oldBloodMethods,
+  ...choosingMalesMethods, ...rateMethods, ...evidenceMethods,
 ]
 
 export interface MethodsView {

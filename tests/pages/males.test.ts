@@ -3,7 +3,7 @@ import {study} from '../../src/findings/study.ts'
 import type {Logbook} from '../../src/logbook/book.ts'
 import {malesPage, type MalesView} from '../../src/pages/males.ts'
 import {oneMoreWords, ratePassedWords, remedyLine} from '../../src/pages/one-more-male-words.ts'
-import {pairReasonWords} from '../../src/pages/pair-reason-words.ts'
+import {nearestKinWords, pairReasonWords} from '../../src/pages/pair-reason-words.ts'
 import {penPage, type PenView} from '../../src/pages/pen.ts'
 import {twoPens} from '../findings/breeding-book.ts'
 import {halfSibs} from '../findings/kin-book.ts'
@@ -97,6 +97,14 @@ describe('pairReasonWords(reason)', () => {
     expect(words('22-005', '23-017')).toBe('22-005 and 23-017 are kin through 22-005 himself, sire of 23-017 (25.0): together 25.0%.')
     expect(words('23-017', '22-005')).toBe('23-017 and 22-005 are kin through 22-005 himself, sire of 23-017 (25.0): together 25.0%.')
     expect(words('22-005', 'B-1')).toBe('22-005 and B-1 share no ancestor in the book.')
+  })
+
+  it('tells the nearest in a few words', () => {
+    const near = (a: string, b: string) => nearestKinWords(pairReason(book.named(a), book.named(b)))
+    expect(near('23-003', '23-017')).toBe('both are chicks of 22-005')
+    expect(near('22-005', '23-017')).toBe('22-005 is the sire of 23-017')
+    expect(near('23-017', '22-005')).toBe('22-005 is the sire of 23-017')
+    expect(near('22-005', 'B-1')).toBe('')
   })
 
   it('says that parents in doubt count by their chance', () => {

@@ -56,8 +56,20 @@ const EXPECTED: Readonly<Record<string, string>> = {
   rate: 'ΔF is 16.7%. The birds’ mean rate is 9.9%, Ne 5.0 with a standard error of 1.0.',
   // the same recursion held against flocks drawn bird by bird in tests/pedigree/mating-forecast.test.ts
   'mean-kinship': 'F 6.6%, 5.2%, 9.0%, 13.9% and 12.7%; kinship of two chicks 11.5%, 13.9%, 16.1%, 18.4% and 20.6%.',
-  // an independent working of the clan recursion, printed to 0.1 %
-  'mating-systems': '7.6%, 14.2%, 20.4%; 14.3%, 22.6%, 30.0%; 36.2%, 52.0%, 63.8%.',
+  // an independent working of the clan recursion, printed to 0.1 %; the rolling pens as held against flocks drawn bird by bird in tests/pedigree/mating-forecast.test.ts
+  'mating-systems': '7.6%, 14.2%, 20.4%; 14.3%, 22.6%, 30.0%; 36.2%, 52.0%, 63.8%; 20.1%, 30.5%, 39.4%; 15.4%, 25.7%, 34.7%.',
+  // by hand: two of the first, one of the second and the one of either to her; on the Z one each
+  'gene-copies': 'Four and two copies at most.',
+  // by hand: ¼ (½ · 1.06 + k)
+  'assumed-kinship': '13.3%, 14.0%, 14.5% and 15.8%.',
+  // by hand: F ¼ (½ + ½); H 1 − ¼ (1 + 2 · ½ + ½) and ¼; the spread of a BC2 as above, that of the sibs’ chick as held against genes dropped in tests/pedigree/share-spread.test.ts
+  'next-backcross': 'Inside the line share 75.0%, give or take 4.2%, F 25.0%, H 37.5%; backcrossed share 87.5%, give or take 3.0%, F 0.0%, H 25.0%.',
+  // by hand: (6 + 3) / 2 against (2 + 15) / 2
+  'males-for-pens': 'B to the first and A to the second: F 4.5% on average. The other way round it would be 8.5%.',
+  // by hand: 2 · (½)^5 through A, (½)^4 through B
+  'kin-reason': 'A gives 6.3% and B gives 6.3%: together 12.5%.',
+  // by hand: ¼ (½ + 2 · ⅛ + ½), ¼ (⅜ + 2 · ⅛ + ½), ¼ (¼ + 2 · 1/16 + ½)
+  'one-more-male': 'Mean kinship 31.3% as it is, 28.1% with the brother, 21.9% with the stranger.',
   // Wright 1931: 4 · 1 · 10 / 11, 4 · 4 · 16 / 20
   'census-size': 'Ne 3.6, 13.8% a generation; Ne 12.8, 3.9% a generation.',
   breeders: 'Two males and three females, five birds in all.',

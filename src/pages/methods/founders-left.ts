@@ -16,7 +16,7 @@ const shares: Method = {
   definition: 'Each founder’s **share** is the part of the living breeders’ genes expected to have come from it. **Effective founders**, fe, is the number of founders that would do as well if all had equal shares: a few that were used much leave it low, however many there were.',
   formula: 'fe = 1 / Σ p²',
   letters: [['p', 'a founder’s share; all of them sum to 1'], ['fe', '1 to the number of founders']],
-  edges: '- A parent outside the book counts as a founder of its own, one for each chick: as many as there can have been.\n- Founders of one strain or flock are not independent either, so fe is given by strain as well.\n- Shares are of the autosomes and expected ones: what is lost by chance is not in them.',
+  edges: '- A parent outside the book counts as a founder of its own, one for each chick: as many as there can have been.\n- Founders of one strain or flock are not independent either, so fe is given by strain as well.\n- Shares are of the autosomes and expected ones: what is lost by chance is not in them.\n- A line is said to be ending where a bird that bred the step the breed stands at has no living chick of its own sex; a chick in doubt counts for each that it may be of.',
   source: 'Lacy 1989, Zoo Biology 8:111 (from memory).',
   example: {
     given: 'Cock A had C by hen B, and D by his daughter C. Founders’ shares in D:',

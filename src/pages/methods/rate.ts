@@ -1,6 +1,6 @@
 import {effectiveSize, rateAtRandom} from '../../pedigree/census-size.ts'
 import {matingForecast} from '../../pedigree/mating-forecast.ts'
-import {clans, closedPen, wholeFlock} from '../../pedigree/mating-systems.ts'
+import {clans, closedPen, rollingPens, wholeFlock} from '../../pedigree/mating-systems.ts'
 import {rateBetween, realisedSize} from '../../pedigree/rate-of-inbreeding.ts'
 import {listWords, percentSign, rounded} from '../numbers.ts'
 import type {Method} from './method.ts'
@@ -14,7 +14,8 @@ const rate: Method = {
   letters: [['t', 'equivalent complete generations of the bird, 2 or more'], ['s', 'standard deviation of the birds’ ΔF'], ['n', 'birds counted']],
   edges: `- What the strains’ founders bring along is left out: it is no doing of ours.
 - Birds of fewer than two known generations are left out and counted. With no rise there is no size.
-- Birds of one family are not independent, so the standard error is the least it can be.`,
+- Birds of one family are not independent, so the standard error is the least it can be.
+- The tick in the ladder’s figure is the F that a step might have had at the project’s limit, L, from the step before: 1 − (1 − F₁)(1 − L).`,
   source: 'Falconer and Mackay 1996, ch. 4 (from memory); Gutiérrez et al. 2008, Genetics Selection Evolution 40:359 (abstract seen), and 2009, Journal of Animal Breeding and Genetics 126:327 (from memory).',
   example: {
     given: 'F from 25% to 37.5% in one step; then three birds of three generations with F 12.5%, 18.75% and 25%.',
@@ -46,11 +47,13 @@ const meanKinship: Method = {
   },
 }
 
+const ROLLING = {cockerels: 1, cocks: 1, pullets: 4, hens: 4}
+
 const systems: Method = {
   id: 'mating-systems',
   title: 'Where a way of mating leads',
   question: 'If we go on like this, with our numbers, how closely bred will the chicks be in ten years?',
-  definition: 'Each rule of mating (clans with the males moved on, rolling pens, one closed pen, every male with every female) is followed season by season from the kinships that the birds have today. The mean F and mean kinship of the chicks come out exactly, without drawing lots. In **clans** a chick is of its dam’s clan and the cocks of each clan are sons of the clan before it. In **rolling pens** cockerels go to the hens and last year’s cockerels to the pullets.',
+  definition: 'Each rule of mating (clans with the males moved on, rolling pens, one closed pen, every male with every female) is followed season by season from the kinships that the birds have today. The mean F and mean kinship of the chicks come out exactly, without drawing lots. In **clans** a chick is of its dam’s clan and the cocks of each clan are sons of the clan before it. In **one closed pen** nothing comes in; in **one flock** every male is with every female. In **rolling pens** cockerels go to the hens and last year’s cockerels, now cocks, to the pullets, where his own daughters may await him; **fathers kept apart** means that pullets are kept from the pullets’ pen only. The limit is passed in the first year in which the mean F of the chicks lies above it.',
   formula: 'F(chicks of a pen) = K(its cocks, its hens)\nK(chick of one pen, chick of another) = ¼ (K of the sires + K of sire and dam, both ways + K of the dams)',
   letters: [['K', 'mean kinship of two groups; of a group with itself one of n times the kinship of a bird with itself']],
   edges: `- Every bird of a pen is taken as equally likely to be a parent, and breeders as drawn by chance. Real flocks do worse: families are unequal and the best are chosen.
@@ -58,8 +61,8 @@ const systems: Method = {
 - It is a mean: a single chick may lie well above.`,
   source: 'Wright 1931, Genetics 16:97, for one pen; between pens the same reasoning, worked out for these pages and checked against flocks drawn bird by bird. Clans and rolling pens: common practice.',
   example: {
-    given: 'Unrelated founders; F of the fourth, sixth and eighth generation in three clans of one cock and four hens, with the same birds mated without a plan, and in one closed pen of one and four:',
-    gives: () => [clans(alike(3, 1, 4)), wholeFlock(alike(3, 1, 4)), closedPen({males: 1, females: 4})].map(system => {
+    given: 'Unrelated founders; F of the fourth, sixth and eighth generation in three clans of one cock and four hens, with the same birds mated without a plan, in one closed pen of one and four, and by the year in rolling pens of a cockerel, a cock and four of either hens; these with pullets of both pens, then with fathers kept apart:',
+    gives: () => [clans(alike(3, 1, 4)), wholeFlock(alike(3, 1, 4)), closedPen({males: 1, females: 4}), rollingPens(ROLLING), rollingPens(ROLLING, {fathers: true})].map(system => {
       const course = matingForecast(system, 8)
       return [4, 6, 8].map(season => percentSign(course[season - 1]?.inbreeding ?? NaN)).join(', ')
     }).join('; ') + '.',
