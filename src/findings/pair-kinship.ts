@@ -1,4 +1,5 @@
 import type {Bird} from '../logbook/book.ts'
+import {sharesFrom} from '../pedigree/shares-from.ts'
 import type {Kinship} from './inbreeding.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
@@ -34,14 +35,14 @@ type Possibility = readonly Source[]
 export function pairKinship(
   {pedigree: {animals}, numberOf}: Pick<PedigreeOfBook, 'pedigree' | 'numberOf'>, {autosome}: Pick<Kinship, 'autosome'>, birds: readonly Bird[],
 ): (a: Bird, b: Bird) => ChicksOfPair {
-  const {bases, level, first, source, weight} = autosome.flow
+  const {bases, level} = autosome.flow
   const asked = birds.map(bird => bases + numberOf(bird))
   const nodes = [...new Set([...asked, ...asked.flatMap(node => (waysOf(node) ?? []).flat()).filter(node => node !== null)])]
   const place = new Map(nodes.map((node, index) => [node, index] as const))
   const rows = autosome.amongNodes(nodes)
   const doubts = new Map<object, readonly Possibility[]>()
   const ranges = new Map<readonly Possibility[], Map<readonly Possibility[], Range>>()
-  const down = new Map<number, Map<number, number>>()
+  const shareFrom = sharesFrom(autosome.flow)
 
   return (one, other) => {
     const [a, b] = [bases + numberOf(one), bases + numberOf(other)].sort((x, y) => (level[y] ?? 0) - (level[x] ?? 0)) as [number, number]
@@ -54,7 +55,7 @@ export function pairKinship(
   function rangeOf(a: number, ofYounger: readonly Possibility[], b: number, ofOlder: readonly Possibility[] | null): Range {
     const dam = animals[a - bases]?.damStandIn
     const isFamily = dam !== undefined && dam === animals[b - bases]?.damStandIn
-    const isApart = ofOlder !== null && !isFamily && ofYounger.every(p => p.every(side => side === null || partFrom(nodes[side] ?? -1, b) === 0))
+    const isApart = ofOlder !== null && !isFamily && ofYounger.every(p => p.every(side => side === null || shareFrom(nodes[side] ?? -1, b) === 0))
     const known = isApart ? ranges.get(ofYounger)?.get(ofOlder) : undefined
     if (known) return known
     let low = Infinity, high = -Infinity
@@ -81,24 +82,10 @@ export function pairKinship(
   /** kinship of a bird with b, if b is this */
   function withB(side: Source, b: number, q: Possibility | null): number {
     if (side === null || q === null) return between(side, rowOf(b))
-    const part = partFrom(nodes[side] ?? -1, b)
+    const part = shareFrom(nodes[side] ?? -1, b)
     const [by = null, from = null] = q
     const itself = q.length === 1 ? between(by, by) : (1 + between(by, from)) / 2
     return meanOver(q, parent => between(side, parent) - part * between(rowOf(b), parent)) + part * itself
-  }
-
-  /** share of a node's genes that came down from b; all of b's own */
-  function partFrom(node: number, b: number): number {
-    if (node === b) return 1
-    if ((level[node] ?? 0) <= (level[b] ?? 0)) return 0
-    const fromB = down.get(b) ?? new Map<number, number>()
-    down.set(b, fromB)
-    const known = fromB.get(node)
-    if (known !== undefined) return known
-    let sum = 0
-    for (let k = first[node] ?? 0, end = first[node + 1] ?? 0; k < end; k++) sum += (weight[k] ?? 0) * partFrom(source[k] ?? 0, b)
-    fromB.set(node, sum)
-    return sum
   }
 
   /** null where there is no doubt; one list for all that are in the same doubt */

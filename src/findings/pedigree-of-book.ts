@@ -47,14 +47,16 @@ export function pedigreeOfBook(book: Logbook): PedigreeOfBook {
   }
   return {pedigree: {animals: [...animals, ...standIns], bases, kin: kinOf(book, numberOf)}, birds: book.birds, numberOf, baseOf: ofStrain}
 
-  /** one hen for all chicks of a family whose dam is in doubt */
-  function standInFor({family, hatch, parentage}: Bird): number | null {
-    const [dam] = parentage.dams
-    if (family === null || parentage.kind !== 'uncertain' || (dam && dam.chance >= 1 - 1e-12)) return null
+  /** one hen for all chicks of a family whose dam is in doubt, by the chances that the first of them has; from outside the book where none is known */
+  function standInFor({family, hatch, parentage: {kind, dams, outside}}: Bird): number | null {
+    const [dam] = dams
+    if (family === null || kind !== 'uncertain' || (dam && dam.chance >= 1 - 1e-12)) return null
     const key = `${hatch?.id ?? ''}\n${family}`
     const known = families.get(key)
     if (known !== undefined) return known
-    standIns.push({sex: 'female', base: null, matings: NO_MATINGS, oneOf: parentage.dams.map(({bird, chance}) => ({animal: numberOf(bird), chance}))})
+    standIns.push(dam
+      ? {sex: 'female', base: null, matings: NO_MATINGS, oneOf: dams.map(({bird, chance}) => ({animal: numberOf(bird), chance}))}
+      : {sex: 'female', base: outside?.dam ? ofStrain(outside.dam) : null, matings: NO_MATINGS})
     families.set(key, book.birds.length + standIns.length - 1)
     return book.birds.length + standIns.length - 1
   }

@@ -1,5 +1,6 @@
 import {founderInbreeding, geneFlow, selfKinship, type GeneFlow, type SelfRule} from './gene-flow.ts'
 import type {Animal, Pedigree, Transmission} from './pedigree.ts'
+import {sharesFrom} from './shares-from.ts'
 import {walksOf, type Walks} from './walks.ts'
 
 /** F of one bird: its mean over the matings it may come from, and the least and most that one of them gives. */
@@ -41,6 +42,11 @@ export interface Coancestry {
  * Time is about (sires per level) × (ancestors), memory proportional to birds and parents.
  *
  * Uncertain parents are averaged (each bird's doubt is taken as its own; a dam that is one hen for several chicks is a stand-in shared by them).
+ * A sire who himself descends from that one unknown hen h meets no other hen than his own dam, whichever of them she is:
+ *
+ *     F(i) = Σ p(s, d) (K(s, d) + T(s, h) (K(d, d) − K(h, d)))      T(s, h) the share of his genes that came down from her
+ *
+ * which is K(s, h) where sire and dam are doubtful apart from each other.
  *
  * @param pedigree chances of a bird's matings sum to 1; what is wanting to 1 counts as birds unrelated to any
  * @param rule another kinship of an animal with itself than by its F; asked of parents before their chicks
@@ -52,7 +58,7 @@ export interface Coancestry {
 export function coancestry(pedigree: Pedigree, transmission: Transmission = 'autosome', rule?: SelfRule): Coancestry {
   const selfOf = rule ?? ((index, f) => selfKinship(f, pedigree.animals[index]?.sex ?? 'unknown', transmission))
   const flow = geneFlow(pedigree, transmission, selfOf)
-  const walks = walksOf(flow)
+  const walks = walksOf(flow), shareFrom = sharesFrom(flow)
   const {bases, founderOwn} = flow
   const {own} = walks
   const {animals} = pedigree
@@ -73,12 +79,19 @@ export function coancestry(pedigree: Pedigree, transmission: Transmission = 'aut
     selves[bases + index] = selfOf(index, f)
     own[bases + index] = free
   }
-  const standIn = (index: number, {oneOf = []}: Animal): void => {
+  const standIn = (index: number, {oneOf = [], sex}: Animal): void => {
     const each = oneOf.map(({animal, chance}) => ({chance, of: inbreeding[animal] ?? NONE, self: selves[bases + animal] ?? 0}))
     const known = each.reduce((sum, {chance}) => sum + chance, 0)
     inbreeding[index] = summary(each.map(({chance, of}) => ({chance, f: of.mean})))
-    selves[bases + index] = each.reduce((sum, {chance, self}) => sum + chance * self, Math.max(0, 1 - known) * selfKinship(0, 'unknown', transmission))
+    selves[bases + index] = each.reduce((sum, {chance, self}) => sum + chance * self, Math.max(0, 1 - known) * selfKinship(0, sex, transmission))
     own[bases + index] = (selves[bases + index] ?? 0) - ofBlend(flow, bases + index, (a, b) => (a === b ? selves[a] ?? 0 : walks.row(a, [b])[0] ?? 0))
+  }
+
+  const ofPair = ({sire, dam, bredBack}: Pair, hen: number | null, kinship: Kinships): number => {
+    if (sire === null) return 0
+    if (dam === null) return bredBack * selfKinship(0, 'female', transmission)
+    const apart = kinship(sire, dam)
+    return bredBack === 0 || hen === null ? apart : apart + bredBack * ((selves[dam] ?? 0) - kinship(hen, dam))
   }
 
   pedigree.bases.forEach(({kinship}, base) => {
@@ -86,7 +99,7 @@ export function coancestry(pedigree: Pedigree, transmission: Transmission = 'aut
     own[base] = founderOwn[base] ?? 0
   })
   for (const level of levelsOf(flow)) {
-    const families = new Families(flow)
+    const families = new Families(flow, shareFrom)
     for (const index of level) {
       const animal = animals[index]
       if (!animal) continue
@@ -95,8 +108,8 @@ export function coancestry(pedigree: Pedigree, transmission: Transmission = 'aut
       else families.add(index, animal)
     }
     const kinship = families.kinships(walks)
-    for (const {matings, members} of families.all) {
-      const f = summary(matings.map(({sire, dam, chance}) => ({chance, f: sire === null || dam === null ? 0 : nothingLess(kinship(sire, dam))})))
+    for (const {matings, hen, members} of families.all) {
+      const f = summary(matings.map(({chance, ...pair}) => ({chance, f: nothingLess(ofPair(pair, hen, kinship))})))
       for (const index of members) {
         inbreeding[index] = f
         settle(index, kinship)
@@ -159,20 +172,22 @@ function ofBlend({first, source, weight}: GeneFlow, node: number, kinship: Kinsh
 /** Chicks of one level gathered by the matings they may come from, and the kinships that these need, gathered so that few walks give them all. */
 class Families {
   readonly #flow: GeneFlow
+  readonly #shareFrom: ReturnType<typeof sharesFrom>
   readonly #byMatings = new Map<Animal['matings'], Map<string, Family>>()
   /** one node → another → their kinship, NaN until it is worked */
   readonly #asked = new Map<number, Map<number, number>>()
 
-  constructor(flow: GeneFlow) {
+  constructor(flow: GeneFlow, shareFrom: ReturnType<typeof sharesFrom>) {
     this.#flow = flow
+    this.#shareFrom = shareFrom
   }
 
   add(index: number, animal: Animal): void {
-    const {matings, outside} = animal
-    const key = outside ? `${outside.sire} ${outside.dam}` : ''
+    const {matings, outside, damStandIn} = animal
+    const key = `${outside?.sire ?? ''} ${outside?.dam ?? ''} ${damStandIn ?? ''}`
     const alike = this.#byMatings.get(matings) ?? new Map<string, Family>()
     this.#byMatings.set(matings, alike)
-    const family = alike.get(key) ?? this.#family(matings, outside)
+    const family = alike.get(key) ?? this.#family(animal)
     alike.set(key, family)
     family.members.push(index)
     const {first, source, bases} = this.#flow
@@ -205,15 +220,35 @@ class Families {
     this.#asked.set(node, others.set(other, NaN))
   }
 
-  #family(written: Animal['matings'], outside: Animal['outside']): Family {
-    const node = (parent: number | null, beyond: number | null = null) => (parent === null ? beyond : this.#flow.bases + parent)
-    const matings = written.map(({sire, dam, chance}) => ({sire: node(sire, outside?.sire), dam: node(dam, outside?.dam), chance}))
-    for (const {sire, dam} of matings) if (sire !== null && dam !== null) this.#ask(sire, dam)
-    return {matings, members: []}
+  #family({matings: written, outside, damStandIn}: Animal): Family {
+    const {bases, pedigree: {animals}} = this.#flow
+    const node = (parent: number | null, beyond: number | null = null) => (parent === null ? beyond : bases + parent)
+    const hen = damStandIn === undefined ? null : bases + damStandIn
+    // a hen of whom nobody is known that she might be stands in the pedigree herself
+    const isHerself = damStandIn !== undefined && !animals[damStandIn]?.oneOf
+    const matings = written.map(({sire: his, dam: hers, chance}): Family['matings'][number] => {
+      const sire = node(his, outside?.sire), dam = isHerself ? hen : node(hers, outside?.dam)
+      return {sire, dam, chance, bredBack: sire === null || hen === null || isHerself ? 0 : this.#shareFrom(sire, hen)}
+    })
+    for (const {sire, dam, bredBack} of matings) {
+      if (sire !== null && dam !== null) this.#ask(sire, dam)
+      if (hen !== null && dam !== null && bredBack !== 0) this.#ask(hen, dam)
+    }
+    return {matings, hen, members: []}
   }
 }
 
+/** One mating, by nodes. */
+interface Pair {
+  readonly sire: number | null
+  readonly dam: number | null
+  /** share of the sire's genes that came down from the one unknown hen whom the chicks have for a dam */
+  readonly bredBack: number
+}
+
 interface Family {
-  readonly matings: readonly {readonly sire: number | null; readonly dam: number | null; readonly chance: number}[]
+  readonly matings: readonly (Pair & {readonly chance: number})[]
+  /** the stand-in for one unknown dam */
+  readonly hen: number | null
   readonly members: number[]
 }

@@ -64,6 +64,14 @@ describe('pedigreeOfBook(book)', () => {
       expect([between('24-901', '24-902'), between('24-901', '24-903'), between('24-904', '24-905')]).toEqual([0.25, 3 / 16, 0.25])
     })
 
+    it('is of the strain that is stated of her, and one hen', () => {
+      const strain = {'strains/fell-buff.md': '---\nname: Fell Buff\nrole: donor\ninbreeding: 8%\nkinship: 6%\n---\n'}
+      const bought = seen({...strain, 'hatches/2024-09.md': hatch('pen: 2024-A', '  - {band: 24-901, family: a, dam: {strain: fell-buff}}\n  - {band: 24-902, family: a, dam: {strain: fell-buff}}')})
+      // by hand: the cock ⅛, the one dam ¼ · ½(1 + 0.08); half of what two birds of the strain have in common
+      expect(bought.between('24-901', '24-902')).toBeCloseTo(1 / 8 + 1.08 / 8, 12)
+      expect(bought.between('24-901', 'B-1')).toBeCloseTo(0.03, 12)
+    })
+
     it('of another hatch is another hen', () => {
       const two = seen({'hatches/2024-09.md': hatch('pen: 2024-A', '  - {band: 24-901, family: a}'), 'hatches/2024-10.md': hatch('pen: 2024-A', '  - {band: 24-902, family: a}')})
       expect(two.animal('24-901')?.damStandIn).not.toBe(two.animal('24-902')?.damStandIn)

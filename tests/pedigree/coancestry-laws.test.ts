@@ -20,17 +20,6 @@ function reordered({animals, bases, kin}: Pedigree, to: readonly number[]): Pedi
   return {animals: moved, bases, kin: kin.map(({animals: [a, b], kinship}) => ({animals: [at(b), at(a)], kinship}))}
 }
 
-function isBredBack({animals}: Pedigree): boolean {
-  return animals.some(({damStandIn, matings}) => {
-    const above = new Set(matings.map(({sire}) => sire))
-    for (const index of above) {
-      const {matings: its = [], oneOf = [], damStandIn: hen = null} = animals[index ?? -1] ?? {}
-      for (const parent of [...its.flatMap(({sire, dam}) => [sire, dam]), ...oneOf.map(({animal}) => animal), hen]) above.add(parent)
-    }
-    return damStandIn !== undefined && above.has(damStandIn)
-  })
-}
-
 const all = ({animals}: Pedigree) => animals.map((_, index) => index)
 
 describe.each<Transmission>(['autosome', 'Z', 'dam line'])('coancestry(pedigree): laws (%s)', transmission => {
@@ -73,10 +62,8 @@ describe.each<Transmission>(['autosome', 'Z', 'dam line'])('coancestry(pedigree)
     }), {numRuns: 100})
   })
 
-  // a cock bred back to the one unknown hen of his own family is left out: F then takes her for any of the hens, her genes for one and the same
   it('0 ≤ K(a, b) ≤ √(K(a, a) K(b, b))', () => {
     fc.assert(fc.property(anyPedigree(18), pedigree => {
-      fc.pre(!isBredBack(pedigree))
       const rows = coancestry(pedigree, transmission).among(all(pedigree))
       rows.forEach((row, a) => row.forEach((kinship, b) => {
         expect(kinship).toBeGreaterThanOrEqual(-1e-12)

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {coancestry} from '../../src/pedigree/coancestry.ts'
-import type {Transmission} from '../../src/pedigree/pedigree.ts'
+import type {Animal, Transmission} from '../../src/pedigree/pedigree.ts'
 import {anyPedigree, written} from './pedigrees.ts'
 import {tableMethod} from './table-method.ts'
 
@@ -93,6 +93,31 @@ describe('coancestry(pedigree): published pedigrees', () => {
     const chick = () => ({sex: 'unknown', base: null, matings: Array.from({length: cocks}, (_, sire) => ({sire, dam: cocks, chance: 1 / cocks}))} as const)
     const {between} = coancestry({animals: [...Array.from({length: cocks + 1}, () => founder), chick(), chick()], bases: [], kin: []})
     expect(2 * between(cocks + 1, cocks + 2)).toBeCloseTo(relationship, 12)
+  })
+})
+
+describe('coancestry(pedigree): one unknown hen for a whole family', () => {
+  const founder = (sex: Animal['sex']): Animal => ({sex, base: null, matings: []})
+  const hens = [1, 2]
+  const hen: Animal = {sex: 'female', base: null, matings: [], oneOf: hens.map(animal => ({animal, chance: 1 / 2}))}
+  const outOf = (sire: number, damStandIn: number): Animal => ({sex: 'male', base: null, damStandIn, matings: hens.map(dam => ({sire, dam, chance: 1 / 2}))})
+
+  it('her son bred back to her: a quarter, as mother and son, whichever hen she is', () => {
+    // source: a parent with its own offspring gives F 1/4 (Wright 1922, Am. Nat. 56:330); both hens listed in turn agree
+    const {inbreeding, between, self} = coancestry({animals: [founder('male'), founder('female'), founder('female'), hen, outOf(0, 3), outOf(4, 3)], bases: [], kin: []})
+    expect(inbreeding[5]).toEqual({mean: 1 / 4, low: 1 / 4, high: 1 / 4, likeliest: 1 / 4})
+    expect([between(4, 3), between(5, 3), self(5)]).toEqual([1 / 4, 3 / 8, 5 / 8])
+  })
+
+  it('another hen of the same pen, drawn anew, is his dam with one chance in two', () => {
+    const {inbreeding} = coancestry({animals: [founder('male'), founder('female'), founder('female'), hen, hen, outOf(0, 3), outOf(5, 4)], bases: [], kin: []})
+    expect(inbreeding[6]?.mean).toBe(1 / 8)
+  })
+
+  it('a hen of whom nothing is known is one hen too', () => {
+    const chick = (sire: number): Animal => ({sex: 'male', base: null, damStandIn: 1, matings: [{sire, dam: null, chance: 1}]})
+    const {inbreeding, between} = coancestry({animals: [founder('male'), founder('female'), chick(0), chick(0), chick(2)], bases: [], kin: []})
+    expect([between(2, 3), inbreeding[4]?.mean]).toEqual([1 / 4, 1 / 4])
   })
 })
 

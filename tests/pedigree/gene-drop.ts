@@ -57,7 +57,7 @@ export function geneDrop(
     const isHen = transmission === 'Z' && (sex === 'female' || (sex === 'unknown' && chance() < 0.5))
     if (candidates) {
       const one = draw(candidates)
-      copies[index] = one ? copies[one.animal] ?? [] : transmission === 'Z' && chance() < 0.5 ? [fresh()] : [fresh(), fresh()]
+      copies[index] = one ? copies[one.animal] ?? [] : isHen ? [fresh()] : [fresh(), fresh()]
       alike[index] = one ? alike[one.animal] ?? false : false
     } else if (matings.length === 0) {
       copies[index] = isHen ? [2 * index] : [2 * index, 2 * index + 1]

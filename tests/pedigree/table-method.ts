@@ -63,7 +63,7 @@ export function tableMethod({animals, bases, kin}: Pedigree, transmission: Trans
     const {sex = 'unknown', oneOf} = animals[animal] ?? {}
     if (oneOf) {
       const none = 1 - oneOf.reduce((sum, {chance}) => sum + chance, 0)
-      const unrelated = transmission === 'autosome' ? 0.5 : transmission === 'Z' ? 0.75 : 1
+      const unrelated = unknownBird(sex)
       return oneOf.reduce((sum, {animal: each, chance}) => sum + chance * between(each, each), none * unrelated)
     }
     if (transmission === 'dam line') return 1
@@ -71,14 +71,30 @@ export function tableMethod({animals, bases, kin}: Pedigree, transmission: Trans
     if (transmission === 'autosome' || sex === 'male') return two
     return sex === 'female' ? 1 : (1 + two) / 2
   }
+  const unknownBird = (sex: Animal['sex']) => (transmission === 'autosome' ? 0.5 : transmission === 'dam line' || sex === 'female' ? 1 : sex === 'male' ? 0.5 : 0.75)
+  /** what reaches an animal from another by all ways down */
+  function from(animal: number, other: number): number {
+    if (animal === other) return 1
+    const {matings = [], oneOf, damStandIn, sex = 'unknown'} = animals[animal] ?? {}
+    if (oneOf) return oneOf.reduce((sum, one) => sum + one.chance * from(one.animal, other), 0)
+    const bySire = matings.reduce((sum, {sire, chance}) => sum + (sire === null ? 0 : chance * from(sire, other)), 0)
+    const byDam = damStandIn !== undefined ? from(damStandIn, other) : matings.reduce((sum, {dam, chance}) => sum + (dam === null ? 0 : chance * from(dam, other)), 0)
+    if (transmission === 'dam line') return byDam
+    return transmission === 'autosome' || sex === 'male' ? (bySire + byDam) / 2 : sex === 'female' ? bySire : bySire * 0.75 + byDam * 0.25
+  }
   const unseen = (base: number | null = null) => (base === null ? null : `base ${base}` as const)
   function each(animal: number): number[] {
-    const {matings = [], outside, oneOf} = animals[animal] ?? {}
+    const {matings = [], outside, oneOf, damStandIn: hen} = animals[animal] ?? {}
     if (oneOf) return oneOf.map(one => inbreeding(one.animal))
     return matings.map(({sire, dam}) => {
       const by = sire ?? unseen(outside?.sire)
-      const from = dam ?? unseen(outside?.dam)
-      return by === null || from === null ? 0 : between(by, from)
+      if (hen !== undefined && by !== null && !animals[hen]?.oneOf) return between(by, hen)
+      const of = dam ?? unseen(outside?.dam)
+      // a sire out of the one unknown hen himself: what he has of her meets her again
+      const again = hen === undefined || sire === null ? 0 : from(sire, hen)
+      if (by === null) return 0
+      if (of === null) return again * unknownBird('female')
+      return between(by, of) + (again === 0 || hen === undefined ? 0 : again * (between(of, of) - between(hen, of)))
     })
   }
   function inbreeding(animal: number): number {
