@@ -27,6 +27,11 @@ export function lastDayOf({left}: Pick<Bird, 'left'>): Day {
   return left === null || left.how === 'lent' ? Infinity : left.on?.last ?? Infinity
 }
 
+/** The same, but an end that is open lies within the season of the pen. */
+export function daysInSeason(pen: Pen, stay: Stay): Span {
+  return inSeason(pen, stayDays(pen, stay))
+}
+
 /** Days of age under which a bird does not breed: 16 weeks. Common practice, no source. */
 export const YOUNGEST_BREEDER = 16 * 7
 

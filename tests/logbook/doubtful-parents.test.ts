@@ -97,6 +97,13 @@ describe('any bird that a keeper had', () => {
     expect(codes).toEqual([])
   })
 
+  it('counts a bird by no pen of another season, dated or not', () => {
+    const {pairs} = linked(files('sire: H-1\ndam: {keeper: ternhouse}', {
+      'pens/2025-T.md': '---\nseason: 2025\nmales: [T-5]\nfemales: [B-1]\nkeeper: ternhouse\n---\n',
+    }))
+    expect(pairs).toEqual({'H-1 × T-1': 0.5, 'H-1 × T-2': 0.5})
+  })
+
   it('may be asked for in a hatch, where it is not held against the pen', () => {
     const {pairs, codes} = linked({
       ...without901(files('')), 'hatches/2024-09.md': `${hatch('pen: 2024-A\nset: 2024-04-02', '  - {band: 24-901, dam: {keeper: ternhouse}}').slice(0, -4)}tallies:\n  - {chicks: 2, dam: {keeper: ternhouse}}\n---\n`,
