@@ -1,5 +1,6 @@
 import type {Bird, Logbook, Strain} from '../logbook/book.ts'
-import {coancestry, type Coancestry} from '../pedigree/coancestry.ts'
+import {coancestry} from '../pedigree/coancestry.ts'
+import {contradictedFounders} from '../pedigree/founder-flow.ts'
 import type {Pedigree} from '../pedigree/pedigree.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
@@ -30,8 +31,10 @@ export function assumedKinship(book: Logbook, birds: readonly Bird[], {pedigree,
   return {
     strain, birds,
     at: values.flatMap(kinship => {
-      const inbreeding = inbreedingAt(withKinship(pedigree, baseOf(strain), kinship))
-      if (inbreeding === null) return []
+      const tried = withKinship(pedigree, baseOf(strain), kinship)
+      // kinships stated of single birds may leave no room for it
+      if (contradictedFounders(tried).length > 0) return []
+      const {inbreeding} = coancestry(tried)
       return [{kinship, stated: kinship === strain.kinship, mean: birds.reduce((sum, bird) => sum + (inbreeding[numberOf(bird)]?.mean ?? 0), 0) / birds.length}]
     }),
   }
@@ -44,14 +47,4 @@ export function withKinship(pedigree: Pedigree, strain: number, kinship: number)
     if (place !== strain && base.within !== strain) return base
     return {...base, kinship: base.kinship > stated ? Math.max(base.kinship, kinship) : kinship}
   })}
-}
-
-/** Null where kinships stated of single birds leave no room for the one tried. */
-function inbreedingAt(pedigree: Pedigree): Coancestry['inbreeding'] | null {
-  try {
-    return coancestry(pedigree).inbreeding
-  } catch (error) {
-    if (error instanceof RangeError) return null
-    throw error
-  }
 }

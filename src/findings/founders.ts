@@ -90,8 +90,8 @@ function descending(book: Logbook, alive: ReadonlySet<Bird>, founder: Bird): Pic
   const line = new Set([founder])
   const count = {male: 0, female: 0, unknown: 0}
   for (const bird of book.birds) {
-    const {sires, dams} = bird.parentage
-    if (!sires.some(parent => line.has(parent.bird)) && !dams.some(parent => line.has(parent.bird))) continue
+    const {parentage: {sires, dams}, maybe} = bird
+    if (![...sires, ...dams].some(parent => line.has(parent.bird)) && !maybe.some(other => line.has(other))) continue
     line.add(bird)
     if (alive.has(bird)) count[bird.sex] += 1
   }

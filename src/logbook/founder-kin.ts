@@ -1,5 +1,5 @@
 /** Founders known to be kin: said of one, true of both, and only as far as no two statements exclude each other. */
-import {founderFlow} from '../pedigree/founder-flow.ts'
+import {contradictedFounders} from '../pedigree/founder-flow.ts'
 import type {Animal, Kin} from '../pedigree/pedigree.ts'
 import type {Ref} from '../records/scalars.ts'
 import {inside, type Spot} from '../records/problem.ts'
@@ -72,8 +72,8 @@ function consistent(stated: readonly Stated[], strains: readonly Strain[], bench
   const {bases, ofFounder} = founderBases(strains, birds)
   const animals = birds.map((bird): Animal => ({sex: bird.sex, base: ofFounder(bird), matings: []}))
   const kin = stated.map(({birds: [one, other], kinship}): Kin => ({animals: [birds.indexOf(one), birds.indexOf(other)], kinship}))
-  const flow = founderFlow({animals, bases, kin}, animal => mostKinship(bases[animals[animal]?.base ?? -1]?.inbreeding ?? 0))
-  const faulty = new Set(birds.filter((_, animal) => (flow.get(animal)?.own ?? 0) < -1e-9))
+  const contradicted = contradictedFounders({animals, bases, kin})
+  const faulty = new Set(contradicted.map(animal => birds[animal]))
   if (faulty.size === 0) return stated
   const left = new Set(stated)
   for (const group of groupsOf(stated)) {

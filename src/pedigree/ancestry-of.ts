@@ -1,4 +1,4 @@
-import type {Animal, Pedigree} from './pedigree.ts'
+import {aboveOf, type Animal, type Pedigree} from './pedigree.ts'
 
 /** A part of a pedigree that stands on its own. */
 export interface Ancestry {
@@ -36,12 +36,6 @@ export function ancestryOf({animals, bases, kin}: Pedigree, group: readonly numb
       }),
     },
   }
-}
-
-/** every animal that a bird's figures are worked from */
-function aboveOf({matings = [], oneOf = [], damStandIn}: Partial<Animal> = {}): readonly number[] {
-  const parents = matings.flatMap(({sire, dam}) => [sire, dam]).filter(parent => parent !== null)
-  return [...parents, ...oneOf.map(({animal}) => animal), ...(damStandIn === undefined ? [] : [damStandIn])]
 }
 
 /** Chicks of one list of matings go on to share one. */

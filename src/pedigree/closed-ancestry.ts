@@ -1,4 +1,5 @@
 import {HANDED, type GeneFlow} from './gene-flow.ts'
+import {isFounder} from './pedigree.ts'
 
 /** One that genes of a group may have come through: an animal of the pedigree, or an unknown bird. */
 export interface Ancestor {
@@ -35,12 +36,11 @@ export interface ClosedAncestry {
  */
 export function closedAncestry(flow: GeneFlow, group: readonly number[]): ClosedAncestry {
   const {pedigree: {animals}, bases, nodes, order, source, weight, transmission} = flow
-  const isFounder = (index: number) => animals[index]?.matings.length === 0 && !animals[index]?.oneOf
   const met = new Uint8Array(nodes)
   for (const index of group) met[bases + index] = 1
   for (let rank = order.length - 1; rank >= 0; rank--) {
     const node = order[rank] ?? 0
-    if (!met[node] || node < bases || isFounder(node - bases)) continue
+    if (!met[node] || node < bases || isFounder(animals[node - bases])) continue
     for (let k = flow.first[node] ?? 0, end = flow.first[node + 1] ?? 0; k < end; k++) met[source[k] ?? 0] = 1
   }
 
@@ -51,7 +51,7 @@ export function closedAncestry(flow: GeneFlow, group: readonly number[]): Closed
     const index = node - bases
     const animal = animals[index]
     if (!met[node] || !animal) continue
-    const isOrigin = isFounder(index)
+    const isOrigin = isFounder(animal)
     const unknown = isOrigin ? [] : unknownBirds(index)
     for (const {bird} of unknown) {
       ancestors.push(bird)

@@ -1,5 +1,6 @@
-import {founderInbreeding, geneFlow, selfKinship, type GeneFlow, type SelfRule} from './gene-flow.ts'
-import type {Animal, Pedigree, Transmission} from './pedigree.ts'
+import {founderInbreeding, isContradicted} from './founder-flow.ts'
+import {geneFlow, selfKinship, selfRule, type GeneFlow, type SelfRule} from './gene-flow.ts'
+import {isFounder, type Animal, type Pedigree, type Transmission} from './pedigree.ts'
 import {sharesFrom} from './shares-from.ts'
 import {walksOf, type Walks} from './walks.ts'
 
@@ -49,14 +50,13 @@ export interface Coancestry {
  * which is K(s, h) where sire and dam are doubtful apart from each other.
  *
  * @param pedigree chances of a bird's matings sum to 1; what is wanting to 1 counts as birds unrelated to any
- * @param rule another kinship of an animal with itself than by its F; asked of parents before their chicks
+ * @param selfOf another kinship of an animal with itself than by its F; asked of parents before their chicks
  * @returns F and kinship, 0 to 1
  * @throws RangeError as `geneFlow`; when stated kinships of founders contradict each other (a bird more like others than like itself)
  * @see Henderson 1976, Biometrics 32:69; Colleau 2002, Genet. Sel. Evol. 34:409 (the walks); Henderson 1988, J. Anim. Sci. 66:1614 (averaged parents);
  *   Fernando & Grossman 1990, Theor. Appl. Genet. 80:75 (the sex chromosome). All from memory.
  */
-export function coancestry(pedigree: Pedigree, transmission: Transmission = 'autosome', rule?: SelfRule): Coancestry {
-  const selfOf = rule ?? ((index, f) => selfKinship(f, pedigree.animals[index]?.sex ?? 'unknown', transmission))
+export function coancestry(pedigree: Pedigree, transmission: Transmission = 'autosome', selfOf: SelfRule = selfRule(pedigree, transmission)): Coancestry {
   const flow = geneFlow(pedigree, transmission, selfOf)
   const walks = walksOf(flow), shareFrom = sharesFrom(flow)
   const {bases, founderOwn} = flow
@@ -75,7 +75,7 @@ export function coancestry(pedigree: Pedigree, transmission: Transmission = 'aut
     const f = founderInbreeding(pedigree, index)
     inbreeding[index] = {mean: f, low: f, high: f, likeliest: f}
     const free = founderOwn[bases + index] ?? NaN
-    if (free < -1e-9) throw new RangeError(`the kinships stated of founder ${index} contradict each other`)
+    if (isContradicted(free)) throw new RangeError(`the kinships stated of founder ${index} contradict each other`)
     selves[bases + index] = selfOf(index, f)
     own[bases + index] = free
   }
@@ -104,7 +104,7 @@ export function coancestry(pedigree: Pedigree, transmission: Transmission = 'aut
       const animal = animals[index]
       if (!animal) continue
       if (animal.oneOf) standIn(index, animal)
-      else if (animal.matings.length === 0) found(index)
+      else if (isFounder(animal)) found(index)
       else families.add(index, animal)
     }
     const kinship = families.kinships(walks)
@@ -225,7 +225,7 @@ class Families {
     const node = (parent: number | null, beyond: number | null = null) => (parent === null ? beyond : bases + parent)
     const hen = damStandIn === undefined ? null : bases + damStandIn
     // a hen of whom nobody is known that she might be stands in the pedigree herself
-    const isHerself = damStandIn !== undefined && !animals[damStandIn]?.oneOf
+    const isHerself = damStandIn !== undefined && isFounder(animals[damStandIn])
     const matings = written.map(({sire: his, dam: hers, chance}): Family['matings'][number] => {
       const sire = node(his, outside?.sire), dam = isHerself ? hen : node(hers, outside?.dam)
       return {sire, dam, chance, bredBack: sire === null || hen === null || isHerself ? 0 : this.#shareFrom(sire, hen)}

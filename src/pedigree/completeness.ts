@@ -1,5 +1,5 @@
 import {parentsFirst} from './parents-first.ts'
-import type {Animal, Pedigree} from './pedigree.ts'
+import {aboveOf, isFounder, type Pedigree} from './pedigree.ts'
 
 /** How far back a bird's descent is known. */
 export interface Completeness {
@@ -23,7 +23,7 @@ export interface Completeness {
  * @example a bird with four known grandparents: {equivalent: 2, full: 2}
  */
 export function completeness({animals}: Pedigree): readonly Completeness[] {
-  const nameless = new Set(animals.flatMap(({damStandIn}) => (damStandIn !== undefined && isUntold(damStandIn) ? [damStandIn] : [])))
+  const nameless = new Set(animals.flatMap(({damStandIn}) => (damStandIn !== undefined && isFounder(animals[damStandIn]) ? [damStandIn] : [])))
   const known = new Float64Array(animals.length), equivalent = new Float64Array(animals.length)
   const full = new Int32Array(animals.length)
 
@@ -44,9 +44,6 @@ export function completeness({animals}: Pedigree): readonly Completeness[] {
   }
   return animals.map((_, index) => ({equivalent: equivalent[index] ?? 0, full: full[index] ?? 0}))
 
-  function isUntold(index: number): boolean {
-    return animals[index]?.matings.length === 0 && !animals[index]?.oneOf
-  }
   function knownParent({parent}: Candidate): number {
     return parent === null ? 0 : known[parent] ?? 0
   }
@@ -57,17 +54,6 @@ export function completeness({animals}: Pedigree): readonly Completeness[] {
 
 interface Candidate {
   readonly parent: number | null
-}
-
-/** every animal that a bird's figures are worked from */
-function aboveOf({matings = [], oneOf = [], damStandIn}: Partial<Animal> = {}): readonly number[] {
-  const above = damStandIn === undefined ? [] : [damStandIn]
-  for (const {sire, dam} of matings) {
-    if (sire !== null) above.push(sire)
-    if (dam !== null) above.push(dam)
-  }
-  for (const {animal} of oneOf) above.push(animal)
-  return above
 }
 
 const sumOver = <T extends {readonly chance: number}>(list: readonly T[], value: (each: T) => number): number =>

@@ -1,5 +1,6 @@
 import {climb, closedAncestry, type Ancestor} from './closed-ancestry.ts'
 import type {GeneFlow} from './gene-flow.ts'
+import {isFounder} from './pedigree.ts'
 
 export interface Contributions {
   /** every founder of the pedigree by its number, also those with nothing left in the group; shares with those of `unknown` sum to 1 */
@@ -38,7 +39,7 @@ export function contributions(flow: GeneFlow, group: readonly number[]): Contrib
     return {base, share: whole, effective: effectiveNumber(theirs)}
   }
   return {
-    founders: animals.flatMap(({matings, oneOf, base}, animal) => (matings.length > 0 || oneOf ? [] : [{animal, base, share: known.get(animal) ?? 0}])),
+    founders: animals.flatMap((bird, animal) => (isFounder(bird) ? [{animal, base: bird.base, share: known.get(animal) ?? 0}] : [])),
     unknown: origins.flatMap(({animal, unknown, base, share}) => (unknown === null || share === 0 ? [] : [{behind: animal, as: unknown, base, share}])),
     effective: effectiveNumber(origins.map(origin => origin.share)),
     byBase: [...bases.map((_, base) => ofBase(base)), ofBase(null)],

@@ -1,4 +1,4 @@
-import type {Pedigree} from './pedigree.ts'
+import {isFounder, type Pedigree} from './pedigree.ts'
 
 /** What a founder's genes come from: its base, founders it is kin to, and something of its own. Sources are nodes: bases first, then animals. */
 export interface FounderFlow {
@@ -21,18 +21,17 @@ export interface FounderFlow {
  * @returns one entry for every animal without parents, by its number
  */
 export function founderFlow({animals, bases, kin}: Pedigree, selfOf: (animal: number) => number): ReadonlyMap<number, FounderFlow> {
-  const isFounder = (animal: number) => animals[animal]?.matings.length === 0 && !animals[animal]?.oneOf
   const stated = new Map<number, Map<number, number>>()
   const state = (a: number, b: number, kinship: number) => stated.set(a, (stated.get(a) ?? new Map<number, number>()).set(b, kinship))
   for (const {animals: [a, b], kinship} of kin) {
-    if (!isFounder(a) || !isFounder(b)) throw new RangeError(`kinship is stated of ${a} and ${b}, which are not both founders`)
+    if (!isFounder(animals[a]) || !isFounder(animals[b])) throw new RangeError(`kinship is stated of ${a} and ${b}, which are not both founders`)
     state(a, b, kinship)
     state(b, a, kinship)
   }
   const baseOf = (animal: number) => animals[animal]?.base ?? null
   const flows = new Map<number, FounderFlow>()
-  animals.forEach((_, animal) => {
-    if (!isFounder(animal) || flows.has(animal)) return
+  animals.forEach((bird, animal) => {
+    if (!isFounder(bird) || flows.has(animal)) return
     const group = stated.has(animal) ? kinGroup(animal, stated) : [animal]
     const beyond = (a: number, b: number): number => {
       const expected = baseKinship(bases, baseOf(a), baseOf(b))
@@ -55,6 +54,27 @@ export function founderFlow({animals, bases, kin}: Pedigree, selfOf: (animal: nu
     })
   })
   return flows
+}
+
+/** Do the kinships stated of a founder leave it less than nothing of its own? A hair below is rounding. */
+export const isContradicted = (own: number): boolean => own < -1e-9
+
+/**
+ * Of which founders do the stated kinships contradict each other, so that a bird would be more like others than like itself?
+ *
+ * Asked of an autosome, where it is soonest so: a hen's one Z is wholly like itself.
+ *
+ * @returns their numbers; where there are none `coancestry` does not throw for them
+ */
+export function contradictedFounders(pedigree: Pedigree): readonly number[] {
+  const flows = founderFlow(pedigree, animal => (1 + founderInbreeding(pedigree, animal)) / 2)
+  return [...flows].flatMap(([animal, {own}]) => (isContradicted(own) ? [animal] : []))
+}
+
+/** F of a founder: that of its base. */
+export function founderInbreeding({animals, bases}: Pedigree, animal: number): number {
+  const base = animals[animal]?.base ?? null
+  return base === null ? 0 : bases[base]?.inbreeding ?? 0
 }
 
 /** Kinship that two birds have from their base populations: that of the smallest population which holds both. */

@@ -1,4 +1,4 @@
-import {founderFlow} from './founder-flow.ts'
+import {founderFlow, founderInbreeding} from './founder-flow.ts'
 import {parentsFirst} from './parents-first.ts'
 import type {Animal, Pedigree, Transmission} from './pedigree.ts'
 
@@ -43,7 +43,7 @@ export const HANDED: Readonly<Record<Transmission, Readonly<Record<Animal['sex']
  * @throws RangeError for a loop, a chance that is not above 0, or chances of one chick that sum to more than 1
  * @see Henderson 1988, J. Anim. Sci. 66:1614 for averaged parents (from memory)
  */
-export function geneFlow(pedigree: Pedigree, transmission: Transmission, selfOf: SelfRule = (animal, f) => selfKinship(f, pedigree.animals[animal]?.sex ?? 'unknown', transmission)): GeneFlow {
+export function geneFlow(pedigree: Pedigree, transmission: Transmission, selfOf = selfRule(pedigree, transmission)): GeneFlow {
   const {animals, bases} = pedigree
   const nodes = bases.length + animals.length
   const founders = founderFlow(pedigree, animal => selfOf(animal, founderInbreeding(pedigree, animal)))
@@ -98,11 +98,9 @@ export function geneFlow(pedigree: Pedigree, transmission: Transmission, selfOf:
 /** How the kinship of an animal with itself follows from its F, the kinship of its parents. */
 export type SelfRule = (animal: number, inbreeding: number) => number
 
-/** F of a founder: that of its base. */
-export function founderInbreeding({animals, bases}: Pedigree, animal: number): number {
-  const base = animals[animal]?.base ?? null
-  return base === null ? 0 : bases[base]?.inbreeding ?? 0
-}
+/** By its sex, as it is of real birds. */
+export const selfRule = ({animals}: Pedigree, transmission: Transmission): SelfRule =>
+  (animal, inbreeding) => selfKinship(inbreeding, animals[animal]?.sex ?? 'unknown', transmission)
 
 /** A bird with two copies ½(1 + F), with one copy 1; a bird of unknown sex has either number on the Z. */
 export function selfKinship(inbreeding: number, sex: Animal['sex'], transmission: Transmission): number {

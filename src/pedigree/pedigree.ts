@@ -47,3 +47,17 @@ export interface Pedigree {
 
 /** Which genes are followed: an autosome's, the Z's, or the mother's line (mitochondria, and the W of hens). */
 export type Transmission = 'autosome' | 'Z' | 'dam line'
+
+/** Descent is known no further: no parents on record, nor birds that it may be. */
+export const isFounder = (animal: Animal | undefined): boolean => animal !== undefined && animal.matings.length === 0 && !animal.oneOf
+
+/** Every animal that one's figures are worked from: its possible parents, the stand-in for its dam, the birds that it may be. One may be named twice. */
+export function aboveOf({matings = [], oneOf = [], damStandIn}: Partial<Animal> = {}): readonly number[] {
+  const above = damStandIn === undefined ? [] : [damStandIn]
+  for (const {sire, dam} of matings) {
+    if (sire !== null) above.push(sire)
+    if (dam !== null) above.push(dam)
+  }
+  for (const {animal} of oneOf) above.push(animal)
+  return above
+}

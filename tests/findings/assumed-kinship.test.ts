@@ -22,11 +22,18 @@ describe('assumedKinship(book, birds)', () => {
   })
 
   it('leaves out what kinships stated of single birds leave no room for', () => {
-    const near = bird('7', 'male', {strain: old}), pair = [{with: near, kinship: 0.26}]
-    const twin = bird('8', 'male', {strain: old, kin: [...pair, {with: cock, kinship: 0.26}]})
-    Object.assign(near, {kin: [{with: twin, kinship: 0.26}, {with: cock, kinship: 0}]})
-    const tight = logbook('2025-10-30', {strains: [old], birds: [cock, near, twin, young, hen], project: {...project, recurrent: old}})
-    for (const {mean} of assumedKinship(tight, [young], pedigreeOfBook(tight))?.at ?? []) expect(mean).toBeGreaterThanOrEqual(0)
+    // by hand: 0.52 − 2 · 0.37²/0.52 is below 0, and with 0.03 in common to all 0.49 − 2 · 0.34²/0.49 is above
+    const first = bird('9', 'male', {strain: old}), near = bird('7', 'male', {strain: old}), third = bird('8', 'male', {strain: old}), kin = [{with: third, kinship: 0.37}]
+    for (const each of [first, near]) Object.assign(each, {kin})
+    const tight = logbook('2025-10-30', {strains: [old], birds: [first, near, third, young, cock, hen], project: {...project, recurrent: old}})
+    expect(assumedKinship(tight, [young], pedigreeOfBook(tight))?.at.map(({kinship}) => kinship)).toEqual([0.03, 0.05, 0.1])
+  })
+
+  it('throws what is a slip of ours: kinship stated of a bird that has parents', () => {
+    const claimed = bird('9', 'male', {strain: old}), his = chick('5', 'male', [[claimed, hen]])
+    Object.assign(claimed, {kin: [{with: his, kinship: 0.1}]})
+    const wrong = logbook('2025-10-30', {strains: [old], birds: [claimed, hen, his], project: {...project, recurrent: old}})
+    expect(() => assumedKinship(wrong, [hen], pedigreeOfBook(wrong))).toThrow('not both founders')
   })
 
   it('has nothing to say without a strain or birds', () => {

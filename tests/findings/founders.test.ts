@@ -35,6 +35,11 @@ describe('founders(book)', () => {
     expect(left?.founders.map(({bird, cocks, hens}) => `${bird.band} ${cocks} ${hens}`)).toEqual(['B-1 1 1', 'H-1 1 1', 'B-2 0 1', 'H-2 0 1', 'B-3 0 0', 'H-3 0 0'])
   })
 
+  it('counts a found bird with each founder that one of the birds it may be descends from', () => {
+    const left = founded({...f1, 'birds/X-1.md': file('X-1', 'sex: female\nhatched: 2024\nmaybe: [24-902, 24-903]')})
+    expect(left?.founders.map(({bird, hens}) => `${bird.band} ${hens}`)).toEqual(['B-1 2', 'H-1 2', 'B-2 2', 'H-2 2', 'B-3 0', 'H-3 0'])
+  })
+
   it('names lines that end: a cock without a living son, a hen without a living daughter', () => {
     expect(founded(f1)?.endingLines.map(({bird, sons, daughters}) => [bird.band, sons, daughters])).toEqual([['H-2', 0, 1]])
   })

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
-import {baseKinship, founderFlow} from '../../src/pedigree/founder-flow.ts'
+import {baseKinship, contradictedFounders, founderFlow, founderInbreeding} from '../../src/pedigree/founder-flow.ts'
 import type {Animal, Base, Kin, Pedigree} from '../../src/pedigree/pedigree.ts'
 import {expectClose} from '../expect-close.ts'
 
@@ -91,4 +91,24 @@ describe('baseKinship(bases, a, b)', () => {
     const bases = [strain(0.05), strain(0.2, 0), strain(0.3, 0), strain(0.01)]
     expect([[1, 1], [1, 2], [0, 1], [2, 2], [1, 3], [0, null]].map(([a = null, b = null]) => baseKinship(bases, a, b))).toEqual([0.2, 0.05, 0.05, 0.3, 0, 0])
   })
+})
+
+describe('contradictedFounders(pedigree)', () => {
+  const three = (...kin: Kin[]): Pedigree => ({animals: [founder(), founder(), founder()], bases: [], kin})
+
+  it('finds nothing against brothers, nor against a bird and its double', () => {
+    expect(contradictedFounders(three({animals: [0, 1], kinship: 0.25}, {animals: [1, 2], kinship: 0.25}))).toEqual([])
+    expect(contradictedFounders(three({animals: [0, 1], kinship: 0.5}))).toEqual([])
+  })
+
+  it('names the one that cannot be as near to both of two that are nothing to each other', () => {
+    // by hand: with kinship k to each of two unrelated birds ½ − 2 · k²/½ is left, below 0 from k = 0.354 on
+    expect(contradictedFounders(three({animals: [0, 2], kinship: 0.36}, {animals: [1, 2], kinship: 0.36}))).toEqual([2])
+    expect(contradictedFounders(three({animals: [0, 2], kinship: 0.35}, {animals: [1, 2], kinship: 0.35}))).toEqual([])
+  })
+})
+
+it('founderInbreeding: that of its base', () => {
+  const pedigree: Pedigree = {animals: [founder(0), founder()], bases: [strain(0, null, 0.06)], kin: []}
+  expect([0, 1].map(animal => founderInbreeding(pedigree, animal))).toEqual([0.06, 0])
 })

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {founderInbreeding, geneFlow, HANDED, selfKinship, type GeneFlow} from '../../src/pedigree/gene-flow.ts'
+import {geneFlow, HANDED, selfKinship, type GeneFlow} from '../../src/pedigree/gene-flow.ts'
 import type {Animal, Pedigree, Transmission} from '../../src/pedigree/pedigree.ts'
 import {written} from './pedigrees.ts'
 
@@ -72,10 +72,5 @@ describe('what a parent hands on', () => {
     expect(selfKinship(0.5, 'female', 'autosome')).toBe(0.75)
     expect((['male', 'female', 'unknown'] as const).map(sex => selfKinship(0.5, sex, 'Z'))).toEqual([0.75, 1, 0.875])
     expect(selfKinship(0.5, 'male', 'dam line')).toBe(1)
-  })
-
-  it('founderInbreeding: that of its base', () => {
-    const pedigree = alone([founder('male', 0), founder()], [{inbreeding: 0.06, kinship: 0, within: null}])
-    expect([0, 1].map(animal => founderInbreeding(pedigree, animal))).toEqual([0.06, 0])
   })
 })
