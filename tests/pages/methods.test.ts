@@ -1,4 +1,7 @@
+import {readFileSync} from 'node:fs'
+import {fileURLToPath} from 'node:url'
 import {describe, expect, it} from 'vitest'
+import {filesOf} from '../folders/files-of.ts'
 import {METHODS, methodsPage, type MethodsView} from '../../src/pages/methods.ts'
 
 /** What each worked example must say. The numbers come from the source named; the words around them are ours. */
@@ -91,6 +94,13 @@ describe('methods', () => {
       expect(method.edges.startsWith('- ')).toBe(true)
       expect(method.source.endsWith('.')).toBe(true)
     }
+  })
+
+  it('are where the pages’ ways to them lead', () => {
+    const templates = fileURLToPath(new URL('../../templates/pages/', import.meta.url))
+    const led = filesOf(templates).flatMap(file => [...readFileSync(`${templates}${file}`, 'utf8').matchAll(/methods\.html#([a-z-]+)/g)].map(([, id = '']) => id))
+    expect(led.length).toBeGreaterThan(10)
+    expect(led.filter(id => !METHODS.some(method => method.id === id))).toEqual([])
   })
 
   it('are all on the page', () => {
