@@ -4,6 +4,8 @@ import type {Reading, Records} from '../records/records.ts'
 
 export interface Bench {
   readonly records: Records
+  /** the reference of loci, as far as the traits name them */
+  readonly reference: Reading['reference']
   /** every file that was read */
   readonly files: readonly string[]
   readonly note: Note
@@ -21,6 +23,7 @@ export function benchOf(reading: Reading, note: Note): Bench {
   let bands: Set<string> | null = null
   return {
     records: reading.records,
+    reference: reading.reference,
     files: [...reading.texts.keys()],
     note,
     noteAbout: ({at}) => (reading.faulty.has(at.file) ? () => undefined : note),

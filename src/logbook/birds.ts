@@ -13,6 +13,7 @@ import {FOUNDER} from './parentage.ts'
 import type {Photographs} from './photographs.ts'
 import {UNPLACED} from './steps.ts'
 import {told, type Told} from './tellings.ts'
+import {testedOf} from './tested.ts'
 import type {Traits} from './traits.ts'
 import {bandsInTurn, wearings, type Wearing} from './wearing.ts'
 
@@ -45,6 +46,7 @@ export function linkBirds(groups: readonly Told[], rooms: Rooms, bench: Bench): 
       kind: 'bird', count: 1, at, body, id: ids[index] ?? '', band: draft.worn.at(-1)?.band ?? '',
       bands: draft.worn.map(({band, from, to, lost}) => ({band, from, to, lost})),
       hatch: draft.hatch, hatched: draft.hatched, left: draft.left, ...toldOf(draft.tellings, draft.hatch, rooms),
+      tested: testedOf(draft.tellings, rooms.traits.loci, bench),
       parentage: FOUNDER, step: UNPLACED, shares: new Map(), looks: new Map(), outOf: null, maybe: [], kin: [], weighings: [],
     }
     tellings.set(bird, draft.tellings)

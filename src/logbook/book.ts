@@ -2,12 +2,17 @@
  * The logbook: every record of a project, linked. Nothing in here is a string that names something else; a sire is a Bird,
  * a pen a Pen. Whatever must not be published (a keeper's name without consent, `private:` fields, comments) never enters.
  */
+import type {GenotypePattern} from '../heredity/genotype-notation.ts'
+import type {Locus} from '../heredity/locus.ts'
 import type {Day, PartialDate} from '../records/dates.ts'
 import type {Spot} from '../records/problem.ts'
 import {CARE_WORDS} from '../records/schema/care.ts'
+import type {CAUTION_WORDS, SOURCE_WORDS} from '../records/schema/locus.ts'
 import {SEX_WORDS} from '../records/schema/parts.ts'
 import {REQUIREMENT_WORDS} from '../records/schema/requirements.ts'
 import type {Species} from '../records/species.ts'
+
+export type {Locus}
 
 export const SEXES = SEX_WORDS
 export type Sex = (typeof SEXES)[number]
@@ -26,6 +31,10 @@ export interface Logbook {
   readonly asOf: Day
   readonly strains: readonly Strain[]
   readonly traits: readonly Trait[]
+  /** every locus that some trait names, once, by its symbol */
+  readonly loci: ReadonlyMap<string, BookLocus>
+  /** which of them lie near each other; of two that are not here nothing is known, and they go their own ways */
+  readonly linkages: readonly BookLinkage[]
   readonly keepers: readonly Keeper[]
   /** parents before their chicks */
   readonly birds: readonly Bird[]
@@ -112,9 +121,10 @@ export interface Trait extends Written {
   readonly scoredFrom: number
   /** seen only in hens that have begun to lay */
   readonly fromFirstEgg: boolean
+  /** those it names and those its rules name: the same things as in the book's `loci` */
   readonly loci: readonly Locus[]
-  /** first match wins */
-  readonly shows: readonly {readonly genotypes: ReadonlyMap<string, string>; readonly is: string}[]
+  /** first match wins; empty where no rules are known */
+  readonly shows: readonly Rule[]
   /** true state → scored state → chance; empty when none is stated */
   readonly misscoring: ReadonlyMap<string, ReadonlyMap<string, number>>
 }
@@ -127,10 +137,54 @@ export type Wanted =
   | {readonly kind: 'about'; readonly value: number; readonly tolerance: number | null}
   | {readonly kind: 'between'; readonly low: number; readonly high: number}
 
-export interface Locus {
-  readonly symbol: string
-  readonly on: 'autosome' | 'Z'
-  readonly alleles: readonly string[]
+/** One line of a trait's rules: what birds of these genotypes look like. */
+export interface Rule {
+  /** what it asks of each locus that it names */
+  readonly patterns: ReadonlyMap<Locus, GenotypePattern>
+  /** a state of the trait, or `lethal`: of such chicks none hatches */
+  readonly is: string
+  /** the only sex it holds for */
+  readonly sex: 'male' | 'female' | null
+  /** share of the birds it fits that show it, 0 to 1; of the rest the next rule that fits holds */
+  readonly penetrance: number
+  /** whose rule it is */
+  readonly from: 'project' | 'reference'
+}
+
+export interface BookLocus {
+  readonly locus: Locus
+  /** what is known of it beyond its alleles: from the project's own record of it, else from the reference; null where neither has it */
+  readonly known: KnownLocus | null
+}
+
+/** What a breeder ought to know of a locus. */
+export interface KnownLocus {
+  /** whose words these are */
+  readonly from: 'project' | 'reference'
+  /** `Pea comb` */
+  readonly name: string
+  /** Markdown */
+  readonly body: string
+  readonly chromosome: string | null
+  readonly gene: string | null
+  readonly dominance: string | null
+  readonly cautions: readonly {readonly about: (typeof CAUTION_WORDS)[number]; readonly says: string}[]
+  /** what is often heard and does not hold, with what holds */
+  readonly beliefs: readonly {readonly heard: string; readonly right: string}[]
+  /** what is not settled, or is known from memory only */
+  readonly doubts: readonly string[]
+  readonly sources: readonly {readonly by: string; readonly year: number | null; readonly known: (typeof SOURCE_WORDS)[number]}[]
+  /** its number in the catalogue of inherited traits of animals */
+  readonly catalogue: string | null
+}
+
+export interface BookLinkage {
+  readonly loci: readonly [Locus, Locus]
+  /** share of gametes that cross over between them, 0 to ½ */
+  readonly recombination: number
+  /** why that share is not to be relied on */
+  readonly doubt: string | null
+  readonly from: 'project' | 'reference'
 }
 
 /** One scoring of one trait. `value` is a state for `states` and `ordered`, else a number in the trait's unit. */
@@ -248,6 +302,8 @@ export interface Bird extends Chicks, Written {
   readonly photos: readonly Photo[]
   /** first egg seen */
   readonly firstEgg: PartialDate | null
+  /** what DNA tests found, taken as certain */
+  readonly tested: ReadonlyMap<Locus, GenotypePattern>
 }
 
 export interface Tally extends Chicks {

@@ -74,7 +74,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
   const {records} = bench
   const strains = linkStrains(bench)
   const traits = linkTraits(bench)
-  strains.readTraits(traits, traits.all.flatMap(trait => trait.loci.map(locus => locus.symbol)))
+  strains.readTraits(traits)
   const keepers = linkKeepers(bench)
   const photographs = linkPhotographs(bench)
   const project = projectOf(strains)
@@ -93,7 +93,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
   const looseWeighings = linkWeighings(bench, birds, hatches, traits)
   linkLooks(bench, birds, hatches, traits, keepers)
   const book: Logbook = {
-    project, asOf: ownAsOf ?? latestDay(records) ?? 0, strains: strains.all, traits: traits.all, birds: inOrder, pens: pens.all, hatches: hatches.all,
+    project, asOf: ownAsOf ?? latestDay(records) ?? 0, strains: strains.all, traits: traits.all, loci: traits.loci.all, linkages: traits.loci.linkages, birds: inOrder, pens: pens.all, hatches: hatches.all,
     looseWeighings, eggCounts: linkEggCounts(bench, birds, pens), feedings: linkFeedings(bench, hatches, pens), shows: linkShows(bench, birds, keepers),
     drafts: linkDrafts(bench, traits, photographs), requirements: linkRequirements(bench, traits), care: linkCare(bench, birds, pens, hatches),
     diary: linkDiary(bench, photographs), stepNotes: linkStepNotes(records), later: 0, keepers: keepers.finish(),

@@ -7,14 +7,17 @@ import type {Strain, Trait} from './book.ts'
 import {directory, type Directory} from './directory.ts'
 import {chancesDoNotSum, SLACK} from './inspect/chances-do-not-sum.ts'
 import {kinshipTooHigh, mostKinship} from './inspect/kinship-too-high.ts'
+import {unknownAllele} from './inspect/unknown-allele.ts'
 import {unknownLocus} from './inspect/unknown-locus.ts'
 import {unknownState} from './inspect/unknown-state.ts'
 import {unknownStrain} from './inspect/unknown-strain.ts'
+import type {Loci} from './loci.ts'
+import type {Traits} from './traits.ts'
 
 /** Strains by their ids, with a way to tell what each breeds true for once the traits are known (a trait knows no strain, a strain names traits). */
 export interface Strains extends Directory<Strain> {
   readonly all: readonly Strain[]
-  readTraits(traits: Directory<Trait>, symbols: readonly string[]): void
+  readTraits(traits: Traits): void
 }
 
 export function linkStrains(bench: Bench): Strains {
@@ -27,7 +30,7 @@ export function linkStrains(bench: Bench): Strains {
   return {
     ...directory(named, unknownStrain, name => bench.isFaulty(`strains/${name}.md`), bench.note),
     all,
-    readTraits(traits, symbols) {
+    readTraits(traits) {
       for (const {record, trueFor} of made) {
         for (const {key, value: state, at, keyAt} of record.data['true-for'] ?? []) {
           const trait = traits.find({text: key, at: keyAt})
@@ -35,18 +38,20 @@ export function linkStrains(bench: Bench): Strains {
           if (trait.states.includes(state)) trueFor.set(trait, state)
           else bench.noteAbout(trait)(unknownState(trait, state, at))
         }
-        noteAlleles(record, symbols, bench)
+        noteAlleles(record, traits.loci, bench)
       }
     },
   }
 }
 
-/** Stated alleles make a whole at each locus, and the locus is one that some trait describes. */
-function noteAlleles({data}: RecordOf<'strain'>, symbols: readonly string[], bench: Bench): void {
+/** Stated alleles make a whole at each locus and are its own, and the locus is one that some trait describes. */
+function noteAlleles({data}: RecordOf<'strain'>, loci: Loci, bench: Bench): void {
   for (const {key, value, at, keyAt} of data.alleles ?? []) {
     const sum = value.reduce((total, allele) => total + allele.value, 0)
     if (Math.abs(sum - 1) > SLACK) bench.note(chancesDoNotSum(at, sum, `the alleles of ${key}`))
-    if (!symbols.includes(key) && !bench.hasFaultyIn('traits/')) bench.note({...unknownLocus(key, keyAt, near(key, symbols)), severity: 'warning'})
+    const locus = loci.get(key)
+    for (const allele of value) if (locus && !locus.alleles.includes(allele.key)) bench.note(unknownAllele(allele.key, locus, allele.keyAt))
+    if (!locus && !bench.hasFaultyIn('traits/') && !bench.isFaulty(`loci/${key}.md`)) bench.note({...unknownLocus(key, keyAt, near(key, loci.symbols)), severity: 'warning'})
   }
 }
 

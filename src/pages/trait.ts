@@ -58,7 +58,7 @@ export function traitPage(trait: Trait, findings: Findings): Page {
   const view: TraitView = {
     name: trait.name, facts: facts(trait, findings),
     lead: `${trait.required ? 'Required by the standard' : sentence(KINDS[trait.kind])}. ${standingWords(trait, findings)}`,
-    course: courseOf(trait, findings), inheritance: inheritanceOf(trait), strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body, plates: plates(trait.photos ?? [], trait.name, false),
+    course: courseOf(trait, findings), inheritance: inheritanceOf(trait, findings.book), strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body, plates: plates(trait.photos ?? [], trait.name, false),
   }
   return {path: traitPath(trait), template: 'trait', title: trait.name, section: 'traits', view, search: {kind: 'trait', words: `${trait.name} ${trait.states.join(' ')} ${trait.loci.map(({symbol}) => symbol).join(' ')}`}}
 }

@@ -9,9 +9,10 @@ import {KINDS, type KindId} from './kinds.ts'
 import {homeOf, misplaced, type Home} from './misplaced.ts'
 import {idOf, isWords, ownerOf, placeFor} from './places.ts'
 import type {Note, Slip, Spot} from './problem.ts'
-import type {EggRow, FeedRow, FileRecord, Reading, Records, ScoreRow, WeighRow} from './records.ts'
+import type {EggRow, FeedRow, FileRecord, Reading, RecordOf, Records, ScoreRow, WeighRow} from './records.ts'
 import {readMeasures} from './measures.ts'
 import {readScoringDay} from './scoring-day.ts'
+import {SHIPPED_LOCI} from './shipped-loci.ts'
 import {isList, isMap, type Raw} from './raw.ts'
 
 /** What one file holds. */
@@ -24,8 +25,12 @@ export type FileReading =
   /** a record that belongs elsewhere, and is not read here */
   | {readonly what: 'misplaced'; readonly home: Home; readonly owner: KindId | null}
 
-/** Reads every file of a folder. */
-export function readRecords(folder: Folder): Reading {
+/**
+ * Reads every file of a folder, and of the reference of loci those that the traits name.
+ *
+ * @param reference a folder whose `loci/` holds the reference; ours when none is given
+ */
+export function readRecords(folder: Folder, reference: Folder = SHIPPED_LOCI): Reading {
   const files = folder.list().sort((a, b) => (a < b ? -1 : a > b ? 1 : 0))
   const slips: Slip[] = []
   const note: Note = slip => slips.push(slip)
@@ -54,8 +59,9 @@ export function readRecords(folder: Folder): Reading {
       homes.push([reading.home.file, file])
     } else if (reading) readings.push(reading)
   }
+  const records = gather(readings, photos)
   return {
-    records: gather(readings, photos), slips, files: files.length, texts,
+    records, slips, reference: lociNamed(records, reference), files: files.length, texts,
     faulty: new Map([...slips.filter(slip => slip.severity === 'error').map(({at: {file}}): [string, string] => [file, file]), ...homes]),
   }
 }
@@ -86,6 +92,23 @@ export function readFile(file: string, {text, commented}: Blanked, note: Note): 
   }
   return data === undefined ? null : {what: 'record', kind: owner.kind, record: {file, id: idOf(file), data, body, at}}
 }
+
+/** The loci of the reference that the traits of a project name, and the symbols of all. A fault in the reference is ours, not the keeper's. */
+function lociNamed({trait}: Records, reference: Folder): Reading['reference'] {
+  const named = new Set(trait.flatMap(({data}) => data.loci ?? []).flatMap(({symbol, linked}) => [symbol, ...linked.map(({key}) => key)]))
+  if (named.size === 0) return NO_REFERENCE
+  const files = new Map(reference.list().map(file => [idOf(file), file]))
+  const loci = new Map<string, RecordOf<'locus'>>()
+  for (const symbol of named) {
+    const file = files.get(symbol)
+    const reading = file === undefined ? null : readFile(file, {text: reference.text(file), commented: false}, ({reason}) => { throw new Error(`${file}: ${reason}`) })
+    // what lies in `loci/` is read as a locus
+    if (reading?.what === 'record') loci.set(symbol, reading.record as RecordOf<'locus'>)
+  }
+  return {symbols: [...files.keys()].sort(), loci}
+}
+
+const NO_REFERENCE: Reading['reference'] = {symbols: [], loci: new Map()}
 
 /** The text of a file with plain line ends and no byte-order mark; null, and a slip, when it is not text. */
 function readText(folder: Folder, file: string, note: Note): string | null {

@@ -67,6 +67,8 @@ export type Records = {readonly [K in KindId]: readonly RecordOf<K>[]} & {
 
 export interface Reading {
   readonly records: Records
+  /** of the reference of loci: those that the traits name, by symbol, and the symbols of all (none where no trait names a locus) */
+  readonly reference: {readonly symbols: readonly string[]; readonly loci: ReadonlyMap<string, RecordOf<'locus'>>}
   /** in the order found; `locate` sorts them by place */
   readonly slips: readonly Slip[]
   /** files looked at */

@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {donorGenes, type DonorGene} from '../../src/findings/donor-gene.ts'
 import type {Bird, Logbook, Trait} from '../../src/logbook/book.ts'
-import {comb, logbook} from '../pages/small-logbook.ts'
+import {comb, logbook, rule} from '../pages/small-logbook.ts'
 import {donorBook} from './breeding-book.ts'
 
 const only = (book: Logbook, group: readonly Bird[] = book.birds.slice(-4)): DonorGene => {
@@ -55,7 +55,7 @@ describe('donorGenes(book, group)', () => {
   })
 
   it('rules nothing out by looks where one copy does not show', () => {
-    const hidden: Trait = {...comb, shows: [{genotypes: new Map([['P', 'p+/_']]), is: 'single'}, {genotypes: new Map([['P', 'P/P']]), is: 'pea'}]}
+    const hidden: Trait = {...comb, shows: [rule({P: 'p+/_'}, 'single', comb.loci), rule({P: 'P/P'}, 'pea', comb.loci)]}
     const fresh = donorBook()
     const birds = fresh.birds.map(bird => Object.assign(bird, {looks: new Map([...bird.looks].map(([, look]) => [hidden, look]))}))
     const donors = fresh.project.donors.map(strain => Object.assign(strain, {trueFor: new Map([[hidden, 'pea']])}))
@@ -64,7 +64,8 @@ describe('donorGenes(book, group)', () => {
   })
 
   it('on the Z a hen gives none to her daughters, and one copy to her sons', () => {
-    const onZ: Trait = {...comb, loci: [{symbol: 'P', on: 'Z', alleles: ['P', 'p+']}]}
+    const loci = [{symbol: 'P', on: 'Z', alleles: ['P', 'p+']}] as const
+    const onZ: Trait = {...comb, loci, shows: [rule({P: 'P/_'}, 'pea', loci), rule({P: 'p+/_'}, 'single', loci)]}
     const fresh = donorBook()
     for (const bird of fresh.birds) Object.assign(bird, {looks: new Map([...bird.looks].map(([, look]) => [onZ, look]))})
     for (const strain of fresh.project.donors) Object.assign(strain, {trueFor: new Map([[onZ, 'pea']])})

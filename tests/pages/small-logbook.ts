@@ -1,7 +1,8 @@
 /** Hand-made logbooks for the pages: a project one week old, and a small invented one with a bit of everything. */
 import type {
-  Bird, Hatch, Logbook, Look, Parentage, Pen, Project, Score, Sex, Stay, Step, Strain, Tally, Trait,
+  Bird, Hatch, Locus, Logbook, Look, Parentage, Pen, Project, Rule, Score, Sex, Stay, Step, Strain, Tally, Trait,
 } from '../../src/logbook/book.ts'
+import {readGenotype} from '../../src/heredity/genotype-notation.ts'
 import {looksOf} from '../../src/logbook/looks.ts'
 import {looseWeighings} from '../../src/logbook/weighings.ts'
 import {parseDate} from '../../src/records/dates.ts'
@@ -30,11 +31,23 @@ export const trait = (id: string, name: string, more: Partial<Trait> = {}): Trai
 export const holm = strain('holm-white', 'Holm White', {role: 'recurrent', body: 'White birds of the holm.'})
 export const fell = strain('fell-buff', 'Fell Buff', {role: 'donor'})
 
+/** A rule of a trait's inheritance: `rule({P: 'P/_'}, 'pea', loci)`. */
+export function rule(genotypes: Readonly<Record<string, string>>, is: string, loci: readonly Locus[], more: Partial<Rule> = {}): Rule {
+  const patterns = loci.flatMap(locus => {
+    const text = genotypes[locus.symbol]
+    const read = text === undefined ? null : readGenotype(text, locus)
+    if (read && read.kind !== 'read') throw new Error(`no genotype: ${text}`)
+    return read ? [[locus, read.pattern] as const] : []
+  })
+  return {patterns: new Map(patterns), is, sex: null, penetrance: 1, from: 'project', ...more}
+}
+
+const P: Locus = {symbol: 'P', on: 'autosome', alleles: ['P', 'p+']}
 const pea = {kind: 'states', states: ['pea']} as const
 export const comb = trait('comb', 'Comb', {
   body: 'Scored in hand, from *above*.', states: ['pea', 'single'], wanted: {male: pea, female: pea}, required: true, scoredFrom: 42,
-  loci: [{symbol: 'P', on: 'autosome', alleles: ['P', 'p+']}],
-  shows: [{genotypes: new Map([['P', 'P/_']]), is: 'pea'}, {genotypes: new Map([['P', 'p+/p+']]), is: 'single'}],
+  loci: [P],
+  shows: [rule({P: 'P/_'}, 'pea', [P]), rule({P: 'p+/p+'}, 'single', [P])],
 })
 export const weight = trait('weight-20', 'Weight at 20 weeks', {
   kind: 'measured', unit: 'g', measure: 'weight', atAge: 140, window: 10,
@@ -71,7 +84,7 @@ export function looks(...scores: readonly Score[]): Map<Trait, Look> {
 export const bird = (id: string, sex: Sex, more: Partial<Bird> = {}): Open<Bird> => ({
   kind: 'bird', count: 1, at, body: '', id, band: id, sex, hatched: null, hatch: null, parentage: founder, step: strainStep(holm), shares: new Map([[holm, 1]]),
   looks: new Map(), left: null, bands: [{band: id, from: null, to: null, lost: false}], sexings: [], strain: holm, stepWritten: null, keptAt: [], kept: null,
-  family: null, mark: null, outOf: null, maybe: [], kin: [], flock: null, weighings: [], observations: [], photos: [], firstEgg: null, ...more,
+  family: null, mark: null, outOf: null, maybe: [], kin: [], flock: null, weighings: [], observations: [], photos: [], firstEgg: null, tested: new Map(), ...more,
 })
 
 export const stay = (of: Bird, more: Partial<Stay> = {}): Stay => ({bird: of, from: null, to: null, chance: null, at, ...more})
@@ -104,7 +117,7 @@ export function withLooks(one: Open<Bird>, traits: readonly Trait[]): Bird {
 
 export function logbook(asOf: string, {looseWeighings: loose = [], ...more}: Partial<Logbook> = {}): Logbook {
   const book: Logbook = {
-    project, asOf: date(asOf).first, strains: [holm, fell], traits: [comb, weight], keepers: [], birds: [], pens: [], hatches: [], looseWeighings: [],
+    project, asOf: date(asOf).first, strains: [holm, fell], traits: [comb, weight], loci: new Map([[P.symbol, {locus: P, known: null}]]), linkages: [], keepers: [], birds: [], pens: [], hatches: [], looseWeighings: [],
     eggCounts: [], feedings: [], shows: [], drafts: [], requirements: null, care: [], diary: [], stepNotes: new Map(), tellableFiles: new Set(), later: 0, ...more,
   }
   for (const one of book.birds) withLooks(one, book.traits)

@@ -208,7 +208,7 @@ describe('a folder', () => {
   it.each([
     ['photo/a.jpg', 'move it to photos/a.jpg'], ['birds/a.JPG', 'move it to photos/a.JPG'], ['measure/a.csv', 'move it to measures/a.csv'],
     ['weights.csv', 'move it to measures/weights.csv (weigh days, eggs, feed) or scores/weights.csv (scoring days)'], ['vet.pdf', 'move it to papers/vet.pdf, or out of the records'],
-    ['notes/x.xyz', 'records lie in strains, traits, keepers, birds, pens, hatches, shows, standard, care, diary, steps, measures, scores, photos, papers; move it there, or out of the records'],
+    ['notes/x.xyz', 'records lie in strains, traits, loci, keepers, birds, pens, hatches, shows, standard, care, diary, steps, measures, scores, photos, papers; move it there, or out of the records'],
   ])('%s: %s', (file, remedy) => {
     expect(readFiles({[file]: good}).problems).toMatchObject([{code: 'unplaced-file', severity: 'warning', remedy}])
   })

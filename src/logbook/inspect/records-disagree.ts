@@ -8,7 +8,7 @@ const HATCH = '---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nchicks:\n  - {
 
 export const entry: ManualEntry = {
   code: 'records-disagree', severity: 'error', title: 'Two records of one bird that disagree',
-  cause: 'A bird’s own file and its line in the hatch say different things of its sex, hatch day, strain, parents or end, or two hatches list it.',
+  cause: 'A bird’s own file and its line in the hatch say different things of its sex, hatch day, strain, parents, tests or end, or two hatches list it.',
   remedy: 'Mend the wrong one. Where a sex was mistaken at first, write the sexings in turn: sex: [{is: female, on: 2024-05}, {is: male, on: 2024-08}].',
   wrong: {'hatches/2024-09.md': HATCH, 'birds/24-901.md': '---\nband: 24-901\nsex: male\n---\n'},
   right: {'hatches/2024-09.md': HATCH, 'birds/24-901.md': '---\nband: 24-901\nsex: [{is: female, on: 2024-05}, {is: male, on: 2024-08}]\n---\n'},
@@ -43,11 +43,18 @@ function compare(bird: Bird, first: Telling, other: Telling, disagree: Disagree)
   if (strain && first.hatch?.strain && first.hatch.strain.id !== strain.text && bird.strain !== null) {
     disagree('strain', other, first, `strain ${strain.text} here, ${first.hatch.strain.id} in its hatch`, 'mend the wrong one')
   }
+  for (const {key, value} of other.told.tested ?? []) {
+    const found = first.told.tested?.find(test => test.key === key)?.value
+    if (found !== undefined && plain(alike(found)) !== plain(alike(value))) disagree('tested', other, first, `tested ${key} ${value} here, ${found} in the other record`, 'mend the wrong one, or write it in one place only')
+  }
   for (const key of ['sire', 'dam', 'pen', 'left'] as const) {
     const one = other.told[key], another = first.told[key]
     if (one && another && plain(one) !== plain(another)) disagree(key, other, first, `the two records do not give the same ${key === 'left' ? 'end' : key}`, 'mend the wrong one, or write it in one place only')
   }
 }
+
+/** A genotype whatever the order of its alleles. */
+const alike = (genotype: string): readonly string[] => genotype.split('/').map(allele => allele.trim()).sort()
 
 /** What was read, without where it stands. */
 const plain = (value: unknown): string => JSON.stringify(value, (key, inner: unknown) => (key === 'at' || key === 'keyAt' ? undefined : inner))

@@ -25,6 +25,7 @@ sex: male
 strain: holm-white
 hatched: 2022-03-14
 comb: single
+tested: {P: p+/p+}
 bands: [{band: Y-118, from: 2022-03, to: 2022-05}, {band: 22-004, from: 2022-05}]
 observations:
   - {on: 2022-09-01, temperament: calm, vigour: 4 of 5, note: Carries his tail low.}

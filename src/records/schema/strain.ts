@@ -7,7 +7,7 @@ const strain = object('a strain', {
   name: required(text('a name such as Fell Buff'), 'The strain’s name.'),
   role: required(oneOf(['recurrent', 'donor', 'other']), 'The recurrent strain is the one crossed back to; a donor gives a trait.'),
   'true-for': optional(mapOf('traits with the state it breeds true for', text('a state')), 'Traits it breeds true for: the alleles are fixed.'),
-  alleles: optional(mapOf('loci with stated shares of their alleles', mapOf('alleles with their shares', chance)), 'Stated shares of alleles, where it does not breed true.'),
+  alleles: optional(mapOf('loci with stated shares of their alleles', mapOf('alleles with their shares', chance)), 'Stated shares of alleles, where it does not breed true, or where several genotypes look as it does. A locus of which nothing is said is taken to have every allele alike.'),
   inbreeding: optional(chance, 'The inbreeding of its founders; 0 when not given.'),
   kinship: optional(chance, 'The kinship of two of its founders; 0 when not given.'),
   photos,

@@ -1,7 +1,8 @@
 import {age, chance, reference, text, unit, yesNo} from '../scalars.ts'
-import {byForm, listOf, mapOf, object, oneOf, optional, refuse, required, scalar, type ValueOf} from '../shape.ts'
+import {byForm, listOf, mapOf, object, optional, refuse, required, scalar, type ValueOf} from '../shape.ts'
 import {inside} from '../problem.ts'
 import {kind} from './kind.ts'
+import {rules, traitLoci} from './loci.ts'
 import {photos, privateNotes, SEX_WORDS, type SexWord} from './parts.ts'
 
 const scale = scalar('a scale such as 1 to 10', words => {
@@ -39,13 +40,8 @@ const trait = object('a trait', {
   required: optional(yesNo, 'Whether the standard requires it.'),
   'scored-from': optional(age, 'The age from which it can be scored; earlier scores are shown and not counted.'),
   'seen-in': optional(seenIn, 'Which birds can show it.'),
-  loci: optional(mapOf('symbols with where they lie', object('a locus', {
-    on: required(oneOf(['autosome', 'Z']), 'Where it lies.'),
-    alleles: required(listOf(text('an allele such as P or p+')), 'Its alleles.'),
-  })), 'The loci behind it.'),
-  shows: optional(listOf(object('a rule', {
-    is: required(text('a state'), 'What such a bird looks like.'),
-  }, {others: 'a locus with a genotype such as P/_'})), 'Which genotypes look like what; the first match wins, _ is any allele.'),
+  loci: optional(traitLoci, 'The loci behind it: symbols of the reference of chicken loci, as [R, P], or each written out.'),
+  shows: optional(rules, 'Which genotypes look like what; the first match wins, _ is any allele, - a hen’s missing one. Not needed where the reference has rules for these states.'),
   misscoring: optional(byForm({
     text: chance,
     map: mapOf('true looks with what they are mistaken for', mapOf('scored looks with their chances', chance)),
@@ -87,6 +83,39 @@ misscoring: 1%
 Scored in hand, from above.
 `,
   more: [
+    {title: 'Of two loci, both from the reference with their rules', example: `---
+name: Comb
+states: [walnut, rose, pea, single]
+target: walnut
+scored-from: 6 weeks
+loci: [R, P]
+---
+Scored in hand, from above.
+`},
+    {title: 'On the Z, with a rule for one sex, one for a share of the birds, and a locus near by', example: `---
+name: Ground
+states: [silver, brassy, gold]
+scored-from: 10 weeks
+loci:
+  S: {on: Z, alleles: [S, s+], linked: {K: 2.4%}}
+shows:
+  - {S: S/s+, sex: male, is: brassy, penetrance: 60%}
+  - {S: S/_, is: silver}
+  - {S: s+/_, is: gold}
+---
+A hen has one Z: S/- is silver, s+/- gold.
+`},
+    {title: 'With a double dose of which no chick hatches', example: `---
+name: Legs
+states: [short, long]
+loci: {Cp: {}}
+shows:
+  - {Cp: Cp/Cp, is: lethal}
+  - {Cp: Cp/cp+, is: short}
+  - {Cp: cp+/cp+, is: long}
+---
+Short × short loses a quarter of the eggs. Where the law forbids the mating, the law holds.
+`},
     {title: 'Measured, taken from the weigh days', example: `---
 name: Weight at 20 weeks
 unit: g

@@ -1,0 +1,73 @@
+/**
+ * The loci that the traits name, each once, from the nearest place that describes it:
+ *
+ *     written out in a trait  ▸  the project's own loci/<symbol>.md  ▸  the reference that ships with the house
+ */
+import {near} from '../records/near.ts'
+import type {RecordOf} from '../records/records.ts'
+import type {LocusNamed} from '../records/schema/loci.ts'
+import type {LocusRecord} from '../records/schema/locus.ts'
+import type {Bench} from './bench.ts'
+import type {BookLinkage, BookLocus, KnownLocus, Locus} from './book.ts'
+import {locusDescribedTwice} from './inspect/locus-described-twice.ts'
+import {unknownLocus} from './inspect/unknown-locus.ts'
+import {linkagesOf} from './linkages.ts'
+
+export interface Loci {
+  readonly all: ReadonlyMap<string, BookLocus>
+  readonly linkages: readonly BookLinkage[]
+  get(symbol: string): Locus | undefined
+  readonly symbols: readonly string[]
+  /** the record that tells more of a locus, and whose it is */
+  record(symbol: string): {readonly from: KnownLocus['from']; readonly record: RecordOf<'locus'>} | null
+}
+
+export function linkLoci(bench: Bench): Loci {
+  const own = new Map(bench.records.locus.map(record => [record.id, record]))
+  const record: Loci['record'] = symbol => {
+    const mine = own.get(symbol), theirs = bench.reference.loci.get(symbol)
+    return mine ? {from: 'project', record: mine} : theirs ? {from: 'reference', record: theirs} : null
+  }
+  const named = new Map<string, LocusNamed[]>()
+  for (const entry of bench.records.trait.flatMap(({data}) => data.loci ?? [])) named.set(entry.symbol, [...named.get(entry.symbol) ?? [], entry])
+  const all = new Map<string, BookLocus>()
+  for (const [symbol, entries] of named) {
+    const told = record(symbol)
+    const locus = locusOf(symbol, entries, told?.record.data ?? null, bench)
+    if (locus) all.set(symbol, {locus, known: told && knownOf(told.record, told.from)})
+  }
+  return {
+    all, record, symbols: [...all.keys()], get: symbol => all.get(symbol)?.locus,
+    linkages: linkagesOf({all, named, record, isKnown: symbol => all.has(symbol) || own.has(symbol) || bench.reference.symbols.includes(symbol)}, bench),
+  }
+}
+
+/** The locus as the first trait that writes it out has it, the rest from its record; null, and a slip, where nothing describes it. */
+function locusOf(symbol: string, entries: readonly LocusNamed[], record: LocusRecord | null, bench: Bench): Locus | null {
+  const stated = {
+    on: entries.find(entry => entry.on !== undefined), alleles: entries.find(entry => entry.alleles !== undefined),
+  }
+  for (const entry of entries) {
+    if (entry.on !== undefined && stated.on && entry.on !== stated.on.on) bench.note(locusDescribedTwice(symbol, entry, stated.on, `on ${where(entry.on)} here, on ${where(stated.on.on)} there`))
+    else if (entry.alleles && stated.alleles?.alleles && !sameAlleles(entry.alleles, stated.alleles.alleles)) {
+      bench.note(locusDescribedTwice(symbol, entry, stated.alleles, `with the alleles ${entry.alleles.join(', ')} here, ${stated.alleles.alleles.join(', ')} there`))
+    }
+  }
+  const on = stated.on?.on ?? record?.on, alleles = stated.alleles?.alleles ?? record?.alleles
+  if (on !== undefined && alleles !== undefined) return {symbol, on, alleles}
+  const [first] = entries
+  if (first && !bench.isFaulty(`loci/${symbol}.md`)) bench.note(unknownLocus(symbol, first.keyAt, near(symbol, bench.reference.symbols), 'named'))
+  return null
+}
+
+const where = (on: Locus['on'] | undefined): string => (on === 'Z' ? 'the Z' : 'an autosome')
+
+const sameAlleles = (some: readonly string[], others: readonly string[]): boolean => some.length === others.length && some.every(allele => others.includes(allele))
+
+function knownOf({data, body}: RecordOf<'locus'>, from: KnownLocus['from']): KnownLocus {
+  return {
+    from, name: data.name, body, chromosome: data.chromosome ?? null, gene: data.gene ?? null, dominance: data.dominance ?? null,
+    cautions: (data.cautions ?? []).map(({about, says}) => ({about, says})), beliefs: (data.beliefs ?? []).map(({heard, right}) => ({heard, right})),
+    doubts: data.doubts ?? [], sources: (data.sources ?? []).map(({by, year, known}) => ({by, year: year ?? null, known})), catalogue: data.catalogue ?? null,
+  }
+}
