@@ -1,0 +1,177 @@
+import type {Animal, Mating} from '../pedigree/pedigree.ts'
+import {chickSide, standInSide, type ChickSide, type SideAtBlock} from './chick-side.ts'
+import type {Flock} from './flock.ts'
+import {foundersGenotypes, geneBlocks, genotypesOfSex, haplotypeShares, type GeneBlock} from './gene-block.ts'
+import {genotypeOf, handedOnFromOutside} from './handed-on.ts'
+import type {Factor} from './join-graph.ts'
+import {emptyNetwork, type Doubt, type Held} from './network.ts'
+import {parentsFirst} from './parents-first.ts'
+import {whatWasSeen} from './what-was-seen.ts'
+
+export interface FlockNetwork {
+  readonly blocks: readonly GeneBlock[]
+  readonly sizes: readonly number[]
+  readonly factors: readonly Factor[]
+  /** by animal, then by block */
+  readonly held: readonly (readonly Held[])[]
+  /** by animal: null where the parent is certain or altogether outside */
+  readonly sire: readonly (Doubt | null)[]
+  readonly dam: readonly (Doubt | null)[]
+  /** by animal: the table over all its blocks, where what was seen ties several together; null where nothing does */
+  readonly together: readonly (number | null)[]
+}
+
+type Chance = (sire: number, dam: number) => number
+
+/**
+ * The flock as tables over variables: a genotype for each bird and block of loci, and for each doubt about a parent which bird it was.
+ *
+ * A chick of certain parents is one table over three genotypes. Where one of several birds may be the parent, a variable of source and haplotype handed on
+ * stands between, so that no table ever holds all candidates at once; several blocks share a doubt by a variable of its own.
+ * Every chick of the flock has hatched: lethal genotypes are taken out of what its parents give, and the rest made whole.
+ *
+ * @param slack share of scores and tests that may be wrong in ways no record states
+ * @param asked animals whose genotypes at all blocks together will be asked for
+ */
+export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number> = new Set()): FlockNetwork {
+  const {pedigree: {animals, bases}, loci, linkages} = flock
+  const blocks = geneBlocks(loci, linkages), several = blocks.length > 1
+  const network = emptyNetwork(), seen = whatWasSeen(flock, blocks, slack)
+  const held: (readonly Held[])[] = [], sire: (Doubt | null)[] = [], dam: (Doubt | null)[] = [], together: (number | null)[] = []
+  const itself: (Doubt | null)[] = []
+  const outside = new Map<string, readonly Float64Array[]>()
+
+  for (const index of parentsFirst(animals)) {
+    const animal = animals[index]
+    if (!animal) continue
+    sire[index] = dam[index] = itself[index] = null
+    held[index] = animal.oneOf ? oneOf(index, animal, animal.oneOf) : animal.matings.length === 0 ? founder(index, animal) : chick(index, animal)
+    const tied = several ? seen.together(index) ?? (asked.has(index) ? () => 1 : null) : null
+    const own = held[index] ?? []
+    together[index] = tied && network.factor(own.map(({variable}) => variable), values => tied(own.map(({genotypes}, number) => genotypes[values[number] ?? 0] ?? 0)))
+  }
+  return {blocks, sizes: network.sizes, factors: network.factors, held, sire, dam, together}
+
+  function founder(index: number, {sex, base}: Animal): Held[] {
+    return blocks.map((block, number) => {
+      const shares = ofPopulation(block, base, sex), hatching = seen.hatching(number, sex)
+      return hold(index, number, genotypesOfSex(block, sex).filter(genotype => (shares[genotype] ?? 0) > 0), genotype => (shares[genotype] ?? 0) * (hatching[genotype] ?? 0))
+    })
+  }
+
+  /** A variable for a bird's genotypes at a block, with what was seen of it itself. What cannot be is left out. */
+  function hold(index: number, number: number, possible: readonly number[], prior: (genotype: number) => number): Held {
+    const own = seen.alone(index, number), left = possible.filter(genotype => (own[genotype] ?? 0) > 0)
+    const genotypes = left.length > 0 ? left : possible, variable = network.variable(genotypes.length)
+    network.factor([variable], ([value = 0]) => prior(genotypes[value] ?? 0) * (own[genotypes[value] ?? 0] ?? 0))
+    return {variable, genotypes, source: null}
+  }
+
+  /** The bird is one of these, or none of them: a bird of its base. */
+  function oneOf(index: number, {sex, base}: Animal, candidates: NonNullable<Animal['oneOf']>): Held[] {
+    const rest = 1 - candidates.reduce((sum, {chance}) => sum + chance, 0)
+    const sources: (number | null)[] = [...candidates.map(({animal}) => animal), ...(rest > 1e-12 ? [null] : [])], chances = [...candidates.map(({chance}) => chance), rest]
+    const which = several ? network.variable(sources.length) : null
+    if (which !== null) network.factor([which], ([place = 0]) => chances[place] ?? 0)
+    const all = blocks.map((block, number): Held => {
+      const shares = ofPopulation(block, base, sex), own = seen.alone(index, number)
+      const birds = sources.map(source => (source === null ? null : held[source]?.[number] ?? null))
+      const values = birds.flatMap((bird, place) => (bird?.genotypes ?? genotypesOfSex(block, sex)).map(genotype => ({place, genotype})))
+      const variable = network.variable(values.length), at = (value = 0) => values[value] ?? {place: 0, genotype: 0}
+      network.factor([variable], ([value]) => {
+        const {place, genotype} = at(value)
+        return (own[genotype] ?? 0) * (which === null ? chances[place] ?? 0 : 1) * (birds[place] ? 1 : shares[genotype] ?? 0)
+      })
+      if (which !== null) network.factor([which, variable], ([place, value]) => (at(value).place === place ? 1 : 0))
+      birds.forEach((bird, place) => {
+        if (bird) network.factor([variable, bird.variable], ([value, other = 0]) => (at(value).place !== place || at(value).genotype === bird.genotypes[other] ? 1 : 0))
+      })
+      return {variable, genotypes: values.map(({genotype}) => genotype), source: values.map(({place}) => place)}
+    })
+    const [first] = all
+    itself[index] = first ? {sources, variable: which ?? first.variable, source: which === null ? first.source ?? [] : sources.map((_, place) => place)} : null
+    return all
+  }
+
+  function chick(index: number, {matings, sex, damStandIn, outside: bases_}: Animal): Held[] {
+    const left = chickSide(network, blocks, held, sex, 'sire', matings, fromOutside(bases_?.sire ?? null, 'sire', sex))
+    const right = damStandIn === undefined ? chickSide(network, blocks, held, sex, 'dam', matings, fromOutside(bases_?.dam ?? null, 'dam', sex))
+      : standInSide(blocks, damStandIn, held[damStandIn] ?? [], sex, itself[damStandIn] ?? null)
+    sire[index] = left.doubt
+    dam[index] = right.doubt
+    const chance = pairChance(matings, left, right, damStandIn !== undefined)
+    if (several) tie(left.doubt, right.doubt, chance)
+    return blocks.map((block, number) => {
+      const a = left.at[number], b = right.at[number], hatching = seen.hatching(number, sex)
+      if (!a || !b) throw new RangeError('a chick stands at every block')
+      const all = a.handed.map(one => b.handed.map(other => conceived(block, one, other, hatching, !a.between && !b.between)))
+      const possible = genotypesOfSex(block, sex).filter(genotype => all.some(row => row.some(genotypes => (genotypes[genotype] ?? 0) > 0)))
+      const own = hold(index, number, possible.length > 0 ? possible : genotypesOfSex(block, sex), () => 1)
+      const of = [a.variable, b.variable].filter(variable => variable !== null)
+      network.factor([...of, own.variable], values => {
+        const one = a.variable === null ? 0 : values[0] ?? 0, other = b.variable === null ? 0 : values[of.length - 1] ?? 0
+        return (all[one]?.[other]?.[own.genotypes[values.at(-1) ?? 0] ?? 0] ?? 0) * (several ? 1 : chance(a.source[one] ?? 0, b.source[other] ?? 0))
+      })
+      if ((a.between || b.between) && hatching.some(share => share < 1)) makeWhole(block, a, b, hatching)
+      return own
+    })
+  }
+
+  /** Which sire goes with which dam. */
+  function tie(left: Doubt | null, right: Doubt | null, chance: Chance): void {
+    const of = [...(left ? [left.variable] : []), ...(right ? [right.variable] : [])]
+    if (of.length > 0) network.factor(of, values => chance(left ? left.source[values[0] ?? 0] ?? 0 : 0, right ? right.source[values.at(-1) ?? 0] ?? 0 : 0))
+  }
+
+  /** Where a parent is one of several: for each two that may be, 1/(share of their chicks that hatches), should they be the ones. */
+  function makeWhole(block: GeneBlock, a: SideAtBlock, b: SideAtBlock, hatching: Float64Array): void {
+    a.parents.forEach((one, k) => b.parents.forEach((other, l) => {
+      const of = [...new Set([...(a.between ? [a.variable] : []), ...(b.between ? [b.variable] : []), one.variable, other.variable].filter(variable => variable !== null))]
+      network.factor(of, values => {
+        const valueOf = (variable: number | null): number => (variable === null ? 0 : values[of.indexOf(variable)] ?? 0)
+        if ((a.between && a.source[valueOf(a.variable)] !== k) || (b.between && b.source[valueOf(b.variable)] !== l)) return 1
+        const share = conceived(block, one.handed[valueOf(one.variable)], other.handed[valueOf(other.variable)], hatching, false).reduce((sum, entry) => sum + entry, 0)
+        return share > 0 ? 1 / share : 0
+      })
+    }))
+  }
+
+  function ofPopulation(block: GeneBlock, base: number | null, sex: Animal['sex']): Float64Array {
+    return foundersGenotypes(block, sharesAt(block, base), base === null ? 0 : bases[base]?.inbreeding ?? 0, sex)
+  }
+
+  function sharesAt(block: GeneBlock, base: number | null): readonly ArrayLike<number>[] {
+    return block.loci.map(locus => flock.shares(base)[locus] ?? [])
+  }
+
+  function fromOutside(base: number | null, role: 'sire' | 'dam', sex: Animal['sex']): readonly Float64Array[] {
+    const key = `${base} ${role} ${sex}`
+    const known = outside.get(key) ?? blocks.map(block => handedOnFromOutside(block, haplotypeShares(block, sharesAt(block, base)), role, sex))
+    outside.set(key, known)
+    return known
+  }
+}
+
+/** Genotypes of chicks that hatch, by number, from what sire and dam hand on; made whole, where asked. */
+function conceived(block: GeneBlock, sire: Float64Array | undefined, dam: Float64Array | undefined, hatching: Float64Array, whole: boolean): Float64Array {
+  const chances = new Float64Array(block.genotypes.length)
+  let sum = 0
+  sire?.forEach((one, a) => {
+    if (one > 0 && a < block.haplotypes) dam?.forEach((other, b) => {
+      const genotype = genotypeOf(block, a, b), chance = one * other * (hatching[genotype] ?? 0)
+      chances[genotype] = (chances[genotype] ?? 0) + chance
+      sum += chance
+    })
+  })
+  return whole && sum > 0 && sum !== 1 ? chances.map(chance => chance / sum) : chances
+}
+
+/** Chance of two places among the sources of either side. Of a family's one hen only what her mates' chances are, given which hen she is. */
+function pairChance(matings: readonly Mating[], left: ChickSide, right: ChickSide, givenDam: boolean): Chance {
+  const sires = left.doubt?.sources ?? left.birds, dams = right.doubt?.sources ?? (givenDam ? [matings[0]?.dam ?? null] : right.birds)
+  const table = sires.map(sire => dams.map(dam => matings.filter(mating => mating.sire === sire && mating.dam === dam).reduce((sum, {chance}) => sum + chance, 0)))
+  if (!givenDam) return (k, l) => table[k]?.[l] ?? 0
+  const sums = dams.map((_, l) => table.reduce((sum, row) => sum + (row[l] ?? 0), 0))
+  const bySire = table.map(row => row.reduce((sum, chance) => sum + chance, 0))
+  return (k, l) => ((sums[l] ?? 0) > 0 ? (table[k]?.[l] ?? 0) / (sums[l] ?? 1) : bySire[k] ?? 0)
+}

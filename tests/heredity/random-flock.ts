@@ -1,0 +1,96 @@
+/** Small flocks for the twin: loops, doubtful sires and dams, unknown sexes, scores that are wrong now and then. Seeded. */
+import fc from 'fast-check'
+import type {Flock, Reading} from '../../src/heredity/flock.ts'
+import type {GenotypePattern} from '../../src/heredity/genotype-notation.ts'
+import type {Linkage, Locus} from '../../src/heredity/locus.ts'
+import type {LookRule, LookRules} from '../../src/heredity/look-rules.ts'
+import type {Animal, Mating} from '../../src/pedigree/pedigree.ts'
+
+export interface Genetics {
+  readonly loci: readonly Locus[]
+  readonly linkages?: readonly Linkage[]
+  readonly looks: readonly LookRules[]
+}
+
+const rule = (is: number | 'lethal', ...patterns: readonly (GenotypePattern | null)[]): LookRule => ({patterns, is, sex: null, penetrance: 1})
+const locus = (symbol: string, on: Locus['on'] = 'autosome', alleles: readonly string[] = [symbol, `${symbol.toLowerCase()}+`]): Locus => ({symbol, on, alleles})
+
+/** what the flocks are drawn of: one locus of each kind, two in one look, two linked, a lethal */
+export const KINDS: Readonly<Record<string, Genetics>> = {
+  'an autosomal dominant': {loci: [locus('P')], looks: [{loci: [0], states: ['pea', 'single'], seenIn: null, rules: [rule(0, [0, 'any']), rule(1, [1, 'any'])]}]},
+  'an incomplete dominant of three alleles': {
+    loci: [locus('A', 'autosome', ['A', 'B', 'C'])],
+    looks: [{loci: [0], states: ['a', 'ab', 'other'], seenIn: null, rules: [rule(0, [0, 0]), rule(1, [0, 1]), rule(2, null)]}],
+  },
+  'a Z-linked dominant': {loci: [locus('S', 'Z')], looks: [{loci: [0], states: ['silver', 'gold'], seenIn: null, rules: [rule(0, [0, 'any']), rule(1, [1, 'any'])]}]},
+  'a dominant seen in hens': {loci: [locus('O')], looks: [{loci: [0], states: ['blue', 'plain'], seenIn: 'female', rules: [rule(0, [0, 'any']), rule(1, null)]}]},
+  'extra toes of four in five': {
+    loci: [locus('Po')], looks: [{loci: [0], states: ['five', 'four'], seenIn: null, rules: [{...rule(0, [0, 'any']), penetrance: 0.8}, rule(1, null)]}],
+  },
+  'a lethal double dominant': {
+    loci: [locus('Cp')], looks: [{loci: [0], states: ['short', 'long'], seenIn: null, rules: [rule('lethal', [0, 0]), rule(0, [0, 1]), rule(1, [1, 1])]}],
+  },
+  'walnut': {
+    loci: [locus('R'), locus('P')],
+    looks: [{loci: [0, 1], states: ['walnut', 'rose', 'pea', 'single'], seenIn: null, rules: [rule(0, [0, 'any'], [0, 'any']), rule(1, [0, 'any'], null), rule(2, null, [0, 'any']), rule(3, null, null)]}],
+  },
+  'two linked loci': {
+    loci: [locus('O'), locus('P')], linkages: [{loci: [0, 1], recombination: 0.1}],
+    looks: [
+      {loci: [0], states: ['blue', 'plain'], seenIn: null, rules: [rule(0, [0, 'any']), rule(1, null)]},
+      {loci: [1], states: ['pea', 'single'], seenIn: null, rules: [rule(0, [0, 'any']), rule(1, null)]},
+    ],
+  },
+  'two loci of the Z': {
+    loci: [locus('S', 'Z'), locus('K', 'Z')],
+    looks: [
+      {loci: [0], states: ['silver', 'gold'], seenIn: null, rules: [rule(0, [0, 'any']), rule(1, null)]},
+      {loci: [1], states: ['slow', 'fast'], seenIn: null, rules: [rule(0, [0, 'any']), rule(1, null)]},
+    ],
+  },
+}
+
+/** A founder cock and a hen, another hen where there is one locus of two alleles; any bird may have any before it as parents. */
+export function randomFlock({loci, linkages = [], looks}: Genetics, chicks = 3): fc.Arbitrary<Flock> {
+  const share = fc.integer({min: 1, max: 9})
+  return fc.record({
+    shares: fc.array(fc.tuple(...loci.map(({alleles}) => fc.tuple(...alleles.map(() => share)))), {minLength: 2, maxLength: 2}),
+    inbreeding: loci.length === 1 ? fc.constantFrom(0, 0.25) : fc.constant(0),
+    wrong: fc.constantFrom(0, 0.05),
+    sexes: fc.array(fc.constantFrom('male', 'female', 'male', 'female', 'unknown') as fc.Arbitrary<Animal['sex']>, {minLength: chicks, maxLength: chicks}),
+    parents: fc.array(fc.array(fc.record({sire: fc.nat(), dam: fc.nat(), weight: fc.integer({min: 1, max: 3})}), {minLength: 1, maxLength: 2}), {minLength: chicks, maxLength: chicks}),
+    plain: fc.array(fc.boolean(), {minLength: chicks, maxLength: chicks}),
+    seen: fc.array(fc.tuple(...looks.map(({states}) => fc.array(fc.nat(states.length - 1), {maxLength: 2}))), {minLength: chicks + 3, maxLength: chicks + 3}),
+    unseen: fc.array(fc.boolean(), {minLength: chicks + 3, maxLength: chicks + 3}),
+  }).map(({shares, inbreeding, wrong, sexes, parents, plain, seen, unseen}): Flock => {
+    const few = loci.length > 1 || loci.some(({alleles}) => alleles.length > 2)
+    const animals: Animal[] = [{sex: 'male', matings: [], base: 0}, {sex: 'female', matings: [], base: 1}, ...(few ? [] : [{sex: 'female', matings: [], base: null} as const])]
+    sexes.forEach((sex, index) => {
+      const cocks = animals.flatMap((animal, number) => (animal.sex === 'male' ? [number] : [])), hens = animals.flatMap((animal, number) => (animal.sex === 'female' ? [number] : []))
+      const drawn = (parents[index] ?? []).slice(0, plain[index] ? 1 : 2)
+      const sum = drawn.reduce((all, {weight}) => all + weight, 0)
+      const pick = (list: readonly number[], at: number): number | null => (at % 11 === 10 ? null : list[at % list.length] ?? null)
+      const matings = new Map<string, Mating>()
+      for (const {sire, dam, weight} of drawn) {
+        const pair = {sire: pick(cocks, sire), dam: pick(hens, dam)}, key = `${pair.sire} ${pair.dam}`
+        matings.set(key, {...pair, chance: (matings.get(key)?.chance ?? 0) + weight / sum})
+      }
+      animals.push({sex, matings: [...matings.values()], base: null})
+    })
+    const wholes = shares.map(byLocus => byLocus.map(list => {
+      const sum = list.reduce((all, each) => all + each, 0)
+      return list.map(each => each / sum)
+    }))
+    const traits = looks.map(look => ({look, misscoring: look.states.map((_, state) => look.states.map((_other, scored) => (scored === state ? 1 - wrong : wrong / (look.states.length - 1))))}))
+    return {
+      pedigree: {animals, bases: [{inbreeding, kinship: 0, within: null}, {inbreeding: 0, kinship: 0, within: null}], kin: []},
+      loci, linkages, traits,
+      shares: base => wholes[base ?? 1] ?? [],
+      readings: animal => (unseen[animal] ? [] : (seen[animal] ?? []).flatMap((scored, trait): Reading[] => {
+        const only = looks[trait]?.seenIn
+        return scored.length === 0 || (only && animals[animal]?.sex !== only) ? [] : [{trait, scored}]
+      })),
+      tested: () => null,
+    }
+  })
+}
