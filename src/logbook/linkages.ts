@@ -1,12 +1,15 @@
 /** Which loci of the book lie near each other: as the traits state it, else as the records of the loci have it. */
 import {near} from '../records/near.ts'
 import type {Spot} from '../records/problem.ts'
+import type {RecordOf} from '../records/records.ts'
 import type {LinkRead, LocusNamed} from '../records/schema/loci.ts'
 import type {Bench} from './bench.ts'
 import type {BookLinkage, BookLocus} from './book.ts'
 import {linkageImpossible} from './inspect/linkage-impossible.ts'
 import {locusDescribedTwice} from './inspect/locus-described-twice.ts'
-import type {Loci} from './loci.ts'
+
+/** The record that tells more of a locus, and whose it is; null where there is none. */
+export type LocusRecords = (symbol: string) => {readonly from: BookLinkage['from']; readonly record: RecordOf<'locus'>} | null
 
 interface Told {
   readonly of: string
@@ -20,7 +23,7 @@ interface Told {
 interface Sources {
   readonly all: ReadonlyMap<string, BookLocus>
   readonly named: ReadonlyMap<string, readonly LocusNamed[]>
-  readonly record: Loci['record']
+  readonly record: LocusRecords
   /** is there such a locus at all, in the book or in the reference? */
   isKnown(symbol: string): boolean
 }

@@ -11,20 +11,19 @@ import type {Bench} from './bench.ts'
 import type {BookLinkage, BookLocus, KnownLocus, Locus} from './book.ts'
 import {locusDescribedTwice} from './inspect/locus-described-twice.ts'
 import {unknownLocus} from './inspect/unknown-locus.ts'
-import {linkagesOf} from './linkages.ts'
+import {linkagesOf, type LocusRecords} from './linkages.ts'
 
 export interface Loci {
   readonly all: ReadonlyMap<string, BookLocus>
   readonly linkages: readonly BookLinkage[]
   get(symbol: string): Locus | undefined
   readonly symbols: readonly string[]
-  /** the record that tells more of a locus, and whose it is */
-  record(symbol: string): {readonly from: KnownLocus['from']; readonly record: RecordOf<'locus'>} | null
+  readonly record: LocusRecords
 }
 
 export function linkLoci(bench: Bench): Loci {
   const own = new Map(bench.records.locus.map(record => [record.id, record]))
-  const record: Loci['record'] = symbol => {
+  const record: LocusRecords = symbol => {
     const mine = own.get(symbol), theirs = bench.reference.loci.get(symbol)
     return mine ? {from: 'project', record: mine} : theirs ? {from: 'reference', record: theirs} : null
   }

@@ -50,8 +50,8 @@ function locusWords({symbol, on, alleles}: Locus): string {
 /** Of the linkages that touch the trait's loci. */
 function linkageWords(loci: readonly Locus[], linkages: readonly BookLinkage[]): readonly string[] {
   return linkages.filter(({loci: pair}) => pair.some(locus => loci.includes(locus))).map(({loci: [one, other], recombination, doubt}) => {
-    const where = one.on === 'Z' ? ' of a cock; a hen hands on her Z as it is' : ''
-    return `${one.symbol} and ${other.symbol} lie near each other: ${percentSign(recombination)} of gametes cross over between them${where}.${doubt === null ? '' : ` ${doubt}`}`
+    const share = `${percentSign(recombination)} of ${one.on === 'Z' ? 'a cock’s gametes' : 'gametes'} cross over between them${one.on === 'Z' ? ', and none of a hen’s, who hands on her Z as it is' : ''}`
+    return `${one.symbol} and ${other.symbol} lie near each other: ${share}.${doubt === null ? '' : ` ${doubt}`}`
   })
 }
 
