@@ -29,6 +29,7 @@ import {standardChanges, type StandardChanges} from './standard-changes.ts'
 import {strainShares, type StrainShares} from './strain-shares.ts'
 import {trueBred, type TrueBred} from './true-bred.ts'
 import {upcoming, type Upcoming} from './upcoming.ts'
+import {workedOnce} from './worked-once.ts'
 
 /** Every answer the records give, each worked once. One file a question, beside this one. */
 export interface Findings {
@@ -45,6 +46,8 @@ export interface Findings {
   readonly census: Census
   readonly pedigree: PedigreeOfBook
   readonly kinship: Kinship
+  /** chance that the two copies of a gene come from different strains, by the pedigree's numbers */
+  readonly heterozygosity: Float64Array
   readonly closeness: readonly ClosenessOfStep[]
   /** one entry a step of `closeness` */
   readonly closenessLimits: readonly ClosenessLimits[]
@@ -74,21 +77,42 @@ export interface Findings {
   readonly audit: RecordsAudit
 }
 
-/** logbook → findings: pure, and the same for the same book. */
+/** logbook → findings: pure, and the same for the same book. Each is worked when it is first asked for. */
 export function study(book: Logbook): Findings {
-  const ladder = ladderOf(book)
-  const bred = trueBred(book, ladder), spread = spreadOfMeasures(book, ladder), now = census(book), shows = showResults(book)
-  const audit = recordsAudit(book, now), shares = traitShares(book, ladder)
-  const pedigree = pedigreeOfBook(book), kinship = kinshipOfBook(pedigree), heterozygosity = strainHeterozygosity(pedigree.pedigree)
-  const close = closeness(ladder, pedigree, kinship, heterozygosity), left = founders(book, ladder, now, pedigree, kinship), pairings = malesForPens(book, now, pedigree, kinship)
-  const pairReason = pairReasons(pedigree, kinship)
-  return {
-    book, ladder, shares, trueBred: bred, spread, againstStandard: againstStandard(spread), leastUniform: leastUniform(bred, ladder),
-    hatchResults: hatchResults(book), strainShares: strainShares(book, ladder), census: now, pedigree, kinship, closeness: close, founders: left,
-    donorGenes: donorGenes(book, left?.birds ?? []), assumedKinship: assumedKinship(book, left?.birds ?? [], pedigree), pairings, breedingPairs: breedingPairs(now, pedigree, kinship),
-    oneMoreMale: oneMoreMale(now, pairings.males, pedigree, kinship), ratePassed: ratePassed(book, close), rotation: rotation(book, now, pedigree, kinship), misscoring: misscoring(book), shows,
-    standardChanges: standardChanges(book), evidence: evidence(book, {ladder, census: now, shows, spread, trueBred: bred, audit}),
-    upcoming: upcoming(book, ladder), audit, closenessLimits: closenessLimits(book, ladder, close, kinship), kinReason: kinReasons(pedigree, pairReason), pairReason,
-    lineage: lineageOfBook(book, pedigree, heterozygosity), nextBackcross: nextBackcross(book, {ladder, census: now, pedigree, kinship, shares}),
-  }
+  const all: Findings = workedOnce<Findings>({
+    book: () => book,
+    ladder: () => ladderOf(book),
+    shares: () => traitShares(book, all.ladder),
+    trueBred: () => trueBred(book, all.ladder),
+    spread: () => spreadOfMeasures(book, all.ladder),
+    againstStandard: () => againstStandard(all.spread),
+    leastUniform: () => leastUniform(all.trueBred, all.ladder),
+    hatchResults: () => hatchResults(book),
+    strainShares: () => strainShares(book, all.ladder),
+    census: () => census(book),
+    pedigree: () => pedigreeOfBook(book),
+    kinship: () => kinshipOfBook(all.pedigree),
+    heterozygosity: () => strainHeterozygosity(all.pedigree.pedigree),
+    closeness: () => closeness(all.ladder, all.pedigree, all.kinship, all.heterozygosity),
+    closenessLimits: () => closenessLimits(book, all.ladder, all.closeness, all.kinship),
+    kinReason: () => kinReasons(all.pedigree, all.pairReason),
+    pairReason: () => pairReasons(all.pedigree, all.kinship),
+    lineage: () => lineageOfBook(book, all.pedigree, all.heterozygosity),
+    nextBackcross: () => nextBackcross(book, all),
+    founders: () => founders(book, all.ladder, all.census, all.pedigree, all.kinship),
+    donorGenes: () => donorGenes(book, all.founders?.birds ?? []),
+    assumedKinship: () => assumedKinship(book, all.founders?.birds ?? [], all.pedigree),
+    pairings: () => malesForPens(book, all.census, all.pedigree, all.kinship),
+    breedingPairs: () => breedingPairs(all.census, all.pedigree, all.kinship),
+    oneMoreMale: () => oneMoreMale(all.census, all.pairings.males, all.pedigree, all.kinship),
+    ratePassed: () => ratePassed(book, all.closeness),
+    rotation: () => rotation(book, all.census, all.pedigree, all.kinship),
+    misscoring: () => misscoring(book),
+    shows: () => showResults(book),
+    standardChanges: () => standardChanges(book),
+    evidence: () => evidence(book, all),
+    upcoming: () => upcoming(book, all.ladder),
+    audit: () => recordsAudit(book, all.census),
+  })
+  return all
 }
