@@ -14,7 +14,7 @@ const averaged: Method = {
   formula: 'F = Σ p(s, d) × K(s, d)\nK(chick, b) = ½ Σ p(s) K(s, b) + ½ Σ p(d) K(d, b)',
   letters: [['p', 'chance of a pair, a sire or a dam; over all they sum to 1']],
   edges: `- What stated chances want to the whole is a bird outside the book, kin to none.
-- Chicks of one family share one unknown dam; she is the same hen for all of them.
+- Chicks of one family share one unknown dam; she is the same hen for all of them. A family is one hatch’s: the same name in another hatch is another hen. A cock bred back to that one hen meets his own dam, whichever of the pen’s hens she is, and F is worked so.
 - A bird found without its band stands for all those it may be, in the mean.
 - Each other bird’s doubt is taken as its own: two chicks of one pen with two cocks are neither full nor half sibs, but between.`,
   source: 'Henderson 1988, Journal of Animal Science 66:1614 (from memory).',
