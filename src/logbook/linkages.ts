@@ -1,5 +1,5 @@
 /** Which loci of the book lie near each other: as the traits state it, else as the records of the loci have it. */
-import {near} from '../records/near.ts'
+import {nearSymbols} from '../records/near.ts'
 import type {Spot} from '../records/problem.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {LinkRead, LocusNamed} from '../records/schema/loci.ts'
@@ -41,7 +41,7 @@ export function linkagesOf({all, named, record, isKnown}: Sources, bench: Bench)
     const one = all.get(of)?.locus, other = all.get(to)?.locus
     const fault = of === to ? 'itself' : !isKnown(to) ? 'unknown' : link.recombination > 0.5 ? 'too-far' : one && other && one.on !== other.on ? 'other-chromosome' : null
     if (fault !== null) {
-      if (from === 'project') bench.note(linkageImpossible(of, to, fault, fault === 'too-far' ? at : keyAt, near(to, [...all.keys(), ...bench.reference.symbols])))
+      if (from === 'project') bench.note(linkageImpossible(of, to, fault, fault === 'too-far' ? at : keyAt, nearSymbols(to, [...all.keys(), ...bench.reference.symbols])))
       continue
     }
     if (!one || !other) continue

@@ -3,7 +3,7 @@
  *
  *     written out in a trait  ▸  the project's own loci/<symbol>.md  ▸  the reference that ships with the house
  */
-import {near} from '../records/near.ts'
+import {nearSymbols} from '../records/near.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {LocusNamed} from '../records/schema/loci.ts'
 import type {LocusRecord} from '../records/schema/locus.ts'
@@ -55,7 +55,7 @@ function locusOf(symbol: string, entries: readonly LocusNamed[], record: LocusRe
   const on = stated.on?.on ?? record?.on, alleles = stated.alleles?.alleles ?? record?.alleles
   if (on !== undefined && alleles !== undefined) return {symbol, on, alleles}
   const [first] = entries
-  if (first && !bench.isFaulty(`loci/${symbol}.md`)) bench.note(unknownLocus(symbol, first.keyAt, near(symbol, bench.reference.symbols), 'named'))
+  if (first && !bench.isFaulty(`loci/${symbol}.md`)) bench.note(unknownLocus(symbol, first.keyAt, nearSymbols(symbol, bench.reference.symbols), 'named'))
   return null
 }
 

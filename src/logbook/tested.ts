@@ -1,6 +1,6 @@
 /** What DNA tests found of a bird: of several records that name a locus the last goes before the others. */
 import type {GenotypePattern} from '../heredity/genotype-notation.ts'
-import {near} from '../records/near.ts'
+import {nearSymbols} from '../records/near.ts'
 import type {Bench} from './bench.ts'
 import type {Locus} from './book.ts'
 import {unknownLocus} from './inspect/unknown-locus.ts'
@@ -14,7 +14,7 @@ export function testedOf(tellings: readonly Telling[], loci: Loci, bench: Bench)
   return new Map(tests.flatMap(({key, value, at, keyAt}) => {
     const locus = loci.get(key)
     if (!locus) {
-      if (!bench.hasFaultyIn('traits/') && !bench.isFaulty(`loci/${key}.md`)) bench.note(unknownLocus(key, keyAt, near(key, loci.symbols)))
+      if (!bench.hasFaultyIn('traits/') && !bench.isFaulty(`loci/${key}.md`)) bench.note(unknownLocus(key, keyAt, nearSymbols(key, loci.symbols)))
       return []
     }
     const pattern = readPattern(value, locus, at, bench.note)

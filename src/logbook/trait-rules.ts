@@ -1,6 +1,6 @@
 /** The rules of a trait's inheritance: its own, read for its loci, else those that the records of its loci have for its states. */
 import type {GenotypePattern} from '../heredity/genotype-notation.ts'
-import {near} from '../records/near.ts'
+import {nearSymbols} from '../records/near.ts'
 import {inside, type Note, type Spot} from '../records/problem.ts'
 import {LETHAL} from '../records/schema/loci.ts'
 import type {LocusRecord} from '../records/schema/locus.ts'
@@ -39,7 +39,7 @@ function ruleOf({is, sex, penetrance, others}: RuleRead, at: Spot, trait: Trait,
   for (const {key, value, at: spot, keyAt} of others) {
     const locus = loci.get(key)
     const pattern = locus ? readPattern(value, locus, spot, note) : null
-    if (!locus) note(unknownLocus(key, keyAt, near(key, loci.symbols)))
+    if (!locus) note(unknownLocus(key, keyAt, nearSymbols(key, loci.symbols)))
     if (locus && pattern) patterns.push([locus, pattern])
     else whole = false
   }

@@ -45,6 +45,13 @@ export function nearWords(word: string, words: Iterable<string>): string[] {
   return near(word, words).filter(other => word[0]?.toLowerCase() === other[0] || (slipsBetween(word, other) ?? 2) <= 1)
 }
 
+/** Of symbols of loci or names of alleles those that were likely meant: capitals and signs are what is mistaken most (`p` may be P or p+), and of two letters each is another. */
+export function nearSymbols(word: string, symbols: readonly string[]): string[] {
+  const letters = (symbol: string) => symbol.toLowerCase().replace(/[^a-z0-9]/g, '')
+  const alike = symbols.filter(symbol => letters(symbol) === letters(word))
+  return alike.length > 0 || word.length < 3 ? alike : near(word, symbols)
+}
+
 /** The remedy that names near candidates, or another where there is none. */
 export function orNear(candidates: readonly string[], otherwise: string): string {
   return candidates.length === 0 ? otherwise : `did you mean ${candidates.join(' or ')}?`

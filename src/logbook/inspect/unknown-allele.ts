@@ -1,4 +1,4 @@
-import {near, orNear} from '../../records/near.ts'
+import {nearSymbols, orNear} from '../../records/near.ts'
 import type {Slip, Spot} from '../../records/problem.ts'
 import type {Locus} from '../book.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
@@ -14,10 +14,5 @@ export const entry: ManualEntry = {
 }
 
 export function unknownAllele(allele: string, {symbol, alleles}: Locus, at: Spot): Slip {
-  const alike = alleles.filter(other => letters(other) === letters(allele))
-  const likely = alike.length > 0 ? alike : near(allele, alleles)
-  return slipOf(entry, at, `${symbol} has no allele “${allele}”; it has ${alleles.join(', ')}`, orNear(likely, `write one of ${alleles.join(', ')}, or add it to the alleles of ${symbol}`))
+  return slipOf(entry, at, `${symbol} has no allele “${allele}”; it has ${alleles.join(', ')}`, orNear(nearSymbols(allele, alleles), `write one of ${alleles.join(', ')}, or add it to the alleles of ${symbol}`))
 }
-
-/** Capitals and signs are what is mistaken most: `p` may be P or p+. */
-const letters = (allele: string): string => allele.toLowerCase().replace(/[^a-z0-9]/g, '')
