@@ -1,4 +1,4 @@
-import type {Animal} from '../pedigree/pedigree.ts'
+import {aboveOf, type Animal} from '../pedigree/pedigree.ts'
 
 /** Animals' numbers, each after its parents, whatever order they were given in. @throws {RangeError} where a bird is its own ancestor */
 export function parentsFirst(animals: readonly Animal[]): readonly number[] {
@@ -11,7 +11,7 @@ export function parentsFirst(animals: readonly Animal[]): readonly number[] {
         way.pop()
         continue
       }
-      const waiting = above(animals[index]).filter(parent => state[parent] !== 2)
+      const waiting = aboveOf(animals[index]).filter(parent => state[parent] !== 2)
       if (waiting.length === 0) {
         state[index] = 2
         order.push(index)
@@ -25,8 +25,3 @@ export function parentsFirst(animals: readonly Animal[]): readonly number[] {
   }
   return order
 }
-
-const above = ({matings, oneOf = [], damStandIn}: Animal = {sex: 'unknown', matings: [], base: null}): readonly number[] => [
-  ...matings.flatMap(({sire, dam}) => [...(sire === null ? [] : [sire]), ...(dam === null ? [] : [dam])]),
-  ...oneOf.map(({animal}) => animal), ...(damStandIn === undefined ? [] : [damStandIn]),
-]

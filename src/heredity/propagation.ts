@@ -28,7 +28,10 @@ export interface Limits {
   readonly settled: number
 }
 
-export const LIMITS: Limits = {exactCluster: 2 ** 18, exactAll: 2 ** 23, looseCluster: 2 ** 10, sweeps: 200, settled: 1e-8}
+export const LIMITS: Limits = {exactCluster: 2 ** 18, exactAll: 2 ** 23, looseCluster: 2 ** 8, sweeps: 200, settled: 1e-6}
+
+/** A table whose largest entry is below this is scaled up before its entries vanish. */
+const SMALL = 1e-100
 
 /**
  * Given tables over variables, how likely is each value of each variable under their product?
@@ -167,16 +170,39 @@ class Part {
       this.#clusters[from]?.later.push(first)
       this.#clusters[to]?.earlier.push(first + 1)
     }
-    let sweeps = 0, change = Infinity
-    do {
-      change = 0
-      for (let cluster = 0; cluster < this.#clusters.length; cluster++) change = Math.max(change, this.#send(cluster, 'later'))
-      for (let cluster = this.#clusters.length - 1; cluster >= 0; cluster--) change = Math.max(change, this.#send(cluster, 'earlier'))
-      sweeps++
-    } while (!this.exact && change > limits.settled && sweeps < limits.sweeps)
+    const all = this.#clusters.map((_, cluster) => cluster), ringed = this.#onRings()
+    const backward = (clusters: readonly number[]): number => clusters.toReversed().reduce((most, cluster) => Math.max(most, this.#send(cluster, 'earlier')), 0)
+    const forward = (clusters: readonly number[]): number => clusters.reduce((most, cluster) => Math.max(most, this.#send(cluster, 'later')), 0)
+    forward(all)
+    let sweeps = 1, change = 0
+    if (ringed.length > 0) {
+      // branches that hang on the rings have told them all they know; only the rings need to settle
+      do {
+        change = Math.max(backward(ringed), forward(ringed))
+        sweeps++
+      } while (change > limits.settled && sweeps < limits.sweeps)
+    }
+    backward(all)
     this.sweeps = sweeps
-    this.change = this.exact ? 0 : change
+    this.change = change
     this.logSum = this.#logSum()
+  }
+
+  /** Clusters that lie on a ring or between rings: what is left when ends are taken off again and again. */
+  #onRings(): readonly number[] {
+    const degree = this.#clusters.map(({later, earlier}) => later.length + earlier.length)
+    const gone = new Uint8Array(degree.length), ends = degree.flatMap((count, cluster) => (count <= 1 ? [cluster] : []))
+    for (let end = ends.pop(); end !== undefined; end = ends.pop()) {
+      gone[end] = 1
+      const {later = [], earlier = []} = this.#clusters[end] ?? {}
+      for (const way of [...later, ...earlier]) {
+        const to = this.#ways[way]?.to ?? end
+        if (gone[to] === 1) continue
+        degree[to] = (degree[to] ?? 0) - 1
+        if (degree[to] === 1) ends.push(to)
+      }
+    }
+    return this.#clusters.flatMap((_, cluster) => (gone[cluster] === 1 ? [] : [cluster]))
   }
 
   marginal(variable: number): Float64Array {
@@ -205,7 +231,7 @@ class Part {
     if (this.#last?.cluster === cluster) return this.#last
     const worked = this.#clusters[cluster]
     if (!worked) throw new RangeError(`there is no cluster ${cluster}`)
-    const belief = Float64Array.from(worked.table)
+    const belief = worked.table.slice()
     let log = worked.scale
     for (const way of [...worked.earlier, ...worked.later]) log += this.#receive(belief, way)
     this.#last = {cluster, belief, log}
@@ -216,8 +242,14 @@ class Part {
   #receive(table: Float64Array, way: number): number {
     const out = this.#ways[way], back = out && this.#ways[out.back]
     if (!back) return 0
-    for (let at = 0; at < table.length; at++) table[at] = (table[at] ?? 0) * (back.message[back.received[at] ?? 0] ?? 0)
-    return rescale(table)
+    const {message, received} = back
+    let most = 0
+    for (let at = 0; at < table.length; at++) {
+      const entry = (table[at] ?? 0) * (message[received[at] ?? 0] ?? 0)
+      table[at] = entry
+      if (entry > most) most = entry
+    }
+    return most < SMALL ? rescale(table) : 0
   }
 
   /** Sends anew along the cluster's ways to later or to earlier clusters; the largest change of a message. */
@@ -225,21 +257,20 @@ class Part {
     const worked = this.#clusters[cluster]
     if (!worked || worked[which].length === 0) return 0
     const ways = worked[which]
-    const rest = Float64Array.from(worked.table)
+    const rest = worked.table.slice()
     for (const way of worked[which === 'later' ? 'earlier' : 'later']) this.#receive(rest, way)
     if (ways.length === 1) return this.#tell(ways[0] ?? 0, rest)
     // each way is told everything but what came along itself: products of those before it and of those after it
     const after: Float64Array[] = []
-    let product = Float64Array.from(rest).fill(1)
+    let product = new Float64Array(rest.length).fill(1)
     for (let index = ways.length - 1; index > 0; index--) {
-      product = Float64Array.from(product)
+      product = product.slice()
       this.#receive(product, ways[index] ?? 0)
       after[index - 1] = product
     }
     let change = 0
     ways.forEach((way, index) => {
-      const later = after[index]
-      const told = later ? rest.map((entry, at) => entry * (later[at] ?? 0)) : rest
+      const later = after[index], told = later ? timesEach(rest, later) : rest
       change = Math.max(change, this.#tell(way, told))
       if (later) this.#receive(rest, way)
     })
@@ -291,6 +322,12 @@ function entriesOf(of: readonly number[], some: readonly number[], sizes: ArrayL
     entries = wider
   })
   return entries
+}
+
+function timesEach(one: Float64Array, other: Float64Array): Float64Array {
+  const product = one.slice()
+  for (let at = 0; at < product.length; at++) product[at] = (product[at] ?? 0) * (other[at] ?? 0)
+  return product
 }
 
 /** Divides a table by its largest entry; the logarithm of that. A table of nothing but 0 stays, and says −Infinity nowhere. */
