@@ -1,5 +1,5 @@
 import {binomialTail} from '../statistics/binomial-tail.ts'
-import {checkWanted, chicksForWanted, MOST_HATCHED} from './hatch-size.ts'
+import {checkWanted, chicksForWanted, MOST_HATCHED, ROUNDING} from './hatch-size.ts'
 
 /** One step from the egg to the grown chick, as the flock's records count it: fertile of set, hatched of fertile, alive of hatched. */
 export interface HatchStage {
@@ -100,7 +100,7 @@ function curveOf({through, of, before}: HatchStage): Curve | null {
 /** The table grows until it holds the answer: the work goes with its square. */
 function smallestEggs(wanted: number, chance: number, assurance: number, curves: readonly Curve[]): number | null {
   for (let most = 64; ; most = Math.min(MOST_HATCHED, 2 * most)) {
-    const eggs = folded(wanted, chance, curves, most).findIndex(reached => reached >= assurance)
+    const eggs = folded(wanted, chance, curves, most).findIndex(reached => reached >= assurance - ROUNDING)
     if (eggs >= 0) return eggs
     if (most === MOST_HATCHED) return null
   }

@@ -3,6 +3,9 @@ import {binomialTail} from '../statistics/binomial-tail.ts'
 /** More chicks or eggs than one will hatch of a mating; a need beyond it is said not to be reached. */
 export const MOST_HATCHED = 2000
 
+/** An assurance is reached when it is missed by no more than rounding may have taken from it. */
+export const ROUNDING = 1e-12
+
 /**
  * How many chicks to hatch, to have at least k of the wanted kind with a stated assurance?
  *
@@ -19,11 +22,11 @@ export const MOST_HATCHED = 2000
 export function chicksForWanted(wanted: number, chance: number, assurance: number): number | null {
   checkWanted(wanted, assurance)
   if (wanted === 0) return 0
-  if (binomialTail(wanted, Math.max(wanted, MOST_HATCHED), chance) < assurance) return null
+  if (binomialTail(wanted, Math.max(wanted, MOST_HATCHED), chance) < assurance - ROUNDING) return null
   let short = wanted - 1, long = Math.max(wanted, MOST_HATCHED)
   while (long - short > 1) {
     const middle = Math.floor((short + long) / 2)
-    if (binomialTail(wanted, middle, chance) >= assurance) long = middle
+    if (binomialTail(wanted, middle, chance) >= assurance - ROUNDING) long = middle
     else short = middle
   }
   return long

@@ -11,6 +11,9 @@ export interface TestPlan {
 /** More chicks than any test will hatch; a test that needs more is said not to reach its aim. */
 export const MOST_TEST_CHICKS = 10_000
 
+/** A limit is kept when it is passed by no more than rounding: five chicks of a recessive mate keep to 1/32. */
+const ROUNDED = 1 + 1e-12
+
 /**
  * How many clean chicks clear a bird, so that a carrier slips through with no more than a stated chance?
  *
@@ -27,7 +30,7 @@ export function chicksToFindCarrier(limit: number, plan: TestPlan): number | nul
   checkLimit(limit)
   // A carrier of which every chick is read as clean only for lack of telling mates is not found by readings gone wrong.
   if (plan.chicksPerMate === undefined && 1 - plan.mate.carrier - plan.mate.recessive > limit) return null
-  return smallest(plan, families => missChance(families, plan.misreading ?? READ_RIGHT) <= limit)
+  return smallest(plan, families => missChance(families, plan.misreading ?? READ_RIGHT) <= limit * ROUNDED)
 }
 
 /**
@@ -47,7 +50,7 @@ export function chicksToFindCarrier(limit: number, plan: TestPlan): number | nul
  */
 export function chicksToClear(prior: number, limit: number, plan: TestPlan): number | null {
   checkLimit(limit)
-  return smallest(plan, families => (carrierChance(prior, families, plan.misreading ?? READ_RIGHT) ?? 1) <= limit)
+  return smallest(plan, families => (carrierChance(prior, families, plan.misreading ?? READ_RIGHT) ?? 1) <= limit * ROUNDED)
 }
 
 /**

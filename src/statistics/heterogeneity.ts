@@ -33,7 +33,7 @@ export interface Heterogeneity {
  * @returns pooled fit, total and heterogeneity
  * @throws RangeError when there is no mating, or as `expectedCounts`
  * @see Mather 1938, The Measurement of Linkage in Heredity, ch. 2; Snedecor & Cochran, Statistical Methods (both from memory, no page)
- * @example heterogeneityOf([[5474, 1850], [6022, 2001]], [3, 1]).heterogeneity  // chiSquare 0.0881, freedom 1, p 0.7666
+ * @example heterogeneityOf([[5474, 1850], [6022, 2001]], [3, 1]).heterogeneity  // chiSquare 0.2073, freedom 1, p 0.6489
  */
 export function heterogeneityOf(matings: readonly (readonly number[])[], ratio: readonly number[]): Heterogeneity {
   if (matings.length === 0) throw new RangeError('heterogeneity is of 1 mating or more, not 0')
