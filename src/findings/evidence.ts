@@ -50,9 +50,9 @@ const WAYS: Readonly<Record<RequirementKind, (requirement: Requirement, from: So
  * what is asked: met, not yet, cannot be told (nothing counted, or no figure asked for to hold it against), or waived by
  * whoever may waive it. The association's own reading decides; this only lays the records beside its words.
  */
-export function evidence(book: Logbook, from: Omit<Sources, 'book'>): EvidenceOfAll {
+export function evidence(book: Logbook, {ladder, census, shows, spread, trueBred, audit}: Omit<Sources, 'book'>): EvidenceOfAll {
   const items = (book.requirements?.items ?? []).map((requirement): Evidence => {
-    const {state, shown} = WAYS[requirement.kind](requirement, {book, ...from})
+    const {state, shown} = WAYS[requirement.kind](requirement, {book, ladder, census, shows, spread, trueBred, audit})
     return {requirement, state: requirement.waived ? 'waived' : state, shown}
   })
   const count = (state: Evidence['state']): number => items.filter(item => item.state === state).length
