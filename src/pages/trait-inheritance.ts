@@ -85,7 +85,7 @@ function knownViews(loci: readonly Locus[], all: Logbook['loci']): readonly Know
     for (const belief of beliefs) heard.add(belief.heard)
     for (const {says} of cautions) cautioned.add(says)
     return [{
-      head: `${symbol}, ${known.name.slice(0, 1).toLowerCase()}${known.name.slice(1)}`, body: known.body.trim(), beliefs, doubts: known.doubts, words: knownWords(known),
+      head: `${symbol}, ${within(known.name)}`, body: known.body.trim(), beliefs, doubts: known.doubts, words: knownWords(known),
       cautions: CAUTIONS.flatMap(([about, head]) => cautions.filter(caution => caution.about === about).map(({says}) => ({head, says}))),
     }]
   })
@@ -95,13 +95,16 @@ const CAUTIONS = [['lethal', 'Chicks that never hatch'], ['welfare', 'The birdâ€
 
 function knownWords({chromosome, gene, dominance, sources, catalogue, from}: KnownLocus): readonly string[] {
   return [
-    ...(dominance === null ? [] : [dominance]),
-    ...(gene === null && chromosome === null ? [] : [`${chromosome === null ? 'Gene' : `Chromosome ${chromosome}`}${gene === null ? '' : `: ${gene}`}`.replace(/\.?$/, '.')]),
+    ...(dominance === null ? [] : [`Dominance: ${within(dominance)}`]),
+    ...(gene === null && chromosome === null ? [] : [`${chromosome === null ? 'Gene' : `Chromosome ${chromosome}`}${gene === null ? '' : `: ${within(gene)}`}`.replace(/\.?$/, '.')]),
     ...(sources.length === 0 ? [] : [`Told by ${listWords(sources.map(sourceWords))}.`]),
     ...(catalogue === null ? [] : [`In the catalogue of inherited traits of animals: ${catalogue}.`]),
     ...(from === 'reference' ? ['From the reference of chicken loci that comes with these pages.'] : []),
   ]
 }
+
+/** A sentence put behind a colon; letters that stand for a gene stay large. */
+const within = (words: string): string => (/^[A-Z](?:[a-z]| )/.test(words) ? words.charAt(0).toLowerCase() + words.slice(1) : words)
 
 function sourceWords({by, year, known}: KnownLocus['sources'][number]): string {
   const mark = {read: '', cited: 'not read for this', hobbyists: 'hobbyists', memory: 'from memory'}[known]

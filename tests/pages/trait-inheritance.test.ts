@@ -35,7 +35,7 @@ describe('how a trait is inherited', () => {
     expect(creeper?.cautions.map(({head}) => head)).toEqual(['Chicks that never hatch', 'The bird’s good'])
     expect(creeper?.beliefs.map(({heard}) => heard)).toEqual(['Short-legged birds can be bred pure.'])
     const [lavender] = shown('grey', {'traits/grey.md': record('lavender, not lavender', 'loci: [Lav]')}).known
-    expect([lavender?.doubts.length, lavender?.words]).toEqual([1, ['Recessive.', 'Chromosome 7: MLPH, one letter changed.', 'Told by Vaez and others 2008.', 'In the catalogue of inherited traits of animals: OMIA 001445-9031.', 'From the reference of chicken loci that comes with these pages.']])
+    expect([lavender?.doubts.length, lavender?.words]).toEqual([1, ['Dominance: recessive.', 'Chromosome 7: MLPH, one letter changed.', 'Told by Vaez and others 2008.', 'In the catalogue of inherited traits of animals: OMIA 001445-9031.', 'From the reference of chicken loci that comes with these pages.']])
     const [tardy] = shown('back', {'traits/back.md': record('feathered, bare-backed', 'loci: [T]')}).known
     expect(tardy?.words).toContain('Told by no source at hand (from memory).')
   })
