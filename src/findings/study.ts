@@ -10,6 +10,7 @@ import {donorGenes, type DonorGene} from './donor-gene.ts'
 import {evidence, type EvidenceOfAll} from './evidence.ts'
 import {founders, type Founders} from './founders.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
+import {heredityOf, type Heredity} from './heredity.ts'
 import {kinshipOfBook, type Kinship} from './inbreeding.ts'
 import {kinReasons, pairReasons} from './kin-reason.ts'
 import {ladderOf, type LadderStep} from './ladder.ts'
@@ -56,6 +57,7 @@ export interface Findings {
   /** the same of any two birds, for chicks that they might have */
   readonly pairReason: ReturnType<typeof pairReasons>
   readonly lineage: Lineage
+  readonly heredity: Heredity
   readonly nextBackcross: NextBackcross | NoProspects
   /** null: no bird of the new breed lives */
   readonly founders: Founders | null
@@ -97,6 +99,7 @@ export function study(book: Logbook): Findings {
     closenessLimits: () => closenessLimits(book, all.ladder, all.closeness, all.kinship),
     kinReason: () => kinReasons(all.pedigree, all.pairReason),
     pairReason: () => pairReasons(all.pedigree, all.kinship),
+    heredity: () => heredityOf(book, all.pedigree),
     lineage: () => lineageOfBook(book, all.pedigree, all.heterozygosity),
     nextBackcross: () => nextBackcross(book, all),
     founders: () => founders(book, all.ladder, all.census, all.pedigree, all.kinship),

@@ -1,0 +1,72 @@
+import {genotypeProbabilities, type GenotypeProbabilities, type Probable} from '../heredity/genotype-probabilities.ts'
+import {writeGenotype} from '../heredity/genotype-notation.ts'
+import type {Alleles, Locus} from '../heredity/locus.ts'
+import type {Bird, Logbook} from '../logbook/book.ts'
+import {flockOfBook, type FlockOfBook, type Otherwise} from './flock-of-book.ts'
+import {locusGroups, type LocusGroup} from './locus-groups.ts'
+import type {PedigreeOfBook} from './pedigree-of-book.ts'
+
+/** A genotype as the trade writes it, with its chance. */
+export interface WrittenGenotype extends Probable<Alleles> {
+  /** `P/p+`, `S/-` */
+  readonly written: string
+}
+
+export interface GenotypesOfBird {
+  /** likeliest first, summing to 1 */
+  readonly genotypes: readonly WrittenGenotype[]
+  /** exact, or by messages that settled (or were stopped) */
+  readonly exact: boolean
+}
+
+export interface WorkedGroup extends FlockOfBook {
+  readonly found: GenotypeProbabilities
+}
+
+export interface Heredity {
+  readonly groups: readonly LocusGroup[]
+  groupOf(locus: Locus): LocusGroup
+  /** every genotype at a locus that a bird may have */
+  of(bird: Bird, locus: Locus): GenotypesOfBird
+  /** chance that a bird has this allele, by its number, at least once */
+  carries(bird: Bird, locus: Locus, allele: number): number
+  /** how a group was worked; kept */
+  worked(group: LocusGroup): WorkedGroup
+  /** worked anew, with something otherwise; not kept */
+  workedOtherwise(group: LocusGroup, otherwise: Otherwise, asked?: ReadonlySet<number>): WorkedGroup
+}
+
+/** What every bird may carry, from all that was seen in the flock. Each group of loci is worked once, when it is first asked for. */
+export function heredityOf(book: Logbook, pedigree: PedigreeOfBook): Heredity {
+  const groups = locusGroups(book)
+  const kept = new Map<LocusGroup, WorkedGroup>()
+  const groupOf = (locus: Locus): LocusGroup => {
+    const found = groups.find(({loci}) => loci.includes(locus))
+    if (!found) throw new RangeError(`${locus.symbol} is no locus of the book`)
+    return found
+  }
+  const workedOtherwise = (group: LocusGroup, otherwise: Otherwise, asked: ReadonlySet<number> = new Set()): WorkedGroup => {
+    const flock = flockOfBook(book, pedigree, group, otherwise)
+    return {...flock, found: genotypeProbabilities(flock.flock, asked)}
+  }
+  const worked = (group: LocusGroup): WorkedGroup => {
+    const found = kept.get(group) ?? workedOtherwise(group, {})
+    kept.set(group, found)
+    return found
+  }
+  const at = (bird: Bird, locus: Locus): readonly Probable<Alleles>[] => {
+    const group = groupOf(locus)
+    return worked(group).found.at(pedigree.numberOf(bird), group.loci.indexOf(locus))
+  }
+  return {
+    groups, groupOf, worked, workedOtherwise,
+    of(bird, locus) {
+      const group = groupOf(locus)
+      return {
+        genotypes: at(bird, locus).map(each => ({...each, written: writeGenotype(each.is, locus)})),
+        exact: worked(group).found.isExact(pedigree.numberOf(bird), group.loci.indexOf(locus)),
+      }
+    },
+    carries: (bird, locus, allele) => at(bird, locus).reduce((sum, {is, probability}) => sum + (is.includes(allele) ? probability : 0), 0),
+  }
+}
