@@ -1,6 +1,7 @@
 import type {Bird} from '../logbook/book.ts'
 import type {Mating} from '../pedigree/pedigree.ts'
 import {paths, type SharedAncestor} from '../pedigree/paths.ts'
+import {founderKin, type FounderKin} from './founder-kin.ts'
 import type {Kinship} from './inbreeding.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
@@ -26,13 +27,16 @@ export interface PairReason {
   readonly others: {readonly count: number; readonly share: number}
   /** from founders being kin, by their strain or flock or as stated */
   readonly fromStrains: number
+  /** the two founders that give most of that, asked for where no ancestor gives more */
+  readonly founders: FounderKin | null
 }
 
 /** Why is a bird's F what it is? Of the likeliest pair that it may come from. */
 export interface KinReason extends PairReason {
-  /** of this pair, and of how many */
+  /** of this pair; of how many it is one, and how many are as likely */
   readonly chance: number
   readonly pairs: number
+  readonly alike: number
 }
 
 /** founder: no parents on record · one-of: found without its band · outside: a parent of the likeliest pair is not in the book */
@@ -49,7 +53,8 @@ const SEARCH = {limit: 12, generations: 12, steps: 4000}
  * @see `paths` for the parts
  * @example two half sibs mated, unrelated otherwise: one part, 0.125, up 1 and 1
  */
-export function pairReasons({birds, numberOf}: PedigreeOfBook, kin: Kinship): (sire: Bird, dam: Bird) => PairReason {
+export function pairReasons(pedigree: PedigreeOfBook, kin: Kinship): (sire: Bird, dam: Bird) => PairReason {
+  const {birds, numberOf} = pedigree, foundersOf = founderKin(pedigree, kin)
   const known = new Map<Bird, Map<Bird, PairReason>>()
   return (sire, dam) => {
     const ofSire = known.get(sire) ?? new Map<Bird, PairReason>()
@@ -59,7 +64,7 @@ export function pairReasons({birds, numberOf}: PedigreeOfBook, kin: Kinship): (s
     const {kinship, ancestors, fromFounders} = paths(kin.autosome, numberOf(sire), numberOf(dam), SEARCH)
     const told = ancestors.slice(0, TOLD).filter((ancestor, place) => place === 0 || ancestor.kinship >= LEAST), rest = ancestors.slice(told.length)
     const fresh: PairReason = {
-      kind: 'pair', sire, dam, f: kinship, fromStrains: fromFounders,
+      kind: 'pair', sire, dam, f: kinship, fromStrains: fromFounders, founders: fromFounders > (told[0]?.kinship ?? 0) ? foundersOf(sire, dam) : null,
       parts: told.map(ancestor => ({bird: birds[ancestor.animal] ?? null, share: ancestor.kinship, up: upTo(ancestor)})),
       others: {count: rest.length, share: rest.reduce((sum, ancestor) => sum + ancestor.kinship, 0)},
     }
@@ -76,7 +81,7 @@ export function kinReasons({pedigree: {animals}, birds, numberOf}: PedigreeOfBoo
     const mating = likeliest(matings)
     if (mating === null) return {kind: 'founder'}
     const sire = birds[mating.sire ?? -1], dam = birds[mating.dam ?? -1]
-    return sire && dam ? {...ofPair(sire, dam), chance: mating.chance, pairs: matings.length} : {kind: 'outside'}
+    return sire && dam ? {...ofPair(sire, dam), chance: mating.chance, pairs: matings.length, alike: matings.filter(({chance}) => chance > mating.chance - 1e-9).length} : {kind: 'outside'}
   }
 }
 

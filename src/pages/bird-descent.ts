@@ -6,7 +6,7 @@ import type {Bird, Strain} from '../logbook/book.ts'
 import type {Inbreeding} from '../pedigree/coancestry.ts'
 import {kinReasonWords} from './kin-reason-words.ts'
 import {strainPath} from './links.ts'
-import {counted, limits, percent, percentSign, rounded} from './numbers.ts'
+import {counted, countWord, limits, percent, percentSign, rounded} from './numbers.ts'
 
 export interface BirdDescent {
   /** F, what it rests on, and the project's limit where it may be passed */
@@ -30,16 +30,19 @@ export function birdDescent(bird: Bird, findings: Findings): BirdDescent {
   }
 }
 
-/** `12.5%`, or in doubt `6.0 to 19.0%, most likely 12.5%, on average 9.8%` */
-export function inbreedingWords({mean, low, high, likeliest}: Inbreeding): string {
+/** `12.5%`, or in doubt `6.0 to 19.0%, most likely 12.5%, on average 9.8%`; no one is called likeliest where several are alike */
+export function inbreedingWords({mean, low, high, likeliest}: Inbreeding, {as, all, likeliest: alike}: InbreedingOfBird['possible']): string {
   if (percent(low) === percent(high)) return percentSign(mean)
-  return `${limits({low, high})}%, most likely ${percentSign(likeliest)}, on average ${percentSign(mean)}`
+  const average = `on average ${percentSign(mean)}`
+  if (alike === 1) return `${limits({low, high})}%, most likely ${percentSign(likeliest)}, ${average}`
+  if (alike < all) return `${limits({low, high})}%, ${countWord(alike)} of ${countWord(all)} ${as} likeliest alike, ${average}`
+  return all === 2 ? `${percent(low)} or ${percentSign(high)}, equally likely, ${average}` : `${limits({low, high})}%, ${countWord(all)} ${as} alike, ${average}`
 }
 
 /** `F at least 2.6%; on the Z 3.1%.` */
-function figureWords({f, onZ, atLeast}: InbreedingOfBird): string {
+function figureWords({f, onZ, atLeast, possible}: InbreedingOfBird): string {
   const ofZ = onZ === null ? '' : `; on the Z ${percent(onZ.low) === percent(onZ.high) ? percentSign(onZ.mean) : `${limits(onZ)}%`}`
-  return `F ${atLeast ? 'at least ' : ''}${inbreedingWords(f)}${ofZ}.`
+  return `F ${atLeast ? 'at least ' : ''}${inbreedingWords(f, possible)}${ofZ}.`
 }
 
 function knownWords({full, equivalent}: InbreedingOfBird): string {

@@ -1,4 +1,5 @@
 /** Why a bird's F is what it is, in one sentence that a breeder reads: the ancestors its sire and dam share, how far up, and how much each gives. */
+import type {FounderKin} from '../findings/founder-kin.ts'
 import type {KinPart, KinReason, NoKinReason} from '../findings/kin-reason.ts'
 import type {Bird, Sex} from '../logbook/book.ts'
 import {counted, listWords, percent, percentSign, sentence} from './numbers.ts'
@@ -45,9 +46,9 @@ export function standing({birds: [first, ...others], up}: Group, sire: string, d
 }
 
 /** The ancestors that give most, as the head of the sentence. */
-function firstClause(group: Group, {sire, dam, chance, pairs}: KinReason, his: string): string {
-  const {birds, up} = group, sure = pairs === 1
-  const condition = sure ? '' : `if ${his} sire is ${sire.band} and ${his} dam ${dam.band}, the likeliest of ${pairs} pairs (${percentSign(chance)}), `
+function firstClause(group: Group, reason: KinReason, his: string): string {
+  const {sire, dam, pairs} = reason, {birds, up} = group, sure = pairs === 1
+  const condition = sure ? '' : `if ${his} sire is ${sire.band} and ${his} dam ${dam.band}, ${likely(reason)}, `
   if (up?.fromSire === 1 && up.fromDam === 1) {
     return `${condition}${sure ? `${his} sire ${sire.band} and ${his} dam ${dam.band} are both` : 'both are'} chicks of ${namesOf(birds)}`
   }
@@ -57,12 +58,23 @@ function firstClause(group: Group, {sire, dam, chance, pairs}: KinReason, his: s
 }
 
 /** What gives the rest, the largest first. */
-function rest([, ...groups]: readonly Group[], {others, fromStrains}: KinReason): readonly string[] {
+function rest([, ...groups]: readonly Group[], {others, fromStrains, founders}: KinReason): readonly string[] {
   return [
     ...groups.map(group => `${namesOf(group.birds)}, ${standing(group, 'the sire', 'the dam', 'both')} (${percent(group.share)})`),
     ...(others.share >= WORTH_A_WORD ? [`${counted(others.count, 'more ancestor')} (${percent(others.share)})`] : []),
-    ...(fromStrains >= WORTH_A_WORD ? [`the kinship stated of the founders (${percent(fromStrains)})`] : []),
+    ...(fromStrains >= WORTH_A_WORD && founders === null ? [`the kinship stated of the founders (${percent(fromStrains)})`] : []),
   ]
+}
+
+/** `the likeliest of 6 pairs (40.0%)`, or where no one pair is `one of 6 pairs alike (16.7% each)` */
+function likely({pairs, alike, chance}: KinReason): string {
+  if (alike === 1) return `the likeliest of ${pairs} pairs (${percentSign(chance)})`
+  return `one of ${alike === pairs ? `${pairs} pairs alike` : `the ${alike} likeliest of ${pairs} pairs`} (${percentSign(chance)} each)`
+}
+
+/** `most of it H22-05 and H22-08, of one bought flock, kinship 25.0%` */
+export function founderKinWords({birds, kinship, flock, part}: FounderKin): string {
+  return `${part > 0.995 ? '' : part > 0.5 ? 'most of it ' : 'first '}${listWords(birds.map(({band}) => band))}${flock === null ? '' : `, both of the flock ${flock}`}, kinship ${percentSign(kinship)}`
 }
 
 const NO_PAIR: Readonly<Record<NoKinReason['kind'], string>> = {
@@ -77,12 +89,16 @@ const NO_PAIR: Readonly<Record<NoKinReason['kind'], string>> = {
  */
 export function kinReasonWords({sex}: Pick<Bird, 'sex'>, reason: KinReason | NoKinReason): string {
   if (reason.kind !== 'pair') return NO_PAIR[reason.kind]
-  const {sire, dam, f, pairs, chance, fromStrains} = reason, groups = groupsOf(reason.parts), [first] = groups, his = HIS[sex]
+  const {sire, dam, f, pairs, fromStrains, founders} = reason, groups = groupsOf(reason.parts), [first] = groups, his = HIS[sex]
   if (!first) {
-    const parents = pairs === 1 ? `${sentence(his)} sire ${sire.band} and ${his} dam ${dam.band} share` : `The likeliest of ${pairs} pairs, ${sire.band} and ${dam.band} (${percentSign(chance)}), shares`
-    return `${parents} no ancestor in the book${fromStrains >= WORTH_A_WORD ? `; the ${percentSign(f)} is the kinship stated of the founders` : ''}.`
+    const parents = pairs === 1 ? `${sentence(his)} sire ${sire.band} and ${his} dam ${dam.band} share` : `${sentence(`${sire.band} and ${dam.band}, ${likely(reason)},`)} share`
+    return `${parents} no ancestor in the book${fromStrains >= WORTH_A_WORD ? `; the ${percentSign(f)} is the kinship stated of the founders${founders ? `: ${founderKinWords(founders)}` : ''}` : ''}.`
   }
   const more = rest(groups, reason)
+  if (founders) {
+    const head = firstClause(first, reason, his)
+    return `${percent(fromStrains)} of the ${percentSign(f)} is the kinship stated of the founders: ${founderKinWords(founders)}. ${sentence(head)} (${percent(first.share)})${more.length === 0 ? '' : `; the rest comes by ${listWords(more)}`}.`
+  }
   const gives = more.length === 0 ? `that gives all of the ${percentSign(f)}` : `that alone gives ${percent(first.share)} of the ${percentSign(f)}; the rest comes by ${listWords(more)}`
   return `${sentence(firstClause(first, reason, his))}: ${gives}.`
 }

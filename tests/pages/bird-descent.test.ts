@@ -5,8 +5,14 @@ import {halfSibs} from '../findings/kin-book.ts'
 
 describe('inbreedingWords(F)', () => {
   it('gives the range and the likeliest where parents are in doubt, else one figure', () => {
-    expect(inbreedingWords({mean: 0.098, low: 0.06, high: 0.19, likeliest: 0.125})).toBe('6.0 to 19.0%, most likely 12.5%, on average 9.8%')
-    expect(inbreedingWords({mean: 0.125, low: 0.125, high: 0.125, likeliest: 0.125})).toBe('12.5%')
+    expect(inbreedingWords({mean: 0.098, low: 0.06, high: 0.19, likeliest: 0.125}, {as: 'pairs', all: 3, likeliest: 1})).toBe('6.0 to 19.0%, most likely 12.5%, on average 9.8%')
+    expect(inbreedingWords({mean: 0.125, low: 0.125, high: 0.125, likeliest: 0.125}, {as: 'pairs', all: 1, likeliest: 1})).toBe('12.5%')
+  })
+  it('calls none the likeliest where several are alike', () => {
+    const f = {mean: 0.1875, low: 0.125, high: 0.25, likeliest: 0.125}
+    expect(inbreedingWords(f, {as: 'pairs', all: 2, likeliest: 2})).toBe('12.5 or 25.0%, equally likely, on average 18.8%')
+    expect(inbreedingWords(f, {as: 'pairs', all: 6, likeliest: 6})).toBe('12.5 to 25.0%, six pairs alike, on average 18.8%')
+    expect(inbreedingWords(f, {as: 'birds', all: 6, likeliest: 2})).toBe('12.5 to 25.0%, two of six birds likeliest alike, on average 18.8%')
   })
 })
 

@@ -6,7 +6,7 @@ import {halfSibs} from '../findings/kin-book.ts'
 import {bird} from './small-logbook.ts'
 
 const sire = bird('24-003', 'male'), dam = bird('24-017', 'female'), cock = bird('22-005', 'male'), hen = bird('22-008', 'female')
-const reason = (more: Partial<KinReason>): KinReason => ({kind: 'pair', sire, dam, chance: 1, pairs: 1, f: 0.125, parts: [], others: {count: 0, share: 0}, fromStrains: 0, ...more})
+const reason = (more: Partial<KinReason>): KinReason => ({kind: 'pair', sire, dam, chance: 1, pairs: 1, alike: 1, f: 0.125, parts: [], others: {count: 0, share: 0}, fromStrains: 0, founders: null, ...more})
 const part = (of: typeof cock | null, share: number, fromSire: number, fromDam: number): KinReason['parts'][number] => ({bird: of, share, up: {fromSire, fromDam}})
 const said = (more: Partial<KinReason>, sex: 'male' | 'female' | 'unknown' = 'male'): string => kinReasonWords({sex}, reason(more))
 
@@ -29,6 +29,17 @@ describe('kinReasonWords(bird, reason)', () => {
   it('tells of the likeliest pair where parents are in doubt', () => {
     expect(said({pairs: 6, chance: 0.4, parts: [part(cock, 0.1, 2, 1)], others: {count: 3, share: 0.025}})).toBe(
       'If his sire is 24-003 and his dam 24-017, the likeliest of 6 pairs (40.0%), 22-005 is grandsire of the sire and sire of the dam: that alone gives 10.0 of the 12.5%; the rest comes by three more ancestors (2.5).')
+  })
+  it('calls no pair the likeliest where several are alike', () => {
+    expect(said({pairs: 6, alike: 6, chance: 1 / 6, parts: [part(cock, 0.125, 2, 1)]})).toMatch(/^If his sire is 24-003 and his dam 24-017, one of 6 pairs alike \(16\.7% each\), 22-005 is/)
+    expect(said({pairs: 3, alike: 2, chance: 0.4, parts: [part(cock, 0.125, 2, 1)]})).toContain('one of the 2 likeliest of 3 pairs (40.0% each)')
+    expect(said({pairs: 2, alike: 2, chance: 0.5, f: 0})).toBe('24-003 and 24-017, one of 2 pairs alike (50.0% each), share no ancestor in the book.')
+  })
+  it('names the founders who are kin where their kinship gives most', () => {
+    const founders = {birds: [bird('H22-05', 'male'), bird('H22-08', 'female')], kinship: 0.25, flock: 'east-shore', part: 0.8} as const
+    expect(said({f: 0.097, fromStrains: 0.082, founders, parts: [part(cock, 0.015, 2, 2)]})).toBe(
+      '8.2 of the 9.7% is the kinship stated of the founders: most of it H22-05 and H22-08, both of the flock east-shore, kinship 25.0%. 22-005 is grandsire of both his sire 24-003 and his dam 24-017 (1.5).')
+    expect(said({f: 0.25, fromStrains: 0.25, founders: {...founders, part: 1, flock: null}})).toMatch(/; the 25\.0% is the kinship stated of the founders: H22-05 and H22-08, kinship 25\.0%\.$/)
   })
   it('says when nothing is shared, and what the strains give', () => {
     expect(said({f: 0})).toBe('His sire 24-003 and his dam 24-017 share no ancestor in the book.')
