@@ -27,6 +27,8 @@ type Possibility = readonly Source[]
  *
  *     K(x, b | q) = ½ Σ over s_q, d_q of (K(x, s) − T · K(b, s)) + T · ½ (1 + K(s_q, d_q))
  *
+ * A bird with itself: ½ (1 + F), over the range of its own F.
+ *
  * Chicks of one family have one dam in every case. Doubt about other birds is averaged. The range holds the mean, whatever the chances want to the
  * whole. Two lists of matings are gone through once, whichever chicks of theirs are asked about, unless one descends from the other.
  *
@@ -45,11 +47,18 @@ export function pairKinship(
   const shareFrom = sharesFrom(autosome.flow)
 
   return (one, other) => {
+    if (one === other) return withItself(one)
     const [a, b] = [bases + numberOf(one), bases + numberOf(other)].sort((x, y) => (level[y] ?? 0) - (level[x] ?? 0)) as [number, number]
     const mean = between(rowOf(a), rowOf(b)), ofYounger = possibilitiesOf(a), ofOlder = possibilitiesOf(b)
     if (!ofYounger && !ofOlder) return {mean, low: mean, high: mean}
     const {low, high} = rangeOf(a, ofYounger ?? [[rowOf(a)]], b, ofOlder)
     return {mean, low: Math.min(low, mean), high: Math.max(high, mean)}
+  }
+
+  function withItself(bird: Bird): ChicksOfPair {
+    const f = autosome.inbreeding[numberOf(bird)]
+    if (!f) throw new Error(`${bird.id} was not worked`)
+    return {mean: (1 + f.mean) / 2, low: (1 + f.low) / 2, high: (1 + f.high) / 2}
   }
 
   function rangeOf(a: number, ofYounger: readonly Possibility[], b: number, ofOlder: readonly Possibility[] | null): Range {

@@ -54,6 +54,12 @@ describe('pairKinship(pedigree, kinship, birds)', () => {
     expect(of(5, 4)).toEqual(of(4, 5))
   })
 
+  it('of a bird with itself: never below a half, whoever its parents are', () => {
+    // 2 is of 0 and 1; 3 is of 0 and his daughter 2, F ¼, or of 0 and 1, F 0
+    const {mean, low, high} = asked(alone([founder, founder, chick({sire: 0, dam: 1, chance: 1}), chick({sire: 0, dam: 2, chance: 0.5}, {sire: 0, dam: 1, chance: 0.5})]))(3, 3)
+    expect({mean, low, high}).toEqual({mean: 0.5625, low: 0.5, high: 0.625})
+  })
+
   it('of a cock with a hen that may be his daughter', () => {
     expect(asked(alone([founder, founder, founder, founder, doubtful]))(0, 4)).toEqual({mean: 1 / 8, low: 0, high: 1 / 4})
   })
