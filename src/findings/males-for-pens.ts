@@ -15,10 +15,13 @@ export interface MaleForPen {
   readonly worst: ChicksOfPair & {readonly hen: Bird}
   /** hens whose chicks may pass the project's limit for one mating */
   readonly overLimit: number
+  /** his parents are not all in the book, or some hen's are not: F is at least what is told */
+  readonly atLeast: boolean
 }
 
 export interface PenToFill {
-  readonly pen: Pen
+  /** null: hens of the new breed kept for breeding that stand in no pen yet */
+  readonly pen: Pen | null
   /** the living that were put into it last */
   readonly hens: readonly Bird[]
   /** the males to choose from, the one whose chicks are least inbred first */
@@ -38,8 +41,9 @@ export interface Pairings {
 const YOUNG_DAYS = 550
 
 /**
- * Which cockerel should go into which pen? Each male that may be chosen against the living hens of each pen of the latest season, by the F their
- * chicks would have. The project's limit is tried at the upper end of the range.
+ * Which cockerel should go into which pen? Each male that may be chosen against the living hens of each pen of the latest season, and against those kept
+ * for breeding that stand in none, as if they were a pen of their own; by the F their chicks would have. The project's limit is tried at the upper end of
+ * the range.
  *
  * Kinship is not all: a male of the least kin may be the wrong bird. It says what a choice costs.
  */
@@ -50,7 +54,8 @@ export function malesForPens(book: Logbook, census: Census, pedigree: PedigreeOf
   const living = new Set(census.alive), last = lastPens(census.pens)
   const hensOf = (pen: Pen) => [...new Set(pen.females.map(({bird}) => bird))].filter(hen => living.has(hen) && last.get(hen) === pen)
   const limit = book.project.limits.matingInbreeding
-  const penned = census.pens.map(pen => ({pen, hens: hensOf(pen)})).filter(({hens}) => hens.length > 0)
+  const waiting = census.ownBreeders.filter(bird => bird.sex === 'female' && !last.has(bird))
+  const penned = [...census.pens.map(pen => ({pen, hens: hensOf(pen)})), {pen: null, hens: waiting}].filter(({hens}) => hens.length > 0)
   const chicksOf = pairKinship(pedigree, kin, [...new Set([...males, ...penned.flatMap(each => each.hens)])])
   return {
     males, limit, chicksOf,
@@ -59,8 +64,8 @@ export function malesForPens(book: Logbook, census: Census, pedigree: PedigreeOf
       males: males.map((male): MaleForPen => {
         const {each, mean, worst} = maleWithHens(male, theirs, chicksOf)
         return {
-          male, here: pen.males.some(({bird}) => bird === male), mean, worst,
-          overLimit: limit === null ? 0 : each.filter(({high}) => high > limit + 1e-12).length,
+          male, here: pen?.males.some(({bird}) => bird === male) ?? false, mean, worst,
+          overLimit: limit === null ? 0 : each.filter(({high}) => high > limit + 1e-12).length, atLeast: theirs.some(hen => kin.atLeast(male, hen)),
         }
       }).sort((a, b) => a.mean - b.mean || a.worst.high - b.worst.high || (a.male.id < b.male.id ? -1 : 1)),
     })),

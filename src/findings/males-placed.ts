@@ -27,7 +27,7 @@ export interface MalesPlaced {
 const AS_SIBS = 0.25
 
 /**
- * Which male should go into which pen, no male into two?
+ * Which male should go into which pen, no male into two? Hens in no pen yet are one more place.
  *
  * So that F of the chicks, mean over all hens with the male of their pen, is the least there can be. What is told to be avoided is a male who, with some
  * hen of the pen, may pass the project's limit for one mating; where none keeps within it, or none is stated, one who may reach 25%, as full sibs do.

@@ -16,7 +16,7 @@ import type {Stat} from './hatch.ts'
 import {BIRDS, DIARY, DOSSIER, diaryPath, FOUNDERS, HOME, KEEPERS, MALES, ROTATION, STANDARD, stepPath, traitPath} from './links.ts'
 import {counted, figured, limits, listWords, NOTHING, ofWords, percent, saying, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
-import {remedyLine} from './one-more-male-words.ts'
+import {remedyLine, strongerWords} from './one-more-male-words.ts'
 import {plates} from './plates.ts'
 import type {Plate} from './plates.ts'
 import {flockWord} from './sex-words.ts'
@@ -151,7 +151,7 @@ export function homePage(findings: Findings): Page {
   const diary = [...book.diary].sort((a, b) => b.on.first - a.on.first || (a.id < b.id ? 1 : -1)).slice(0, 3)
   const view: HomeView = {
     name: project.name, facts: facts(findings), lead: `${finished(project.aim)}${project.begun ? ` Begun ${onDate(project.begun)}.` : ''}`, plates: homePlates(findings),
-    words: words(findings), remedy: remedyLine(findings.ratePassed, findings.oneMoreMale),
+    words: words(findings), remedy: remedyLine(findings.ratePassed, findings.oneMoreMale, strongerWords(findings)),
     kin: [{text: 'Which cockerel into which pen?', link: MALES}, {text: 'Ways of mating', link: ROTATION}, {text: 'Founders', link: FOUNDERS}],
     stats: [trueBredStat(findings), leastStat(findings), spreadStat(findings), evidenceStat(findings)], feather: featherView(findings),
     coming: upcoming.slice(0, COMING).map(entry => comingWords(entry, book.asOf)).map(entry => ({...entry, title: finished(entry.title)})), comingMore: upcoming.length > COMING ? `${sentence(counted(upcoming.length - COMING, 'more thing is', 'more things are'))} due later.` : '',

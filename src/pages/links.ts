@@ -4,6 +4,8 @@ import {fileName} from '../records/file-name.ts'
 
 export const HOME = 'index.html'
 export const LADDER = 'ladder.html'
+/** where it tells whether to backcross again */
+export const BACKCROSS = 'ladder.html#backcross'
 export const BIRDS = 'birds.html'
 export const PENS = 'pens.html'
 export const HATCHES = 'hatches.html'

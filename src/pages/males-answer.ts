@@ -2,14 +2,15 @@
 import type {MaleForPen} from '../findings/males-for-pens.ts'
 import type {MalesPlaced, PlacedMale} from '../findings/males-placed.ts'
 import type {PairReason} from '../findings/kin-reason.ts'
-import type {Bird} from '../logbook/book.ts'
+import type {Bird, Pen} from '../logbook/book.ts'
 import {birdPath, penPath} from './links.ts'
+import {leastText} from './males-pairs.ts'
 import {counted, listWords, NOTHING, percent, percentSign} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {nearestKinWords} from './pair-reason-words.ts'
 
 export interface PenAnswer {
-  readonly id: string
+  readonly title: string
   /** F of his chicks, with the hen he is nearest to and through whom; what else there is to know of the choice */
   readonly words: string
   /** males not to be put here, or empty */
@@ -28,12 +29,12 @@ const atMost = ({low, high}: {readonly low: number; readonly high: number}): str
 
 const bandsOf = (males: readonly MaleForPen[]): string => listWords(males.map(({male}) => male.band))
 
-function priceWords({pen: {hens}}: PlacedMale, {male, mean, worst}: MaleForPen, pairReason: (sire: Bird, dam: Bird) => PairReason): string {
-  if (percent(worst.high) === '0.0') return `${male.band}: he and ${hens.length === 1 ? 'the hen share' : 'these hens share'} no ancestor in the book.`
+function priceWords({pen: {hens}}: PlacedMale, {male, mean, worst, atLeast}: MaleForPen, pairReason: (sire: Bird, dam: Bird) => PairReason): string {
+  if (percent(worst.high) === '0.0') return `${male.band}: he and ${hens.length === 1 ? 'the hen share' : 'these hens share'} no ancestor in the book${atLeast ? ', but not all their parents are in it' : ''}.`
   const through = nearestKinWords(pairReason(male, worst.hen))
   const nearest = `${worst.hen.band}${through === '' ? '' : ` (${through})`}`
-  return hens.length === 1 ? `${male.band} with ${nearest}: chicks’ F ${percentSign(mean)}${percent(worst.low) === percent(worst.high) ? '' : `, ${atMost(worst)}`}.`
-    : `${male.band} with ${counted(hens.length, 'hen')}: chicks’ F ${percentSign(mean)} on average, ${atMost(worst)} with ${nearest}.`
+  return hens.length === 1 ? `${male.band} with ${nearest}: chicks’ F ${atLeast ? 'at least ' : ''}${percentSign(mean)}${percent(worst.low) === percent(worst.high) ? '' : `, ${atMost(worst)}`}.`
+    : `${male.band} with ${counted(hens.length, 'hen')}: chicks’ F ${atLeast ? 'at least ' : ''}${percentSign(mean)} on average, ${atMost(worst)} with ${nearest}.`
 }
 
 /** Others that print alike are named at most. */
@@ -72,24 +73,44 @@ function answerTable(pens: readonly PlacedMale[]): Table {
   return {
     columns: [{head: 'Pen'}, {head: 'Male'}, {head: 'Chicks’ F, %', number: true}, {head: 'At most', number: true}],
     rows: pens.map(({pen: {pen}, placed}): readonly Cell[] => [
-      {text: pen.id, link: penPath(pen)}, ...(placed ? [{text: placed.male.band, link: birdPath(placed.male)}, percent(placed.mean), percent(placed.worst.high)] : ['nobody left', NOTHING, NOTHING]),
+      pen ? {text: pen.id, link: penPath(pen)} : 'kept, in no pen yet', ...(placed ? [{text: placed.male.band, link: birdPath(placed.male)}, leastText(percent(placed.mean), placed.atLeast), percent(placed.worst.high)] : ['nobody left', NOTHING, NOTHING]),
     ]),
   }
 }
 
-export function malesAnswer({pens, mean}: MalesPlaced, pairReason: (sire: Bird, dam: Bird) => PairReason): MalesAnswer {
+/** `Pen 2025-A`, or of the hens that stand in none yet */
+export const placeName = (pen: Pen | null): string => (pen ? `Pen ${pen.id}` : 'Kept, in no pen yet')
+
+/** Hens in no pen, each to the pen whose male she is least kin to. */
+function splitWords({pen: {hens}}: PlacedMale, pens: readonly PlacedMale[], chicksOf: ChicksOf): string {
+  const males = pens.flatMap(({pen: {pen}, placed}) => (pen && placed ? [{pen, male: placed.male}] : []))
+  const best = hens.flatMap(hen => {
+    const [first, ...rest] = males.map(each => ({...each, ...chicksOf(each.male, hen)}))
+    return first ? [{hen, ...rest.reduce((least, here) => (here.mean < least.mean - 1e-12 ? here : least), first)}] : []
+  })
+  const told = males.flatMap(({pen, male}) => {
+    const his = best.filter(each => each.pen === pen), means = his.map(({mean}) => mean)
+    const low = percent(Math.min(...means)), high = percent(Math.max(...means))
+    return his.length === 0 ? [] : [`${listWords(his.map(({hen}) => hen.band))} to pen ${pen.id} (${male.band}, ${low === high ? '' : `${low} to `}${high}%)`]
+  })
+  return told.length === 0 ? '' : ` Or shared out among the pens, each to the male put there that she is least kin to: ${told.join('; ')}.`
+}
+
+type ChicksOf = (a: Bird, b: Bird) => {readonly mean: number}
+
+export function malesAnswer({pens, mean}: MalesPlaced, pairReason: (sire: Bird, dam: Bird) => PairReason, chicksOf: ChicksOf): MalesAnswer {
   const used = new Set(pens.flatMap(({placed}) => (placed ? [placed.male] : [])))
   return {
     table: answerTable(pens),
     pens: pens.map((each): PenAnswer => {
       const {pen: {pen}, placed} = each
       return {
-        id: pen.id, avoid: avoidWords(each),
-        words: placed ? `${priceWords(each, placed, pairReason)}${besideHim(each, used)}` : `No male is left for it: there are fewer than pens. Let one serve two pens in turn, the least kin below.${besideHim(each, used)}`,
+        title: placeName(pen), avoid: avoidWords(each),
+        words: placed ? `${priceWords(each, placed, pairReason)}${besideHim(each, used)}${pen ? '' : splitWords(each, pens, chicksOf)}` : `No male is left for it: there are fewer than pens. Let one serve two pens in turn, the least kin below.${besideHim(each, used)}`,
       }
     }),
     words: [
-      ...(pens.length < 2 || mean === null ? [] : [`So put, no male stands in two pens, and F over all hens is the least to be had of these males: ${percentSign(mean)} on average.`]),
+      ...(pens.length < 2 || mean === null ? [] : [`So put, no male stands in two places, and F over all hens is the least to be had of these males: ${percentSign(mean)} on average.`]),
       ...markWords(pens),
     ],
   }

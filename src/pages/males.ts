@@ -1,19 +1,19 @@
 /** Which cockerel into which pen? Every male there is to choose from against the hens of every pen of the latest season, by the F of the chicks they would have. */
-import type {BreedingPair} from '../findings/breeding-pairs.ts'
 import type {MaleForPen, PenToFill} from '../findings/males-for-pens.ts'
 import {malesPlaced} from '../findings/males-placed.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird} from '../logbook/book.ts'
-import {birdPath, MALES, penPath, ROTATION} from './links.ts'
-import {malesAnswer, type MalesAnswer} from './males-answer.ts'
+import {BACKCROSS, birdPath, MALES, penPath, ROTATION} from './links.ts'
+import {malesAnswer, placeName, type MalesAnswer} from './males-answer.ts'
+import {everyPair, leastText, neverMake, pairTable, rangeText, worstFirst, type Never, type PutTogether} from './males-pairs.ts'
 import {counted, figured, listWords, percent, percentSign, saying, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
-import {oneMoreWords, ratePassedWords} from './one-more-male-words.ts'
+import {oneMoreWords, ratePassedWords, strongerWords} from './one-more-male-words.ts'
 import {pairReasonWords} from './pair-reason-words.ts'
 
 interface PenChoice {
-  readonly id: string
-  readonly link: string
+  readonly title: string
+  readonly link: string | null
   readonly words: string
   readonly label: string
   readonly table: Table
@@ -27,9 +27,14 @@ export interface MalesView {
   /** null where there is nobody to choose, or nothing to choose for */
   readonly answer: MalesAnswer | null
   readonly passed: string
+  /** what would do more than one male more, and where the ladder tells of it */
+  readonly stronger: string
+  readonly ladder: string
   readonly limit: string
+  readonly least: string
   readonly pens: readonly PenChoice[]
   readonly oneMore: readonly string[]
+  readonly never: readonly Never[]
   readonly best: Table | null
   readonly worst: Table | null
   readonly reasons: readonly string[]
@@ -38,39 +43,32 @@ export interface MalesView {
   readonly rotation: string
 }
 
-/** Males of a pen shown at once, besides the one that stands there; pairs in a list; reasons told; birds that a table of kinship still holds. */
-const HANDFUL = 5, PAIRS = 5, REASONS = 3, MOST_IN_TABLE = 40
+/** Males of a pen shown at once, besides the one that stands there; lines in a list of pairs; reasons told; birds that a table of kinship still holds. */
+const HANDFUL = 5, PAIRS = 6, REASONS = 3, MOST_IN_TABLE = 40
 
 const bandCell = (bird: Bird): Cell => ({text: bird.band, link: birdPath(bird)})
 
-/** `15.2`, or the range `14.5–19.2` where parents are in doubt */
-const rangeText = ({low, high}: {readonly low: number; readonly high: number}): string => (percent(low) === percent(high) ? percent(high) : `${percent(low)}–${percent(high)}`)
-
-function maleTable(males: readonly MaleForPen[], hens: number, limit: number | null): Table {
+/** @param limited  does the column of hens over the limit tell one male from another? */
+function maleTable(males: readonly MaleForPen[], hens: number, limited: boolean): Table {
   return {
-    columns: [{head: 'Male'}, {head: 'Step'}, {head: 'Chicks’ F, %', number: true}, {head: 'Closest hen'}, {head: 'With her, %', number: true}, ...(limit === null ? [] : [{head: 'Hens over the limit', number: true}])],
-    rows: males.map(({male, here, mean, worst, overLimit}): readonly Cell[] => [
-      bandCell(male), `${male.step.label}${here ? ', here now' : ''}`, percent(mean), bandCell(worst.hen), rangeText(worst), ...(limit === null ? [] : [`${overLimit} of ${hens}`]),
+    columns: [{head: 'Male'}, {head: 'Step'}, {head: 'Chicks’ F, %', number: true}, {head: 'Closest hen'}, {head: 'With her, %', number: true}, ...(limited ? [{head: 'Hens over the limit', number: true}] : [])],
+    rows: males.map(({male, here, mean, worst, overLimit, atLeast}): readonly Cell[] => [
+      bandCell(male), `${male.step.label}${here ? ', here now' : ''}`, leastText(percent(mean), atLeast), bandCell(worst.hen), rangeText(worst), ...(limited ? [`${overLimit} of ${hens}`] : []),
     ]),
   }
 }
 
 function penChoice({pen, hens, males}: PenToFill, limit: number | null): PenChoice {
   const shown = males.filter(({here}, index) => index < HANDFUL || here), rest = males.filter(male => !shown.includes(male))
-  const [best] = males, now = males.filter(({here}) => here)
-  const standing = now.length === 0 ? 'None of the males to choose from stands here.'
+  const [best] = males, now = males.filter(({here}) => here), title = placeName(pen)
+  const standing = pen === null ? `${listWords(hens.map(({band}) => band))}: counted here as one pen.`
+    : now.length === 0 ? 'None of the males to choose from stands here.'
     : `${listWords(now.map(({male, mean}) => `${male.band} (${percentSign(mean)})`))} ${now.length === 1 ? 'stands' : 'stand'} here now${best?.here ? ', the least kin of all' : ''}.`
-  const within = limit === null || males.some(({overLimit}) => overLimit === 0) ? '' : ' With every one of them some hen passes the limit.'
+  const all = limit !== null && males.every(({overLimit}) => overLimit === hens.length)
+  const within = limit === null || males.some(({overLimit}) => overLimit === 0) ? '' : all ? ` Every male is over the limit of ${percentSign(limit)} with ${hens.length === 1 ? 'her' : 'every one of them'}; the least stands first.` : ' With every one of them some hen passes the limit.'
   return {
-    id: pen.id, link: penPath(pen), label: `Males for pen ${pen.id}`, words: `${sentence(counted(hens.length, 'living hen'))}. ${standing}${within}`, table: maleTable(shown, hens.length, limit),
-    more: rest.length === 0 ? null : {title: `${sentence(counted(rest.length, 'more male'))}, closer kin`, label: `More males for pen ${pen.id}`, table: maleTable(rest, hens.length, limit)},
-  }
-}
-
-function pairTable(pairs: readonly BreedingPair[], caption: string): Table | null {
-  return pairs.length === 0 ? null : {
-    caption, columns: [{head: 'Male'}, {head: 'Hen'}, {head: 'Chicks’ F, %', number: true}, {head: 'Range', number: true}],
-    rows: pairs.map(({male, hen, mean, low, high}): readonly Cell[] => [bandCell(male), bandCell(hen), percent(mean), rangeText({low, high})]),
+    title, link: pen && penPath(pen), label: `Males for ${pen ? `pen ${pen.id}` : 'hens kept and in no pen yet'}`, words: `${sentence(counted(hens.length, 'living hen'))}. ${standing}${within}`, table: maleTable(shown, hens.length, limit !== null && !all),
+    more: rest.length === 0 ? null : {title: `${sentence(counted(rest.length, 'more male'))}, closer kin`, label: `More males for ${title}`, table: maleTable(rest, hens.length, limit !== null && !all)},
   }
 }
 
@@ -89,15 +87,20 @@ function kinshipWords({breedingPairs: {males, hens}}: Findings): string {
     : `F of the chicks of each pair of breeders, %; it is the kinship of the two. “${command}” prints every pair of living birds, two males and two hens too.`
 }
 
-/** The closest pair of each male, the closest first; so that the reasons differ. */
-function worstPairs(pairs: readonly BreedingPair[]): readonly BreedingPair[] {
-  return [...pairs].reverse().filter(({male}, index, all) => all.findIndex(other => other.male === male) === index)
+/** The closest pair of each male, the closest first; so that the reasons differ, brothers told once. */
+function worstPairs(pairs: readonly PutTogether[]): readonly PutTogether[] {
+  const worst = worstFirst(pairs)
+  const alike = (a: PutTogether, b: PutTogether): boolean => a.male === b.male || (a.male.parentage.pairs === b.male.parentage.pairs && a.mean === b.mean)
+  return worst.filter((pair, index) => worst.findIndex(other => alike(other, pair)) === index)
 }
 
 function limitWords({pairings: {limit, pens}}: Findings): string {
   if (limit === null) return 'The project states no limit for one mating.'
-  const males = new Set(pens.flatMap(pen => pen.males.filter(({overLimit}) => overLimit === 0).map(({male}) => male)))
-  return `The project’s limit for one mating is ${percentSign(limit)}, tried at the upper end of what may be.${pens.length > 0 && males.size === 0 ? ' No male here keeps within it with every hen of a pen: take the least, and read what other blood would do.' : ''}`
+  const each = pens.flatMap(({males, hens}) => males.map(({overLimit}) => ({overLimit, hens: hens.length})))
+  const none = each.length === 0 || each.some(({overLimit}) => overLimit === 0) ? ''
+    : each.every(({overLimit, hens}) => overLimit === hens) ? ' Every pair that can be made here is over it, so being over tells none from another: they stand in order, the least first.'
+    : ' No male here keeps within it with every hen of a pen: take the least, and read what other blood would do.'
+  return `The project’s limit for one mating is ${percentSign(limit)}, tried at the upper end of what may be.${none}`
 }
 
 function wanting({book, census, pairings}: Findings): string {
@@ -108,16 +111,23 @@ function wanting({book, census, pairings}: Findings): string {
 }
 
 export function malesPage(findings: Findings): Page {
-  const {pairings: {males, pens, limit}, breedingPairs: {pairs}, census, oneMoreMale, ratePassed, pairReason} = findings
-  const none = wanting(findings), say = saying(males.length, pens.length)
-  const worst = worstPairs(pairs)
+  const {pairings, census, oneMoreMale, ratePassed, pairReason, kinship} = findings, {males, pens, limit} = pairings
+  const none = wanting(findings), penned = pens.filter(({pen}) => pen !== null), say = saying(males.length, penned.length)
+  const pairs = none === '' ? everyPair(pairings, kinship.atLeast) : [], worst = worstPairs(pairs)
   const view: MalesView = {
-    lead: none === '' ? `${sentence(say(males.length, 'male'))} to choose from for the hens of ${say(pens.length, 'pen')} of ${census.season ?? 'the season'}, by how closely bred their chicks would be.` : 'Every male against the hens of every pen, by how closely bred their chicks would be.',
-    wanting: none, answer: none === '' ? malesAnswer(malesPlaced(findings.pairings), pairReason) : null, passed: ratePassed ? ratePassedWords(ratePassed) : '', limit: none === '' ? limitWords(findings) : '',
-    pens: none === '' ? pens.map(pen => penChoice(pen, limit)) : [], oneMore: oneMoreMale ? oneMoreWords(oneMoreMale) : [],
-    best: pairTable(pairs.slice(0, PAIRS), 'The least kin'), worst: pairs.length > PAIRS ? pairTable([...pairs].reverse().slice(0, PAIRS), 'The closest kin') : null,
+    lead: none === '' ? `${sentence(say(males.length, 'male'))} to choose from for ${forWhom(say, penned.length, pens.length > penned.length, census.season)}, by how closely bred their chicks would be.` : 'Every male against the hens of every pen, by how closely bred their chicks would be.',
+    wanting: none, answer: none === '' ? malesAnswer(malesPlaced(pairings), pairReason, pairings.chicksOf) : null, limit: none === '' ? limitWords(findings) : '',
+    least: pairs.some(({atLeast}) => atLeast) ? '“≥” stands where a parent of one of them is not in the book: F is at least that, and nobody knows how much more.' : '',
+    passed: ratePassed ? ratePassedWords(ratePassed) : '', stronger: strongerWords(findings), ladder: BACKCROSS,
+    pens: none === '' ? pens.map(pen => penChoice(pen, limit)) : [], oneMore: oneMoreMale ? oneMoreWords(oneMoreMale) : [], never: neverMake(pairs),
+    best: pairTable(pairs, 'The least kin', PAIRS), worst: pairs.length > PAIRS ? pairTable(worstFirst(pairs), 'The closest kin', PAIRS) : null,
     reasons: pairs.length > PAIRS ? worst.slice(0, REASONS).map(({male, hen}) => pairReasonWords(pairReason(male, hen))) : [],
     kinship: kinshipTable(findings), kinshipWords: kinshipWords(findings), rotation: ROTATION,
   }
   return {path: MALES, template: 'males', title: 'Which cockerel into which pen?', section: 'pens', view, search: {kind: 'index', words: 'which cockerel male cock into which pen kinship pairs mating inbreeding one more male'}}
+}
+
+function forWhom(say: ReturnType<typeof saying>, pens: number, waiting: boolean, season: number | null): string {
+  const kept = 'the hens kept and in no pen yet'
+  return pens === 0 ? kept : `the hens of ${say(pens, 'pen')} of ${season ?? 'the season'}${waiting ? ` and ${kept}` : ''}`
 }

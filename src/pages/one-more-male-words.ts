@@ -1,6 +1,9 @@
 /** The cheapest remedy in words: which one male more, from what to what; and that the project's limit has been passed. */
+import type {Findings} from '../findings/study.ts'
 import type {OneMoreMale, RatePassed} from '../findings/one-more-male.ts'
 import {counted, figured, listWords, percentSign, saying, sentence} from './numbers.ts'
+
+type StrongerFrom = Pick<Findings, 'ratePassed' | 'oneMoreMale' | 'nextBackcross' | 'book'>
 
 /** Others named beside the best. */
 const OTHERS = 2
@@ -21,9 +24,19 @@ export function oneMoreWords(found: OneMoreMale): readonly string[] {
   return [start, `One male more: of the ${figured(choices.length, 'male')} beside them ${best.male.band} lowers it most, to ${percentSign(best.kinship)}${also.length === 0 ? '' : `; after him ${listWords(also.map(({male, kinship}) => `${male.band} (${percentSign(kinship)})`))}`}.`]
 }
 
+/** That one male more does not bring the flock under the limit, and what would do more; empty where no limit is passed or a backcross would not help. */
+export function strongerWords({ratePassed, oneMoreMale, nextBackcross: next, book: {project: {limits: {matingInbreeding: limit}}}}: StrongerFrom): string {
+  const kinship = oneMoreMale ? oneMoreMale.choices[0]?.kinship ?? oneMoreMale.now : null
+  const still = limit !== null && kinship !== null && kinship > limit + 1e-12
+  if (next.kind === 'cannot-say' || !(still || ratePassed)) return ''
+  const inside = (next.interSe ?? next.now).f, {f} = next.backcross
+  if (f >= inside || percentSign(f) === percentSign(inside)) return ''
+  return `${still ? `With that too the flock stays over the project’s limit of ${percentSign(limit)}. ` : ''}Stronger is another backcross to ${next.to.name}: chicks of F ${percentSign(f)} in place of ${percentSign(inside)} inside the line.`
+}
+
 /** The same in one line, for the page that everybody opens; null when no limit is passed. */
-export function remedyLine(passed: RatePassed | null, found: OneMoreMale | null): string | null {
+export function remedyLine(passed: RatePassed | null, found: OneMoreMale | null, stronger = ''): string | null {
   if (passed === null) return null
   const best = found?.choices[0]
-  return `${ratePassedWords(passed)} ${found && best && helps(found, best.kinship) ? `The cheapest remedy in the flock is one male more: ${best.male.band} would bring the kinship to be expected from ${percentSign(found.now)} to ${percentSign(best.kinship)}.` : 'No one male more of this flock would mend it.'}`
+  return `${ratePassedWords(passed)} ${found && best && helps(found, best.kinship) ? `The cheapest remedy in the flock is one male more: ${best.male.band} would bring the kinship to be expected from ${percentSign(found.now)} to ${percentSign(best.kinship)}.` : 'No one male more of this flock would mend it.'}${stronger === '' ? '' : ` ${stronger}`}`
 }

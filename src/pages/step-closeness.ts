@@ -6,6 +6,7 @@ import type {ClosenessOfStep} from '../findings/closeness.ts'
 import type {Interval} from '../findings/estimate.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Stat} from './hatch.ts'
+import {strongerWords} from './one-more-male-words.ts'
 import {figured, limits, listWords, NOTHING, ofWords, percent, percentSign, rounded} from './numbers.ts'
 
 export interface StepClosenessView {
@@ -87,12 +88,14 @@ function wordsOf({most, doubtful, atLeast, birds, unbanded, generations, onZ, he
 }
 
 /** Said in plain words when the flock has lost more in a generation than its keeper allows, with the male that would mend most. */
-function caution({step, rate, realised}: ClosenessOfStep, {rate: against}: ClosenessLimits, {ratePassed, oneMoreMale}: Findings): StepClosenessView['caution'] {
+function caution({step, rate, realised}: ClosenessOfStep, {rate: against}: ClosenessLimits, findings: Findings): StepClosenessView['caution'] {
   if (!against || !(against.stepOver || against.ownOver)) return null
   const lost = against.stepOver && rate ? `From ${rate.since} to ${step} the line lost ${percentSign(rate.value)} of the variety it had left` : `The birds of ${step} have lost ${percentSign(realised?.rate ?? 0)} a generation`
+  const {ratePassed, oneMoreMale} = findings
   const [best] = oneMoreMale?.choices ?? []
   const helps = ratePassed?.step === step && oneMoreMale && best && best.kinship < oneMoreMale.now - 1e-9
+  const stronger = ratePassed?.step === step ? strongerWords(findings) : ''
   const remedy = helps ? `One male more, ${best.male.band}, would bring the mean kinship to be expected of the next generation from ${percentSign(oneMoreMale.now)} to ${percentSign(best.kinship)}.`
     : 'More males, and pairs that are less kin, slow it; what is lost comes back only with other blood.'
-  return {head: 'Over the project’s limit.', text: `${lost}; the project allows ${percentSign(against.limit)}. ${remedy}`}
+  return {head: 'Over the project’s limit.', text: `${lost}; the project allows ${percentSign(against.limit)}. ${remedy}${stronger === '' ? '' : ` ${stronger}`}`}
 }

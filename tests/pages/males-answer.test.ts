@@ -9,7 +9,7 @@ const {pairings, pairReason} = study(twoPens())
 /** The two pens with these males only. */
 const withMales = (...bands: readonly string[]) => {
   const kept = (bird: {readonly band: string}) => bands.includes(bird.band)
-  return malesAnswer(malesPlaced({...pairings, males: pairings.males.filter(kept), pens: pairings.pens.map(pen => ({...pen, males: pen.males.filter(({male}) => kept(male))}))}), pairReason)
+  return malesAnswer(malesPlaced({...pairings, males: pairings.males.filter(kept), pens: pairings.pens.map(pen => ({...pen, males: pen.males.filter(({male}) => kept(male))}))}), pairReason, pairings.chicksOf)
 }
 
 describe('malesAnswer(placed)', () => {
@@ -22,7 +22,7 @@ describe('malesAnswer(placed)', () => {
   it('names the hens that are to be left out with him', () => {
     const [a] = malesPlaced(pairings).pens, a2 = a?.pen.hens.slice(0, 1), a1 = a?.pen.males.find(({male}) => male.band === 'A1')
     if (!a || !a1 || !a2) throw new Error('no pen A')
-    const [pen] = malesAnswer({mean: null, pens: [{...a, placed: a1, apart: a2}]}, pairReason).pens
+    const [pen] = malesAnswer({mean: null, pens: [{...a, placed: a1, apart: a2}]}, pairReason, pairings.chicksOf).pens
     expect(pen?.avoid).toBe('A1 and C1. If A1 is used all the same, leave A2 out.')
   })
 

@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest'
 import {study} from '../../src/findings/study.ts'
 import type {Logbook} from '../../src/logbook/book.ts'
 import {malesPage, type MalesView} from '../../src/pages/males.ts'
-import {oneMoreWords, ratePassedWords, remedyLine} from '../../src/pages/one-more-male-words.ts'
+import {oneMoreWords, ratePassedWords, remedyLine, strongerWords} from '../../src/pages/one-more-male-words.ts'
 import {nearestKinWords, pairReasonWords} from '../../src/pages/pair-reason-words.ts'
 import {penPage, type PenView} from '../../src/pages/pen.ts'
 import {twoPens} from '../findings/breeding-book.ts'
@@ -29,8 +29,8 @@ describe('malesPage(findings)', () => {
     const rows = view.answer?.table.rows.map(row => row.map(cell => (typeof cell === 'string' ? cell : cell.text)))
     expect(rows).toEqual([['2026-A', 'B1', '0.0', '0.0'], ['2026-B', 'A1', '0.0', '0.0']])
     expect(view.answer?.pens).toEqual([
-      {id: '2026-A', words: 'B1: he and these hens share no ancestor in the book. As good by kinship: C2. Here now: A1, 25.0%.', avoid: 'A1 and C1.'},
-      {id: '2026-B', words: 'A1: he and the hen share no ancestor in the book. As good by kinship: C1 and C2. Here now: B1, 25.0%.', avoid: 'B1.'},
+      {title: 'Pen 2026-A', words: 'B1: he and these hens share no ancestor in the book. As good by kinship: C2. Here now: A1, 25.0%.', avoid: 'A1 and C1.'},
+      {title: 'Pen 2026-B', words: 'A1: he and the hen share no ancestor in the book. As good by kinship: C1 and C2. Here now: B1, 25.0%.', avoid: 'B1.'},
     ])
     expect(view.answer?.words.at(-1)).toBe('Avoid: with some hen of the pen the chicks would, or may, pass the project’s limit of 12.5%.')
     expect(of(twoPens(null)).answer?.words.at(-1)).toBe('Avoid: with some hen of the pen the chicks would, or may, reach 25.0%, as from brother and sister.')
@@ -46,9 +46,44 @@ describe('malesPage(findings)', () => {
   })
 
   it('tells the best and the worst pairs with the reason, and the table of all', () => {
-    expect(view.reasons[0]).toBe('B1 and B2 are kin through H-2 and B-2, parents of both (25.0): together 25.0%.')
+    expect(view.reasons[0]).toBe('A1 and A2 are kin through H-1 and B-1, parents of both (25.0): together 25.0%.')
     expect(view.kinship?.columns.map(({head}) => head)).toEqual(['Hen', 'A1', 'B1'])
     expect(text(view.kinship?.rows)).toContain('["A2"'.replace('"A2"', '{"text":"A2","link":"birds/A2.html"}'))
+  })
+
+  it('folds sisters and brothers into one line, the pairs that could be put together too', () => {
+    const rows = (table: typeof view.best) => table?.rows.map(row => row.map(cell => (typeof cell === 'string' ? cell : cell.text)))
+    expect(rows(view.worst)?.slice(0, 2)).toEqual([['A1 and C1', 'A2 and A3', '25.0', '25.0'], ['B1', 'B2', '25.0', '25.0']])
+  })
+
+  it('names by relation the pairs that are never to be made', () => {
+    expect(view.never).toEqual([{title: 'Full brother and sister', words: 'A1 and C1 with A2 and A3 (25.0%); B1 with B2 (25.0%).'}])
+    expect(of(smallBook()).never.map(({title}) => title)).toContain('Full brother and sister, it may be')
+  })
+
+  it('warns where a parent of the two is not in the book', () => {
+    const book = twoPens(), found = {...book.named('C2')}
+    const lone = Object.assign({...found}, {id: 'D1', band: 'D1', parentage: {kind: 'uncertain', pairs: [{sire: null, dam: book.named('B-3'), chance: 1}], sires: [], dams: [{bird: book.named('B-3'), chance: 1}]}})
+    const {pens, least} = of({...book, birds: [...book.birds, lone]})
+    expect(pens[0]?.table.rows.find(([cell]) => typeof cell === 'object' && cell.text === 'D1')?.[2]).toBe('≥ 0.0')
+    expect(least).toMatch(/^“≥” stands where a parent/)
+    expect(view.least).toBe('')
+  })
+
+  it('answers for hens that are kept and in no pen yet, as a place and shared out among the pens', () => {
+    const book = twoPens(), pullet = Object.assign({...book.named('A2')}, {id: 'A9', band: 'A9', kept: {on: null, why: 'for breeding'}})
+    const {lead, answer, pens} = of({...book, birds: [...book.birds, pullet]})
+    expect(lead).toContain('the hens of two pens of 2026 and the hens kept and in no pen yet')
+    expect(answer?.table.rows.at(-1)?.[0]).toBe('kept, in no pen yet')
+    expect(answer?.pens.at(-1)?.words).toMatch(/Or shared out among the pens, each to the male put there that she is least kin to: A9 to pen 2026-A \((B1|C2), 0\.0%\)\.$/)
+    expect(pens.at(-1)?.words).toBe('One living hen. A9: counted here as one pen.')
+  })
+
+  it('says that all are over the limit where all are, and then leaves the column out', () => {
+    const {limit, pens} = of(twoPens(-0.01))
+    expect(limit).toContain('Every pair that can be made here is over it')
+    expect(pens[0]?.table.columns.map(({head}) => head)).not.toContain('Hens over the limit')
+    expect(pens[0]?.words).toMatch(/Every male is over the limit of -1\.0% with every one of them; the least stands first\.$/)
   })
 
   it('names the command where there are too many for a table', () => {
@@ -77,6 +112,15 @@ describe('oneMoreWords(found)', () => {
     ])
     expect(oneMoreWords({...oneMoreMale, choices: []})[1]).toMatch(/^Every male there is/)
     expect(oneMoreWords({...oneMoreMale, choices: oneMoreMale.choices.map(each => ({...each, kinship: oneMoreMale.now}))})[1]).toMatch(/^None of the two males/)
+  })
+
+  it('says that one more does not bring the flock under the limit, and what would do more', () => {
+    const found = study(twoPens())
+    const next = {kind: 'prospects', to: {name: 'Holm White'}, interSe: {f: 0.215}, now: {f: 0.22}, backcross: {f: 0.028}} as typeof found.nextBackcross
+    const words = strongerWords({book: found.book, oneMoreMale: found.oneMoreMale, ratePassed: null, nextBackcross: next})
+    expect(words).toBe('With that too the flock stays over the project’s limit of 12.5%. Stronger is another backcross to Holm White: chicks of F 2.8% in place of 21.5% inside the line.')
+    expect(strongerWords({book: study(twoPens(null)).book, oneMoreMale: found.oneMoreMale, ratePassed: null, nextBackcross: next})).toBe('')
+    expect(remedyLine({step: 'F3', rate: 0.06, limit: 0.01}, found.oneMoreMale, words)).toContain('13.9%. With that too')
   })
 
   it('in one line, where a limit is passed', () => {
