@@ -75,6 +75,20 @@ const EXPECTED: Readonly<Record<string, string>> = {
   'one-more-male': 'Mean kinship 31.3% as it is, 28.1% with the brother, 21.9% with the stranger.',
   // Wright 1931: 4 · 1 · 10 / 11, 4 · 4 · 16 / 20
   'census-size': 'Ne 3.6, 13.8% a generation; Ne 12.8, 3.9% a generation.',
+  // Bayes' rule by hand: 2 / (2 + 2^n) against a yellow mate, 2·(3/4)^n / (1 + 2·(3/4)^n) against a carrier
+  genotypes: '66.7%; 50.0%, 20.0%, 5.9%, 1.5%; 60.0%, 45.8%, 32.2%, 21.1%.',
+  // by hand: a carrier is 0.375 / 0.9375 of white birds; 0.14 / 0.2
+  'uncertain-sires': '70.0%.',
+  // every possibility laid out apart in Python 3: 0.190112, 0.808672; 0.712227
+  'genotypes-misscoring': '19.0%, 80.9%; 28.8% or 71.2%.',
+  // by hand: 7/10 and 3/10
+  'genotypes-exact': '70.0% or 30.0%, exact.',
+  // Cuénot 1905: 2 to 1
+  lethal: '66.7% and 33.3%.',
+  // smallest n with q^n ≤ 0.01, by hand; (3/4)^16 and (3/4)^17; (1/2 + 1/2·(3/4)^4)^5; 2 / (2 + 2^6) is 1/33
+  'test-mating': '7, 17; 1.002% and 0.752%; 12.4%; 6.',
+  // Sedcole 1977, table; the eggs as held against a slow twin in tests/heredity/eggs-to-set.test.ts
+  'hatch-size': '11, 23, 49; 32 and 31.',
   breeders: 'Two males and three females, five birds in all.',
   requirements: 'met, not yet, cannot be told.',
 }
