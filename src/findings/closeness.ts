@@ -16,6 +16,8 @@ export interface ClosenessOfStep {
   readonly mean: number
   readonly meanLow: number
   readonly meanHigh: number
+  /** mean F as if the strains' founders were unrelated: what the project's own matings have added. The rate is worked from it */
+  readonly fresh: number
   readonly most: {readonly bird: Bird; readonly f: number}
   /** birds whose parents are in doubt, and those with a grandparent outside the book */
   readonly doubtful: number
@@ -54,7 +56,7 @@ export function closeness(ladder: readonly LadderStep[], {numberOf}: PedigreeOfB
     const change = before && rateBetween(fresh.get(before) ?? 0, fresh.get(step) ?? 0)
     return {
       step: step.label, interSe: step.step.interSe, birds: each.length, unbanded: step.chicks.hatched - each.length,
-      mean: mean(each.map(({f}) => f.mean)), meanLow: mean(each.map(({f}) => f.low)), meanHigh: mean(each.map(({f}) => f.high)), most: {bird: most.bird, f: most.f.high},
+      mean: mean(each.map(({f}) => f.mean)), meanLow: mean(each.map(({f}) => f.low)), meanHigh: mean(each.map(({f}) => f.high)), fresh: fresh.get(step) ?? 0, most: {bird: most.bird, f: most.f.high},
       doubtful: each.filter(({bird}) => bird.parentage.kind === 'uncertain').length, atLeast: each.filter(({atLeast}) => atLeast).length,
       generations: mean(each.map(({equivalent}) => equivalent)), kinship: kin.autosome.meansAmong(numbers).group,
       onZ: cocks.length > 0 ? {mean: mean(cocks), cocks: cocks.length} : null, heterozygosity: mean(numbers.map(number => heterozygosity[number] ?? 0)),

@@ -32,6 +32,8 @@ export interface Rotation {
   /** breeders of the new breed that belong to none of these pens */
   readonly leftOut: number
   readonly systems: readonly ForecastOfSystem[]
+  /** of rolling pens, how many stand on each side; null where there are too few */
+  readonly rolling: {readonly cockerels: number; readonly cocks: number; readonly pullets: number; readonly hens: number} | null
   readonly limit: number | null
   /** the rule of thumb for as many males and females mated at random, unrelated to begin with */
   readonly ruleOfThumb: number
@@ -71,18 +73,19 @@ export function rotation(book: Logbook, census: Census, {numberOf}: PedigreeOfBo
     const passing = limit === null ? null : seasonPassing(course, limit)
     return {system, course, passes: passing === null ? null : season + passing, rate: rateOver(course)}
   }
+  const [youngMales, oldMales] = byAge(males), [youngFemales, oldFemales] = byAge(females)
+  const sides = {cockerels: youngMales.length, cocks: oldMales.length, pullets: youngFemales.length, hens: oldFemales.length}
+  const canRoll = males.length > 1 && females.length > 1
   const rolling = (system: SystemName, apart: {fathers?: boolean}): ForecastOfSystem => {
-    const [youngMales, oldMales] = byAge(males), [youngFemales, oldFemales] = byAge(females)
-    const of = {cockerels: youngMales.length, cocks: oldMales.length, pullets: youngFemales.length, hens: oldFemales.length}
-    return forecast(system, rollingPens(of, apart), [youngMales, oldMales, youngFemales, oldFemales])
+    return forecast(system, rollingPens(sides, apart), [youngMales, oldMales, youngFemales, oldFemales])
   }
   return {
-    season, pens, males: males.length, females: females.length, leftOut: ownBreeders.length - birds.length, limit, ruleOfThumb: rateAtRandom(males.length, females.length),
+    season, pens, males: males.length, females: females.length, leftOut: ownBreeders.length - birds.length, rolling: canRoll ? sides : null, limit, ruleOfThumb: rateAtRandom(males.length, females.length),
     systems: [
       ...(pens.length > 1 ? [forecast('clans', clans(sizes), byPen)] : []),
       forecast('flock', wholeFlock(sizes), [males, females]),
       ...(pens.length > 1 ? [forecast('closed pens', closedPens(sizes), byPen)] : []),
-      ...(males.length > 1 && females.length > 1 ? [rolling('rolling', {}), rolling('rolling apart', {fathers: true})] : []),
+      ...(canRoll ? [rolling('rolling', {}), rolling('rolling apart', {fathers: true})] : []),
     ],
   }
 }

@@ -4,11 +4,13 @@ import type {LookProspect, NextBackcross, NoProspects, Prospect} from '../findin
 import {wantedOfBoth} from './amounts.ts'
 import {cannotSayShort} from './estimate-words.ts'
 import {traitPath} from './links.ts'
-import {counted, figured, NOTHING, percent, percentSign, rounded} from './numbers.ts'
+import {counted, figured, NOTHING, percent, percentSign, rounded, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import type {Project} from '../logbook/book.ts'
 
 export interface BackcrossAgainView {
+  /** for and against, a line each; empty where it cannot be told */
+  readonly verdict: readonly {readonly head: string; readonly words: string}[]
   readonly words: string
   readonly table: Table | null
   /** wanted looks now and in the latest backcross; null where no required trait has states */
@@ -23,9 +25,25 @@ const WHY_NOT: Readonly<Record<NoProspects['why'], string>> = {
 }
 
 export function backcrossAgain(found: NextBackcross | NoProspects, units: Project['units']): BackcrossAgainView {
-  if (found.kind === 'cannot-say') return {words: WHY_NOT[found.why], table: null, looks: null, notes: []}
-  return {words: summary(found), table: tableOf(found), looks: looksTable(found, units), notes: notes(found)}
+  if (found.kind === 'cannot-say') return {verdict: [], words: WHY_NOT[found.why], table: null, looks: null, notes: []}
+  return {verdict: verdict(found), words: summary(found), table: tableOf(found), looks: looksTable(found, units), notes: notes(found)}
 }
+
+/** What speaks for a backcross and what against, by the figures. */
+function verdict({to, now, interSe, backcross, looks}: NextBackcross): BackcrossAgainView['verdict'] {
+  const inside = interSe ?? now, less = percent(backcross.f) !== percent(inside.f) && backcross.f < inside.f
+  const lost = looks.filter(({ofStrain}) => ofStrain !== null && !ofStrain.wanted)
+  const gain = `${percent(backcross.share - now.share)} more of ${to.name}`
+  const good = [...(less ? [`F of the chicks falls to ${percentSign(backcross.f)}, from ${percentSign(inside.f)} ${interSe ? 'inside the line' : 'now'}`] : []), ...(now.share < MOSTLY ? [gain] : [])]
+  const bad = [
+    ...(less ? [] : [`F of the chicks is no lower, ${percentSign(backcross.f)}`]), ...(now.share < MOSTLY ? [] : [`${percentSign(now.share)} ${to.name} already, ${gain} to be had`]),
+    ...lost.map(({trait, ofStrain, now: here, atBackcross}) => `${to.name} is ${trait.name.toLowerCase()} ${ofStrain?.state ?? ''}, so what is wanted would have to be fixed again${here.kind === 'share' && atBackcross?.share.kind === 'share' ? ` (shown by ${percentSign(here.value)} now, by ${percentSign(atBackcross.share.value)} in ${atBackcross.step})` : ''}`),
+  ]
+  return [{head: 'For', words: good}, {head: 'Against', words: bad}].flatMap(({head, words}) => (words.length === 0 ? [] : [{head, words: `${sentence(words.join('; '))}.`}]))
+}
+
+/** From this share of the strain on, more of it is no reason any more; the choice is ours. */
+const MOSTLY = 0.9
 
 /** The answer in short; whether it is worth it is the breeder's to say. */
 function summary({to, interSe, backcross, now}: NextBackcross): string {
@@ -69,7 +87,8 @@ const shareCell = (share: Share | CannotSay): string => (share.kind === 'share' 
 function notes({of, birds, step, to, withLiving, interSe, looks, measured: withoutStates, segment}: NextBackcross): readonly string[] {
   const own = looks.flatMap(({trait, ofStrain}) => (ofStrain ? [`${trait.name.toLowerCase()} ${ofStrain.state}, ${ofStrain.wanted ? 'as wanted' : 'not wanted'}`] : []))
   return [
-    `Reckoned for the ${figured(birds.length, of === 'breeders' ? 'bird' : 'living bird')} of ${step}${of === 'breeders' ? ' that are bred from' : ', none of them in a breeding pen or kept for one'}, every cock with every hen${interSe ? '' : '; one sex is wanting, so a mating inside the line cannot be told'}. Give or take: standard deviation of the true share from bird to bird. Chosen pairs do better than the average.`,
+    `Reckoned for the ${figured(birds.length, of === 'breeders' ? 'bird' : 'living bird')} of ${step}${of === 'breeders' ? ' that are bred from' : ', none of them in a breeding pen or kept for one'}, every cock with every hen${interSe ? '' : '; one sex is wanting, so a mating inside the line cannot be told'}. Chosen pairs do better than the average.`,
+    `Give or take: two birds in three are expected within so much of the share. Copies of two strains: of so many genes a bird has one copy from each. cM, centimorgan: so much of a chromosome that two genes a centimorgan apart are parted in one chick of a hundred.`,
     `The backcross is to a bird of ${to.name} not bred here.${withLiving ? ` With the ${counted(withLiving.birds, 'living bird')} of it on record F would be ${percentSign(withLiving.f)} on average.` : ' None of it lives here.'}`,
     ...(looks.length > 0 ? [`Of looks only what was counted is told, over the chicks scored: those of the step the breed stands at, and those of the latest backcross. What the next chicks of the line will show hangs on alleles that looks hide, and cannot be told from looks.${own.length > 0 ? ` ${to.name} is written as true for ${own.join('; ')}.` : ''}`] : []),
     ...(withoutStates > 0 ? [`${figured(withoutStates, 'required trait')} without states left out.`] : []),

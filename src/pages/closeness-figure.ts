@@ -14,7 +14,7 @@ export function closenessFigure({closeness, closenessLimits, book: {project}}: F
   const {matingInbreeding: ofMating, inbreedingPerGeneration: perGeneration} = project.limits
   const limits = [
     ...(ofMating === null ? [] : [`Dotted: the project’s limit for a mating, ${percentSign(ofMating)}.`]),
-    ...(perGeneration !== null && rows.some(({allowed}) => allowed !== null) ? [`Tick: the F that a step might have had at the project’s ${percentSign(perGeneration)} a generation, from the step before it.`] : []),
+    ...(perGeneration !== null && rows.some(({allowed}) => allowed !== null) ? [`Tick: the F that a step might have had at the project’s ${percentSign(perGeneration)} a generation, from the step before it; an egg above it has risen faster.`] : []),
   ]
   return {
     kind: 'figure', id: 'closeness', name: 'inbreeding-and-kinship-by-step', head, title: 'Inbreeding and kinship by step',
@@ -24,11 +24,9 @@ export function closenessFigure({closeness, closenessLimits, book: {project}}: F
     table: {
       columns: [
         {head: 'Step'}, {head: 'Birds', number: true}, {head: 'F, %', number: true}, {head: 'By who the parents are', number: true}, {head: 'Kinship, %', number: true},
-        {head: 'Rise since the step before, %', number: true},
       ],
-      rows: closeness.map(({step, birds, mean, meanLow, meanHigh, kinship, rate}): readonly Cell[] => [
+      rows: closeness.map(({step, birds, mean, meanLow, meanHigh, kinship}): readonly Cell[] => [
         step, String(birds), percent(mean), percent(meanLow) === percent(meanHigh) ? NOTHING : limitsShort({low: meanLow, high: meanHigh}), percent(kinship),
-        rate === null ? NOTHING : `${percent(rate.value)} since ${rate.since}`,
       ]),
     },
   }

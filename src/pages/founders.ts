@@ -57,20 +57,25 @@ function shareFigure({founders: list, unknown, birds}: Founders, {book}: Finding
     table: {
       columns: [{head: 'Founder'}, {head: 'Strain'}, {head: 'Share, %', number: true}, {head: 'Living males', number: true}, {head: 'Living females', number: true}],
       rows: [
-        ...left.map(({bird, strain, share, cocks, hens}): readonly Cell[] => [bandCell(bird), strain?.name ?? 'not known', percent(share), String(cocks), String(hens)]),
+        ...left.map(({bird, strain, share, cocks, hens, unsexed}): readonly Cell[] => [bandCell(bird), `${strain?.name ?? 'not known'}${isNearlyLost({share, cocks, hens, unsexed}) ? ', nearly lost' : ''}`, percent(share), String(cocks), String(hens)]),
         ...(unknown.count > 0 ? [[`${figured(unknown.count, 'parent')} not in the book`, '', percent(unknown.share), '', '']] : []),
       ],
     },
   }
 }
 
+/** Under 2% of the genes, or not two living descendants; the mark is ours. */
+const isNearlyLost = ({share, cocks, hens, unsexed}: Pick<FounderShare, 'share' | 'cocks' | 'hens' | 'unsexed'>): boolean => share > 0 && (share < 0.02 || cocks + hens + unsexed < 2)
+
 function shareWords({founders: list, unknown}: Founders): readonly string[] {
   const [first] = list, left = list.filter(({share}) => share > 0)
   if (!first || left.length === 0) return []
   const half = left.findIndex((_, index) => left.slice(0, index + 1).reduce((sum, {share}) => sum + share, 0) >= 0.5 - 1e-12) + 1
+  const nearly = left.filter(isNearlyLost)
   const most = left.filter(({share}) => percent(share) === percent(first.share)).map(({bird}) => bird.band)
   return [
     `${most.length > 3 ? `${sentence(counted(most.length, 'founder'))} have left most, alike` : `${listWords(most)} ${most.length === 1 ? 'has' : 'have each'} left most`}: ${percentSign(first.share)}.${half > 0 ? ` Half of all genes come from ${counted(half, 'founder')}.` : ''} A founder’s share says what to expect; which of its genes came through is chance.`,
+    ...(nearly.length > 0 ? [`Nearly lost, with under 2% of the genes or not two living descendants: ${listWords(nearly.map(({bird}) => bird.band))}.`] : []),
     ...(unknown.count > 0 ? [`${sentence(counted(unknown.count, 'parent'))} outside the book ${unknown.count === 1 ? 'gave' : 'gave together'} ${percentSign(unknown.share)}, each counted as a founder of its own, which is the most there can have been.`] : []),
     'The last two columns count living birds of the new breed that descend, or may descend, from it.',
   ]
@@ -98,6 +103,14 @@ function stats({founders: list, effectiveFounders, effectiveAncestors: {low, hig
   ]
 }
 
+function statWords({unknown}: Founders, {kinship: {since, autosome}}: Findings): readonly string[] {
+  return [
+    since === autosome ? 'No kinship of the founders is stated, so all four take them as no kin; if they were, all four flatter.'
+      : 'Founders stated to be kin are counted apart, so the first two numbers flatter: read the table by strain beside them. The last two count that kinship in.',
+    ...(unknown.count > 0 ? [`Each of the ${figured(unknown.count, 'parent')} outside the book counts as a founder of its own in the effective numbers, here and by strain, and not among the founders left.`] : []),
+  ]
+}
+
 function strainTable({strains, founders: list}: Founders): Table | null {
   if (strains.length === 0) return null
   const of = (strain: FounderShare['strain']) => list.filter(each => each.strain === strain && each.share > 0).length
@@ -110,12 +123,14 @@ function strainTable({strains, founders: list}: Founders): Table | null {
 function assumedView({assumedKinship}: Findings): FoundersView['assumed'] {
   if (assumedKinship === null || assumedKinship.at.length === 0) return null
   const {strain, at, birds} = assumedKinship, stated = at.find(each => each.stated), low = at[0], high = at.at(-1)
-  const course = low && high && low !== high ? ` From ${percentSign(low.kinship)} to ${percentSign(high.kinship)} mean F of the ${figured(birds.length, 'bird')} goes from ${percentSign(low.mean)} to ${percentSign(high.mean)}.` : ''
+  // where F comes out the same, nothing leans on it
+  if (!low || !high || percent(low.mean) === percent(high.mean)) return null
+  const course = low !== high ? ` From ${percentSign(low.kinship)} to ${percentSign(high.kinship)} mean F of the ${figured(birds.length, 'bird')} goes from ${percentSign(low.mean)} to ${percentSign(high.mean)}.` : ''
   return {
-    words: `How closely kin the first birds of ${strain.name} were nobody knows; ${stated ? `this book takes ${percentSign(stated.kinship)}, as its record states` : 'its record states something'}. The figures lean on it.${course} What your own matings add is in all of them alike.`,
+    words: `How closely kin the first birds of ${strain.name} were nobody knows; ${!stated || stated.kinship === 0 ? 'no kinship is stated, so this book takes none' : `this book takes ${percentSign(stated.kinship)}, as its record states`}. The figures lean on it.${course} What your own matings add is in all of them alike.`,
     table: {
       columns: [{head: 'Kinship assumed, %', number: true}, {head: 'Mean F, %', number: true}, {head: 'In the record'}],
-      rows: at.map(({kinship, mean, stated: own}): readonly Cell[] => [percent(kinship), percent(mean), own ? 'as stated' : '–']),
+      rows: at.map(({kinship, mean, stated: own}): readonly Cell[] => [percent(kinship), percent(mean), own ? (kinship === 0 ? 'none stated' : 'as stated') : '–']),
     },
   }
 }
@@ -167,7 +182,7 @@ export function foundersPage(findings: Findings): Page {
     lead: founders === null ? 'What is left of the birds the breed was begun with.' : `${sentence(counted(left, 'founder'))} ${left === 1 ? 'stands' : 'stand'} behind ${groupWords(founders)}.`,
     wanting: founders === null ? wanting(findings) : '',
     figure: founders && shareFigure(founders, findings), shareWords: founders ? shareWords(founders) : [], gone: founders && gone(founders), stats: founders ? stats(founders) : [],
-    statWords: founders ? ['Founders of one strain are kin, so the first two numbers flatter: read the table by strain beside them. The last two count that kinship in.'] : [],
+    statWords: founders ? statWords(founders, findings) : [],
     strains: founders && strainTable(founders), assumed: assumedView(findings),
     genes: founders ? donorGenes.map(gene => ({trait: gene.trait.name, link: traitPath(gene.trait), words: geneWords(gene, founders.birds.length)})) : [],
     geneWords: founders && donorGenes.length === 0 ? 'No required trait is on record that a donor strain is stated to be true for and the strain crossed back to is not.' : '',

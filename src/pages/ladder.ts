@@ -5,6 +5,7 @@ import {currentStep, reachedSteps} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import {backcrossAgain, type BackcrossAgainView} from './backcross-again.ts'
 import {closenessFigure} from './closeness-figure.ts'
+import {closenessRates, type ClosenessRates} from './closeness-rates.ts'
 import {featherView} from './feather-view.ts'
 import type {FeatherView} from './feather-view.ts'
 import {birdPath, LADDER} from './links.ts'
@@ -19,6 +20,8 @@ export interface LadderView {
   readonly feather: FeatherView | null
   readonly empty: string
   readonly figures: readonly Figure[]
+  /** what a generation inside the line cost; null before there was one */
+  readonly rates: ClosenessRates | null
   /** null while no step is reached */
   readonly backcross: BackcrossAgainView | null
   /** birds whose step is written otherwise than descent makes it; null where no step is written */
@@ -80,7 +83,7 @@ export function ladderPage(findings: Findings, trueBredFigure: Figure | null): P
   const view: LadderView = {
     lead: lead(findings), feather: featherView(findings), figures: [trueBredFigure, even, blood, close].filter(figure => figure !== null),
     empty: findings.ladder.length === 0 ? 'Once the first cross has hatched, or steps are planned in the project’s record, they stand here one below the other.' : '',
-    backcross: currentStep(findings.ladder) === null ? null : backcrossAgain(findings.nextBackcross, findings.book.project.units), written: written(findings),
+    rates: closenessRates(findings), backcross: currentStep(findings.ladder) === null ? null : backcrossAgain(findings.nextBackcross, findings.book.project.units), written: written(findings),
   }
   return {path: LADDER, template: 'ladder', title: 'Ladder', section: 'ladder', view, search: {kind: 'index', words: `ladder steps ${figured(findings.ladder.length, 'step')}`}}
 }

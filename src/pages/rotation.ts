@@ -52,22 +52,27 @@ function courseFigure({systems, season, limit}: Rotation, of: 'inbreeding' | 'ki
 
 function summary({systems, limit, season}: Rotation): Table {
   const last = season + SEASONS
+  // the same year of every way is told once, in words
+  const years = limit !== null && new Set(systems.map(({passes}) => passes)).size > 1
   return {
-    columns: [{head: 'Way'}, {head: `F ${season + 1}, %`, number: true}, {head: `F ${last}, %`, number: true}, {head: 'Lost a season, %', number: true}, {head: `Kinship ${last}, %`, number: true}, ...(limit === null ? [] : [{head: 'Passes the limit', number: true}])],
+    columns: [{head: 'Way'}, {head: `F ${season + 1}, %`, number: true}, {head: `F ${last}, %`, number: true}, {head: 'Lost a season, %', number: true}, {head: `Kinship ${last}, %`, number: true}, ...(years ? [{head: 'Passes the limit', number: true}] : [])],
     rows: systems.map(({system, course, passes, rate}): readonly Cell[] => [
-      sentence(WAYS[system].short), percent(course[0]?.inbreeding ?? 0), percent(course.at(-1)?.inbreeding ?? 0), percent(rate), percent(course.at(-1)?.kinship ?? 0), ...(limit === null ? [] : [passes === null ? 'not yet' : String(passes)]),
+      sentence(WAYS[system].short), percent(course[0]?.inbreeding ?? 0), percent(course.at(-1)?.inbreeding ?? 0), percent(rate), percent(course.at(-1)?.kinship ?? 0), ...(years ? [passes === null ? 'not yet' : String(passes)] : []),
     ]),
   }
 }
 
-/** Which way is the least closely bred at the end, what the others come to, and whose males go where if they are moved on. */
-function answer({systems, season, pens}: Rotation): readonly string[] {
-  const endOf = ({course}: ForecastOfSystem): number => course.at(-1)?.inbreeding ?? 0
-  const told = (each: ForecastOfSystem): string => `${WAYS[each.system].short} ${percentSign(endOf(each))}`
-  const [least, ...others] = systems.filter(({system}) => system !== 'closed pens').sort((a, b) => endOf(a) - endOf(b))
-  const closed = systems.find(({system}) => system === 'closed pens'), order = pens.map(({pen}) => pen.id)
+/** Which way has the least F at the end and which the least kinship, the sizes that it is reckoned with, and whose males go where if they are moved on. */
+function answer({systems, season, pens, rolling}: Rotation): readonly string[] {
+  const endOf = (of: 'inbreeding' | 'kinship') => ({course}: ForecastOfSystem): number => course.at(-1)?.[of] ?? 0
+  const inOrder = (of: 'inbreeding' | 'kinship', list: readonly ForecastOfSystem[]): string =>
+    listWords([...list].sort((a, b) => endOf(of)(a) - endOf(of)(b)).map(each => `${WAYS[each.system].short} ${percentSign(endOf(of)(each))}`))
+  const open = systems.filter(({system}) => system !== 'closed pens'), order = pens.map(({pen}) => pen.id)
+  const closed = systems.find(({system}) => system === 'closed pens'), last = season + SEASONS
   return [
-    ...(least ? [`F in ${season + SEASONS}: ${listWords([least, ...others].map(told))}.${closed ? ` Avoid closed pens: ${percentSign(endOf(closed))}.` : ''}`] : []),
+    `By F of the chicks in ${last}, the least first: ${inOrder('inbreeding', open)}.${closed ? ` Avoid closed pens: ${percentSign(endOf('inbreeding')(closed))}.` : ''}`,
+    ...(open.length > 1 ? [`By kinship of two chicks, which is where F goes later: ${inOrder('kinship', open)}.${closed ? ` Closed pens have ${percentSign(endOf('kinship')(closed))}, being strange to each other while each is inbred.` : ''}`] : []),
+    `Reckoned with ${listWords(pens.map(({pen, males, females}) => `${figured(males.length, 'male')} and ${figured(females.length, 'female')} ${pens.length === 1 ? 'in' : 'of'} pen ${pen.id}`))}, and as many every season${rolling ? `; in rolling pens ${figured(rolling.cockerels, 'cockerel')} with ${figured(rolling.hens, 'hen')} and ${figured(rolling.cocks, 'cock')} with ${figured(rolling.pullets, 'pullet')}` : ''}.`,
     ...(systems.some(({system}) => system === 'clans') ? [`Clans, next season: ${listWords(order.map((id, place) => `the males of pen ${id} to the hens of ${order[(place + 1) % order.length] ?? ''}`))}. Which of them is the least kin there, and which is to be kept out:`] : []),
   ]
 }
@@ -79,11 +84,10 @@ function passing({systems, limit, season, ruleOfThumb, males, females}: Rotation
   const slow = perGeneration === null ? [] : systems.filter(({rate}) => rate <= perGeneration + 1e-12)
   return [
     ...(limit === null ? ['The project states no limit for one mating, so none is drawn.'] : systems.every(({passes}) => passes === season + 1)
-      ? [`Every way passes the limit of ${percentSign(limit)} with the first chicks, in ${season + 1}: the birds are as close kin as that today. What differs is how fast it goes on.`]
+      ? [`${systems.length === 1 ? 'It passes' : 'Every way passes'} the limit of ${percentSign(limit)} with the first chicks, in ${season + 1}: the birds are as close kin as that today.${systems.length === 1 ? '' : ' What differs is how fast it goes on.'}`]
       : byYear.map(year => (year === null ? `${sentence(names(systems.filter(({passes}) => passes === null)))} stays within ${percentSign(limit)} through ${season + SEASONS}.` : `${sentence(names(systems.filter(({passes}) => passes === year)))}: past ${percentSign(limit)} in ${year}.`))),
     ...(perGeneration === null ? [] : [slow.length === 0 ? `None keeps to the ${percentSign(perGeneration)} a generation that the project allows: with ${figured(males, 'male')} and ${figured(females, 'female')} it cannot be had by mating rules alone. More males would do most.`
       : `To the ${percentSign(perGeneration)} a generation that the project allows ${slow.length === 1 ? 'keeps' : 'keep'}: ${names(slow)}.`]),
-    ...(systems.some(({system}) => system === 'closed pens') ? ['Closed pens drift apart from each other, so kinship between their chicks rises slowest; each bird is the most inbred all the same.'] : []),
     `By rule of thumb as many unrelated birds mated at random lose ${percentSign(ruleOfThumb)} a generation: an eighth divided by the males, and an eighth divided by the females.`,
   ]
 }

@@ -49,7 +49,7 @@ describe('oneMoreMale(census, choices)', () => {
 
 describe('ratePassed(book, steps)', () => {
   const step = (label: string, rate: number | null, own: number | null): ClosenessOfStep => ({
-    step: label, interSe: 1, birds: 1, unbanded: 0, mean: 0, meanLow: 0, meanHigh: 0, most: {bird: {} as Bird, f: 0}, doubtful: 0, atLeast: 0, generations: 2, kinship: 0,
+    step: label, interSe: 1, birds: 1, unbanded: 0, mean: 0, fresh: 0, meanLow: 0, meanHigh: 0, most: {bird: {} as Bird, f: 0}, doubtful: 0, atLeast: 0, generations: 2, kinship: 0,
     onZ: null, heterozygosity: 0, rate: rate === null ? null : {since: 'F2', value: rate},
     realised: own === null ? null : {rate: own, count: 3, tooShort: 0, size: 'no rise', standardError: null},
   })

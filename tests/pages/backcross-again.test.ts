@@ -14,8 +14,17 @@ describe('backcrossAgain(prospects)', () => {
     expect(table?.columns.map(({head}) => head)).toEqual(['Expected', 'Now', 'Inside the line', 'Backcross'])
     expect(table?.rows.find(([head]) => head === 'Left around a donor gene, cM')).toEqual(['Left around a donor gene, cM', '100', '100', '79'])
   })
+  it('says what speaks for it and what against', () => {
+    expect(view(halfSibs()).verdict[0]).toMatchObject({head: 'For'})
+    expect(view(halfSibs()).verdict[0]?.words).toMatch(/^F of the chicks falls to 0\.0%, from \d+\.\d% inside the line; 25\.0 more of Holm White\.$/)
+    const found = study(halfSibs()).nextBackcross
+    if (found.kind === 'cannot-say') throw new Error('nothing found')
+    const far = backcrossAgain({...found, now: {...found.now, share: 0.969}, backcross: {...found.backcross, share: 0.984, f: 0.9}}, 'metric')
+    expect(far.verdict).toEqual([{head: 'Against', words: 'F of the chicks is no lower, 90.0%; 96.9% Holm White already, 1.5 more of Holm White to be had.'}])
+  })
+  it('explains its heads', () => expect(view(halfSibs()).notes.join(' ')).toMatch(/two birds in three.*centimorgan/))
   it('says of looks only what was counted', () => {
     expect(view(smallBook()).looks?.rows).toEqual([[{text: 'Comb: pea', link: 'traits/comb.html'}, '66.7% of 6', 'cannot be told']])
   })
-  it('says when it cannot be told', () => expect(view(weekOld())).toEqual({words: 'No step has been reached yet, so this cannot be told.', table: null, looks: null, notes: []}))
+  it('says when it cannot be told', () => expect(view(weekOld())).toEqual({verdict: [], words: 'No step has been reached yet, so this cannot be told.', table: null, looks: null, notes: []}))
 })

@@ -37,6 +37,18 @@ describe('foundersPage(findings)', () => {
     expect(view.genes[0]?.words.at(-1)).toMatch(/^Assumed: one copy shows/)
   })
 
+  it('marks those nearly lost, and says no false word of founders that nobody states to be kin', () => {
+    const view = of(twoPens())
+    expect(view.statWords[0]).toMatch(/^No kinship of the founders is stated/)
+    expect(view.assumed).toBeNull()
+    const found = study(twoPens()), nearly = found.founders
+    if (!nearly) throw new Error('no founders')
+    const words = foundersPage({...found, founders: {...nearly, founders: nearly.founders.map((each, place) => (place === 0 ? {...each, share: 0.016} : each)), unknown: {count: 2, share: 0.1}}}).view as FoundersView
+    expect(words.shareWords.join(' ')).toContain('Nearly lost, with under 2% of the genes or not two living descendants: B-1.')
+    expect(words.figure?.table.rows[0]?.[1]).toBe('Fell Buff, nearly lost')
+    expect(words.statWords[1]).toContain('Each of the 2 parents outside the book counts')
+  })
+
   it('says in words what cannot be said yet', () => {
     expect(of(logbook('2024-01-01')).wanting).toBe('No bird is in the book yet.')
     expect(of(weekOld()).wanting).toMatch(/^Four founders on record and no hatch so far/)

@@ -22,9 +22,18 @@ describe('rotationPage(findings)', () => {
     // closed pens ¼ at once; at random ⅛ in the first season, on the limit and not past it
     expect(view.passing.slice(0, 3)).toEqual(['Closed pens: past 12.5% in 2027.', 'One flock and rolling: past 12.5% in 2028.', 'Clans and rolling apart: past 12.5% in 2029.'])
     // clans: no kin meets until the A's daughters meet their own blood again
-    expect(view.answer[0]).toMatch(/^F in 2036: (clans|rolling apart) .*\. Avoid closed pens: /)
-    expect(view.answer[1]).toContain('the males of pen 2026-A to the hens of 2026-B and the males of pen 2026-B to the hens of 2026-A.')
+    expect(view.answer[0]).toMatch(/^By F of the chicks in 2036, the least first: (clans|rolling apart) .*\. Avoid closed pens: /)
+    expect(view.answer[1]).toMatch(/^By kinship of two chicks, .* Closed pens have \d/)
+    expect(view.answer[2]).toBe('Reckoned with 1 male and 2 females of pen 2026-A and 1 male and 1 female of pen 2026-B, and as many every season; in rolling pens 1 cockerel with 1 hen and 1 cock with 2 pullets.')
+    expect(view.answer[3]).toContain('the males of pen 2026-A to the hens of 2026-B and the males of pen 2026-B to the hens of 2026-A.')
     expect(view.ways.find(({title}) => title === 'Closed pens')?.words).toContain('not recommended')
+  })
+
+  it('says once that all pass at once, and gives the years only where they differ', () => {
+    expect(view.summary?.columns.map(({head}) => head)).toContain('Passes the limit')
+    const near = of(twoPens(-0.01))
+    expect(near.summary?.columns.map(({head}) => head)).not.toContain('Passes the limit')
+    expect(near.passing[0]).toMatch(/^Every way passes the limit of -1\.0% with the first chicks, in 2027/)
   })
 
   it('says what cannot be said yet, and never NaN', () => {
