@@ -4,6 +4,7 @@ import {readFileSync} from 'node:fs'
 import {Command, CommanderError, InvalidArgumentError, Option} from 'commander'
 import {inspect} from './commands/inspect.ts'
 import {figures} from './commands/figures.ts'
+import {figuresHelp} from './commands/figures-help.ts'
 import {publish} from './commands/publish.ts'
 import {isSystemFault} from './commands/system-fault.ts'
 import {worldOfProcess, type ExitCode} from './commands/world.ts'
@@ -70,6 +71,7 @@ command('inspect', 'only check: every fault with its place, its reason and its r
 
 command('figures', 'print one answer for people who want numbers without a site', 'pinfeather figures shares content --format csv')
   .argument('<question>', `one of ${FIGURE_QUESTIONS.join(', ')}`)
+  .addHelpText('after', () => figuresHelp(process.argv.slice(3)))
   .argument('[folder]', 'the folder of records', 'content')
   .addOption(new Option('--format <format>', 'how to print').choices(['table', 'csv', 'json']).default('table'))
   .addOption(new Option('--pair <a,b>', 'for kinship: two birds by their bands, such as 24-031,24-044').argParser(pairOf))

@@ -16,7 +16,7 @@ function readable(cell: Cell, as: FigureColumn['as']): string {
 }
 
 function alignedTable({columns, rows}: FiguresTable, none: string): string {
-  const lines = [columns.map(column => column.name), ...rows.map(row => columns.map((column, index) => readable(row[index] ?? null, column.as)))]
+  const lines = [columns.map(column => column.name), ...rows.map(row => columns.map(({as, asIn}, index) => readable(row[index] ?? null, asIn?.(row) ?? as)))]
   const widths = columns.map((_, index) => lines.reduce((widest, line) => Math.max(widest, line[index]?.length ?? 0), 0))
   const text = lines.map(line => columns.map(({as}, index) => {
     const cell = line[index] ?? '', width = widths[index] ?? 0

@@ -3,7 +3,7 @@ import {FIGURE_QUESTIONS, figuresTable, pairTable, type FigureQuestion} from '..
 import {study} from '../findings/study.ts'
 import type {Bird, Logbook} from '../logbook/book.ts'
 import {pairReasonWords} from '../pages/pair-reason-words.ts'
-import {near, orNear} from '../records/near.ts'
+import {near, orNear, slipsBetween} from '../records/near.ts'
 import type {Day} from '../records/dates.ts'
 import {inspectReport} from './inspect-report.ts'
 import {figuresText, type FigureFormat} from './figures-text.ts'
@@ -55,13 +55,18 @@ export function figures({question, folder, format, asOf, quiet, pair}: FiguresOp
   const [a, b] = pair.map(band => birdOf(book, band))
   const missing = pair.find((_, index) => !(index === 0 ? a : b))
   if (!a || !b) {
-    world.err(`No bird of the book wears ${missing}; ${orNear(near(missing ?? '', book.birds.flatMap(bird => bird.bands.map(({band}) => band))), 'write its band as in the records')}\n`)
+    world.err(`No bird of the book wears ${missing}; ${orNear(meant(missing ?? '', book), 'write its band as in the records')}\n`)
     return 2
   }
   world.out(figuresText(pairTable(findings, a, b), format, ''))
   // a reader of the rounded table is told why; the other formats stay plain for programs
   if (format === 'table' && a !== b) world.out(`${pairReasonWords(findings.pairReason(a, b))}\n`)
   return 0
+}
+
+/** Bands that differ in signs, capitals or two places changed: in a row of numbers every other number is a letter away. */
+function meant(band: string, book: Logbook): readonly string[] {
+  return near(band, book.birds.flatMap(bird => bird.bands.map(each => each.band))).filter(other => (slipsBetween(band, other) ?? 2) < 1)
 }
 
 /** By its id, else by a band that it and no other has worn. */

@@ -17,6 +17,8 @@ export interface FigureColumn {
   readonly name: string
   /** how a rounded table prints it; a measure is in its trait's unit, parents are bands, each with its chance where uncertain */
   readonly as: 'text' | 'parents' | 'count' | 'share' | 'measure'
+  /** where it is not the same in every row */
+  readonly asIn?: (row: FiguresTable['rows'][number]) => FigureColumn['as']
 }
 
 type Row = (string | number | null)[]
@@ -37,11 +39,11 @@ function parentText(parents: readonly Parent[]): string | null {
 function birdRow(bird: Bird, findings: Findings): Row {
   const {recurrent} = findings.book.project
   const {hatched, left, parentage} = bird
-  const {f, onZ, equivalent} = findings.kinship.of(bird)
+  const {f, onZ, equivalent, atLeast} = findings.kinship.of(bird)
   return [
     bird.band, bird.sex, bird.step.label, hatched?.text ?? null, parentText(parentage.sires), parentText(parentage.dams),
     f.mean, f.low, f.high, onZ?.mean ?? null, equivalent, bird.id, bird.hatch?.id ?? null,
-    bird.strain?.id ?? null, recurrent ? bird.shares.get(recurrent) ?? 0 : null, left?.on?.text ?? null, left?.how ?? null,
+    bird.strain?.id ?? null, recurrent ? bird.shares.get(recurrent) ?? 0 : null, left?.on?.text ?? null, left?.how ?? null, atLeast ? 'yes' : null,
   ]
 }
 
@@ -50,7 +52,7 @@ function birds(findings: Findings): FiguresTable {
   return {
     columns: [
       ...columns('text', 'band', 'sex', 'step', 'hatched'), ...columns('parents', 'sire', 'dam'), ...columns('share', 'F', 'F_low', 'F_high', 'F_z'), ...columns('measure', 'equivalent_generations'),
-      ...columns('text', 'id', 'hatch', 'strain'), ...columns('share', 'recurrent_share'), ...columns('text', 'left', 'left_how'),
+      ...columns('text', 'id', 'hatch', 'strain'), ...columns('share', 'recurrent_share'), ...columns('text', 'left', 'left_how', 'at_least'),
     ],
     rows: findings.book.birds.map(bird => birdRow(bird, findings)),
   }
@@ -128,15 +130,18 @@ function trueBred({trueBred: {steps}}: Findings): FiguresTable {
   }
 }
 
-/** Every two of these birds once, each beside those that stand after it; the range is over the parents that either may have. */
+/** the column that the table of kinship is sorted by */
+const KINSHIP = 4
+
+/** Every two of these birds once, the closest kin first; the range is over the parents that either may have. */
 function kinship({kinship: kin, pedigree, census}: Findings, among: readonly Bird[] = census.alive): FiguresTable {
   const of = pairKinship(pedigree, kin, among)
   return {
-    columns: [...columns('text', 'a', 'b', 'sex_a', 'sex_b'), ...columns('share', 'kinship', 'low', 'high'), ...columns('text', 'id_a', 'id_b')],
+    columns: [...columns('text', 'a', 'b', 'sex_a', 'sex_b'), ...columns('share', 'kinship', 'low', 'high'), ...columns('text', 'id_a', 'id_b', 'at_least')],
     rows: among.flatMap((a, index) => among.slice(index + 1).map((b): Row => {
       const {mean, low, high} = of(a, b)
-      return [a.band, b.band, a.sex, b.sex, mean, low, high, a.id, b.id]
-    })),
+      return [a.band, b.band, a.sex, b.sex, mean, low, high, a.id, b.id, kin.atLeast(a, b) ? 'yes' : null]
+    })).sort((one, other) => Number(other[KINSHIP]) - Number(one[KINSHIP])),
   }
 }
 
@@ -144,7 +149,7 @@ function kinship({kinship: kin, pedigree, census}: Findings, among: readonly Bir
 function foundersTable({founders}: Findings): FiguresTable {
   const figure = (name: string, value: number, strain: string | null = null): Row => [name, null, strain, null, null, null, null, value, null]
   return {
-    columns: [...columns('text', 'figure', 'band', 'strain'), ...columns('share', 'share'), ...columns('count', 'cocks', 'hens', 'unsexed'), ...columns('measure', 'value'), ...columns('text', 'id')],
+    columns: [...columns('text', 'figure', 'band', 'strain'), ...columns('share', 'share'), ...columns('count', 'cocks', 'hens', 'unsexed'), {name: 'value', as: 'measure', asIn: ([figure]) => (figure === 'mean kinship' ? 'share' : 'measure')}, ...columns('text', 'id')],
     rows: founders === null ? [] : [
       ...founders.founders.map(({bird, strain, share, cocks, hens, unsexed}): Row => ['founder', bird.band, strain?.id ?? null, share, cocks, hens, unsexed, null, bird.id]),
       ...(founders.unknown.count > 0 ? [['unknown parents', null, null, founders.unknown.share, null, null, null, founders.unknown.count, null]] : []),
@@ -170,11 +175,12 @@ function inbreeding({closeness}: Findings): FiguresTable {
   }
 }
 
-/** One row a way of mating and generation (in rolling pens a year), in the order of the systems. */
+/** One row a way of mating and generation (in rolling pens a year), in the order of the systems, with the year of its chicks. */
 function clans({rotation}: Findings): FiguresTable {
   return {
-    columns: [...columns('text', 'system'), ...columns('count', 'generation'), ...columns('share', 'F', 'kinship', 'rate')],
-    rows: (rotation?.systems ?? []).flatMap(({system, course}) => course.map(({season, inbreeding: f, kinship: kin, rate}): Row => [system, season, f, kin, rate])),
+    columns: [...columns('text', 'system'), ...columns('count', 'generation'), ...columns('share', 'F', 'kinship', 'rate'), ...columns('text', 'year', 'passes_limit')],
+    rows: (rotation?.systems ?? []).flatMap(({system, course, passes}) => course.map(({season, inbreeding: f, kinship: kin, rate}): Row =>
+      [system, season, f, kin, rate, String((rotation?.season ?? 0) + season), passes === null ? null : String(passes)])),
   }
 }
 

@@ -20,6 +20,10 @@ describe('figuresText', () => {
   it('writes a table that is rounded and stands in columns', () => {
     expect(figuresText(table, 'table', '')).toBe('band              n  share    mean\n24-031            7  66.7%  2360.0\na "quoted", one  12      –       –\n')
   })
+  it('prints a fraction among other figures as per cent', () => {
+    const mixed: FiguresTable = {columns: [{name: 'figure', as: 'text'}, {name: 'value', as: 'measure', asIn: ([figure]) => (figure === 'mean kinship' ? 'share' : 'measure')}], rows: [['mean kinship', 0.212], ['genomes', 2.41]]}
+    expect(figuresText(mixed, 'table', '')).toBe('figure        value\nmean kinship  21.2%\ngenomes         2.4\n')
+  })
   it('says so when there are no rows', () => expect(figuresText({...table, rows: []}, 'table', 'nothing hatched')).toContain('(no rows: nothing hatched)'))
   it('rounds the chances of uncertain parents for reading only', () => {
     const parents: FiguresTable = {columns: [{name: 'sire', as: 'parents'}, {name: 'dam', as: 'parents'}], rows: [['a:0.33333333333333337 b:0.5', '24:0.123']]}

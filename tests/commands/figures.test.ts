@@ -45,13 +45,22 @@ describe('figures kinship --pair', () => {
   })
 
   it('leaves the reason out for programs, and of a bird with itself', () => {
-    expect(asked(['24-1', '24-2'], {format: 'csv'}).out.trimEnd().split('\n')).toEqual(['a,b,sex_a,sex_b,kinship,low,high,id_a,id_b', '24-1,24-2,male,female,0.125,0.125,0.125,24-1,24-2'])
+    expect(asked(['24-1', '24-2'], {format: 'csv'}).out.trimEnd().split('\n')).toEqual(['a,b,sex_a,sex_b,kinship,low,high,id_a,id_b,at_least', '24-1,24-2,male,female,0.125,0.125,0.125,24-1,24-2,'])
     expect(asked(['24-1', '24-1']).out).not.toContain('kin through')
+  })
+
+  it('sorts all pairs by kinship, and says where a parent is not in the book', () => {
+    const world = listeningWorld()
+    figures({question: 'kinship', folder, format: 'json', asOf: undefined, quiet: true}, world)
+    const rows = JSON.parse(world.said.out) as {kinship: number; at_least: string | null}[]
+    expect(rows.map(({kinship}) => kinship)).toEqual(rows.map(({kinship}) => kinship).sort((a, b) => b - a))
+    expect(rows.some(row => row.at_least === 'yes')).toBe(true)
   })
 
   it('is wrong use of another question, and of a band that nobody wears', () => {
     expect(asked(['24-1', '24-2'], {question: 'birds'})).toMatchObject({code: 2, out: '', err: 'A pair is asked about with figures kinship.\n'})
     const {code, err} = asked(['24-1', '24-9'])
-    expect([code, err.startsWith('No bird of the book wears 24-9')]).toEqual([2, true])
+    expect([code, err]).toEqual([2, 'No bird of the book wears 24-9; write its band as in the records\n'])
+    expect(asked(['24-1', '42-2']).err).toContain('did you mean 24-2?')
   })
 })

@@ -1,0 +1,35 @@
+/** Help for `pinfeather figures`: an example for every question, or the columns of the one that was named. */
+import {FIGURE_QUESTIONS, type FigureQuestion} from '../findings/figures.ts'
+import {COLUMN_WORDS} from '../pages/figure-columns.ts'
+
+const EXAMPLES: Readonly<Record<FigureQuestion, readonly [options: string, answers: string]>> = {
+  birds: ['--format csv', 'every bird with parents and F'],
+  shares: ['--format csv', 'how often each look was seen'],
+  spread: ['', 'how even each measure is, step by step'],
+  hatches: ['', 'eggs, fertility and hatch'],
+  strains: ['--format csv', 'blood of every bird and step'],
+  'true-bred': ['', 'how true each step bred'],
+  kinship: ['--pair 24-031,24-044', 'two birds, and why they are kin; without --pair all that live, the closest first'],
+  founders: ['', 'what is left of each founder'],
+  inbreeding: ['', 'F, kinship and rate by step'],
+  clans: ['', 'ten seasons ahead by each way of mating'],
+}
+
+/** @param words those of the command line; the first that is a question is told of */
+export function figuresHelp(words: readonly string[]): string {
+  const question = FIGURE_QUESTIONS.find(each => words.includes(each))
+  if (question) return `\nColumns of ${question}:\n${columnsOf(question)}\nThe table prints fractions as per cent; CSV and JSON give them whole, from 0 to 1.`
+  const lines = FIGURE_QUESTIONS.map(each => {
+    const [options, answers] = EXAMPLES[each]
+    return [`pinfeather figures ${each} content${options === '' ? '' : ` ${options}`}`, answers] as const
+  })
+  const width = Math.max(...lines.map(([line]) => line.length))
+  return `\nQuestions:\n${lines.map(([line, answers]) => `  ${line.padEnd(width)}  ${answers}`).join('\n')}\n\nWhat the columns of one hold: pinfeather figures birds --help`
+}
+
+function columnsOf(question: FigureQuestion): string {
+  const named = Object.entries(COLUMN_WORDS[question])
+  const all = question === 'strains' ? [['<strain>', 'expected share of it'], ['Z <strain>', 'on the Z'], ['dam line <strain>', 'of the mother’s line'], ...named] : named
+  const width = Math.max(...all.map(([name = '']) => name.length))
+  return all.map(([name = '', words]) => `  ${name.padEnd(width)}  ${words}\n`).join('')
+}
