@@ -8,6 +8,7 @@ import {closeness, type ClosenessOfStep} from './closeness.ts'
 import {closenessLimits, type ClosenessLimits} from './closeness-limits.ts'
 import {donorGenes, type DonorGene} from './donor-gene.ts'
 import {evidence, type EvidenceOfAll} from './evidence.ts'
+import {fixationOf, type Fixation} from './fixation.ts'
 import {founders, type Founders} from './founders.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
 import {heredityOf, type Heredity} from './heredity.ts'
@@ -17,6 +18,7 @@ import {ladderOf, type LadderStep} from './ladder.ts'
 import {lineageOfBook, type Lineage} from './lineage.ts'
 import {leastUniform, type LeastUniform} from './least-uniform.ts'
 import {malesForPens, type Pairings} from './males-for-pens.ts'
+import {matingForecasts, type MatingForecast, type PairAsked} from './mating-forecast.ts'
 import {misscoring, type Misscoring} from './misscoring.ts'
 import {oneMoreMale, ratePassed, type OneMoreMale, type RatePassed} from './one-more-male.ts'
 import {nextBackcross, type NextBackcross, type NoProspects} from './next-backcross.ts'
@@ -28,8 +30,11 @@ import {showResults, type ShowResults} from './show-results.ts'
 import {spreadOfMeasures, type SpreadOfMeasures} from './spread.ts'
 import {standardChanges, type StandardChanges} from './standard-changes.ts'
 import {strainShares, type StrainShares} from './strain-shares.ts'
+import {pairsInPens, throwBacks, type ThrowBacks} from './throw-backs.ts'
 import {trueBred, type TrueBred} from './true-bred.ts'
+import {unwantedAlleles} from './unwanted-alleles.ts'
 import {upcoming, type Upcoming} from './upcoming.ts'
+import {requiredTraits} from './verdict.ts'
 import {workedOnce} from './worked-once.ts'
 
 /** Every answer the records give, each worked once. One file a question, beside this one. */
@@ -58,6 +63,13 @@ export interface Findings {
   readonly pairReason: ReturnType<typeof pairReasons>
   readonly lineage: Lineage
   readonly heredity: Heredity
+  /** what matings would give, all of these worked in one go */
+  readonly forecasts: (pairs: readonly PairAsked[]) => readonly MatingForecast[]
+  /** of the pairs that stand in the pens of the latest season, in the order of `pairsInPens` */
+  readonly forecastsInPens: readonly MatingForecast[]
+  /** of the required traits whose loci are known, among the living breeders of the new breed */
+  readonly fixation: readonly Fixation[]
+  readonly throwBacks: readonly ThrowBacks[]
   readonly nextBackcross: NextBackcross | NoProspects
   /** null: no bird of the new breed lives */
   readonly founders: Founders | null
@@ -100,6 +112,10 @@ export function study(book: Logbook): Findings {
     kinReason: () => kinReasons(all.pedigree, all.pairReason),
     pairReason: () => pairReasons(all.pedigree, all.kinship),
     heredity: () => heredityOf(book, all.pedigree),
+    forecasts: () => pairs => matingForecasts(book, all.heredity, all.pedigree, pairs),
+    forecastsInPens: () => all.forecasts(pairsInPens(all.census)),
+    fixation: () => requiredTraits(book).flatMap(unwantedAlleles).map(asked => fixationOf(asked, all.census.ownBreeders, all.heredity, all.pedigree)),
+    throwBacks: () => throwBacks(requiredTraits(book), all.census, pairsInPens(all.census), all.forecastsInPens),
     lineage: () => lineageOfBook(book, all.pedigree, all.heterozygosity),
     nextBackcross: () => nextBackcross(book, all),
     founders: () => founders(book, all.ladder, all.census, all.pedigree, all.kinship),

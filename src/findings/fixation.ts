@@ -1,0 +1,104 @@
+import type {HeritableTrait} from '../heredity/flock.ts'
+import {genotypeProbabilities} from '../heredity/genotype-probabilities.ts'
+import {chicksToClear} from '../heredity/test-mating-size.ts'
+import {RECESSIVE_MATE} from '../heredity/test-mating.ts'
+import type {Bird} from '../logbook/book.ts'
+import type {Heredity} from './heredity.ts'
+import type {PedigreeOfBook} from './pedigree-of-book.ts'
+import type {UnwantedAlleles} from './unwanted-alleles.ts'
+
+/** How near a group of birds is to being rid of the unwanted alleles at one locus. */
+export interface Fixation extends UnwantedAlleles {
+  /** the birds it is asked of */
+  readonly birds: number
+  /** chance that not one of them carries an unwanted allele, all together */
+  readonly clean: number
+  /** how many carriers are to be expected */
+  readonly carriers: number
+  /** 95 % or more: it counts as fixed */
+  readonly fixed: boolean
+  /** those most worth testing or dropping first, 20 at most */
+  readonly inTheWay: readonly InTheWay[]
+  /** birds with a chance to carry it that are not in the list */
+  readonly others: number
+  /** else the figure is an approximation: the flock was too wide at this locus to work it out whole */
+  readonly exact: boolean
+  /** share of scores taken to be wrong, as the records contradict each other; 0 where they do not */
+  readonly slack: number
+}
+
+export interface InTheWay {
+  readonly bird: Bird
+  /** chance that it carries an unwanted allele */
+  readonly carries: number
+  /** what `clean` would be were it not bred from */
+  readonly ifDropped: number
+  /** what `clean` would be were it proved without */
+  readonly ifProved: number
+  /** clean chicks of a mate with two doses of the unwanted allele that would leave one chance in a hundred; null for a hen at a locus of the Z, whose own look tells, and where no number would */
+  readonly testChicks: number | null
+}
+
+/** The chance at which a trait counts as fixed. */
+export const FIXED_AT = 0.95
+const MOST_LISTED = 20
+/** Chance left that a bird tested is a carrier after all. */
+export const TEST_LIMIT = 0.01
+/** A carrier in the soft test of all birds: so small that two of them together weigh nothing. */
+const SOFT = 1e-6
+
+/**
+ * How likely is it that no bird of the group carries an unwanted allele, and who stands in the way?
+ *
+ *     clean = P(seen, and every bird without) / P(seen)
+ *
+ * which is not the product of the single birds' chances: sibs carry, or do not, by the same parent. It is worked with a test on every bird that lets a carrier
+ * pass with a chance ε of one in a million. With Z(ε) the likelihood of it all, and c_b the chance of bird b to be a carrier given it,
+ *
+ *     Z(ε)/Z(1) = P(none carries) + ε Σ P(only b carries) + …,     c_b Z(ε)/Z(1) = ε P(only b carries) + …
+ *
+ * so that one working gives the whole of it and, for each bird, what were it dropped: P(none carries) + P(only b carries). Proved without, a bird makes it
+ * clean / P(b without). An error of the order ε² is left; where the records contradict themselves ε is the share of tests taken to be wrong.
+ *
+ * @param birds the group, such as the living breeders
+ * @see Bayes’ rule; own arrangement
+ */
+export function fixationOf(asked: UnwantedAlleles, birds: readonly Bird[], heredity: Heredity, {numberOf}: PedigreeOfBook): Fixation {
+  const {locus, unwanted} = asked, group = heredity.groupOf(locus), place = group.loci.indexOf(locus)
+  const {flock, found} = heredity.worked(group)
+  const has = (at: ReturnType<typeof found.at>): number => at.reduce((sum, {is, probability}) => sum + (is.some(allele => allele !== null && unwanted.includes(allele)) ? probability : 0), 0)
+  const numbers = new Set(birds.map(numberOf)), trait = flock.traits.length
+  const tested = genotypeProbabilities({
+    ...flock, traits: [...flock.traits, softTest(place, unwanted)],
+    readings: animal => (numbers.has(animal) ? [...flock.readings(animal), {trait, scored: [PASSED]}] : flock.readings(animal)),
+  })
+  const {slack} = tested
+  const passed = {clean: 1 - slack + slack / 2, carrier: (1 - slack) * SOFT + slack / 2}, weight = passed.carrier / passed.clean
+  const all = Math.exp(tested.logLikelihood - found.logLikelihood - birds.length * Math.log(passed.clean))
+  const single = birds.map(bird => ({bird, carries: has(found.at(numberOf(bird), place)), onlyIt: all * has(tested.at(numberOf(bird), place))}))
+  const least = single.reduce((lowest, {carries}) => Math.min(lowest, 1 - carries), 1)
+  const clean = within(all - single.reduce((sum, {onlyIt}) => sum + onlyIt, 0), least)
+  const doubtful = single.filter(({carries}) => carries > 1e-9).map(({bird, carries, onlyIt}): InTheWay => ({
+    bird, carries, ifDropped: within(clean + onlyIt / weight, 1), ifProved: carries >= 1 ? 0 : within(clean / (1 - carries), 1),
+    testChicks: locus.on === 'Z' && bird.sex !== 'male' ? null : chicksToClear(Math.min(1, carries), TEST_LIMIT, {mate: RECESSIVE_MATE}),
+  })).sort((a, b) => Math.round((b.ifDropped - clean) * 1e6) - Math.round((a.ifDropped - clean) * 1e6) || b.carries - a.carries)
+  return {
+    ...asked, birds: birds.length, clean, carriers: single.reduce((sum, {carries}) => sum + carries, 0), fixed: clean >= FIXED_AT,
+    inTheWay: doubtful.slice(0, MOST_LISTED), others: Math.max(0, doubtful.length - MOST_LISTED), exact: found.exact && tested.exact, slack,
+  }
+}
+
+const PASSED = 1
+
+/** A test that finds carriers, and lets one in a million pass. */
+function softTest(place: number, unwanted: readonly number[]): HeritableTrait {
+  return {
+    look: {
+      loci: [place], states: ['carrier', 'without'], seenIn: null,
+      rules: [...unwanted.map(allele => ({patterns: [[allele, 'any'] as const], is: 0, sex: null, penetrance: 1})), {patterns: [null], is: PASSED, sex: null, penetrance: 1}],
+    },
+    misscoring: [[1 - SOFT, SOFT], [0, 1]],
+  }
+}
+
+const within = (chance: number, most: number): number => Math.min(most, Math.max(0, chance))
