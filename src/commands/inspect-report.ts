@@ -64,15 +64,16 @@ export function inspectReport(problems: readonly Problem[], options: ReportOptio
 
 /** The remedy and, behind it, the one other place; several other places take a line each. */
 function remedyLines(problem: Problem, folder: string): string[] {
-  const others = (problem.related ?? []).map(({place, note}) => `${note}${/\bat$/.test(note) ? '' : ':'} ${otherPlace(place, problem.place, folder)}`)
+  const related = problem.related ?? []
+  const others = related.map(({place, note}) => `${note}${/\bat$/.test(note) ? '' : ':'} ${otherPlace(place, related.length === 1 ? problem.place : null, folder)}`)
   const [only] = others
   if (others.length !== 1 || only === undefined) return [problem.remedy, ...others]
   return [problem.remedy.endsWith('?') ? `${problem.remedy} (${only})` : `${problem.remedy}; ${only}`]
 }
 
-/** In the same file `line 5, column 7`; else as editors and terminals take it, `content/birds/22-017.md:5:7`. */
-function otherPlace({file, start: {line, column}}: Place, from: Place, folder: string): string {
-  return file === from.file ? `line ${line}, column ${column}` : `${shownFile(folder, file)}:${line}:${column}`
+/** The only one, in the same file: `line 5, column 7`; else, among several always, as editors and terminals take it, `content/birds/22-017.md:5:7`. */
+function otherPlace({file, start: {line, column}}: Place, from: Place | null, folder: string): string {
+  return file === from?.file ? `line ${line}, column ${column}` : `${shownFile(folder, file)}:${line}:${column}`
 }
 
 const shownFile = (folder: string, file: string) => (folder === '' ? file : `${folder.replace(/\/+$/, '')}/${file}`)

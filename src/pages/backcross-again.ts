@@ -33,10 +33,10 @@ export function backcrossAgain(found: NextBackcross | NoProspects, units: Projec
 function verdict({to, now, interSe, backcross, looks}: NextBackcross): BackcrossAgainView['verdict'] {
   const inside = interSe ?? now, less = percent(backcross.f) !== percent(inside.f) && backcross.f < inside.f
   const lost = looks.filter(({ofStrain}) => ofStrain !== null && !ofStrain.wanted)
-  const gain = `${percent(backcross.share - now.share)} more of ${to.name}`
-  const good = [...(less ? [`F of the chicks falls to ${percentSign(backcross.f)}, from ${percentSign(inside.f)} ${interSe ? 'inside the line' : 'now'}`] : []), ...(now.share < MOSTLY ? [gain] : [])]
+  const gain = `${percentSign(backcross.share - now.share)} more`
+  const good = [...(less ? [`F of the chicks falls to ${percentSign(backcross.f)}, from ${percentSign(inside.f)} ${interSe ? 'inside the line' : 'now'}`] : []), ...(now.share < MOSTLY ? [`${gain} of it is ${to.name}`] : [])]
   const bad = [
-    ...(less ? [] : [`F of the chicks is no lower, ${percentSign(backcross.f)}`]), ...(now.share < MOSTLY ? [] : [`${percentSign(now.share)} ${to.name} already, ${gain} to be had`]),
+    ...(less ? [] : [`F of the chicks is no lower, ${percentSign(backcross.f)}`]), ...(now.share < MOSTLY ? [] : [`${percentSign(now.share)} ${to.name} already, only ${gain} to be had`]),
     ...lost.map(({trait, ofStrain, now: here, atBackcross}) => `${to.name} is ${trait.name.toLowerCase()} ${ofStrain?.state ?? ''}, so what is wanted would have to be fixed again${here.kind === 'share' && atBackcross?.share.kind === 'share' ? ` (shown by ${percentSign(here.value)} now, by ${percentSign(atBackcross.share.value)} in ${atBackcross.step})` : ''}`),
   ]
   return [{head: 'For', words: good}, {head: 'Against', words: bad}].flatMap(({head, words}) => (words.length === 0 ? [] : [{head, words: `${sentence(words.join('; '))}.`}]))

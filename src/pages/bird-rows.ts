@@ -1,5 +1,6 @@
 /** Birds as compact rows: band, what each does now and its step, which a phone shows without scrolling, then sex, year and the looks of the traits that matter most. */
 import {countedValue} from '../findings/counted-value.ts'
+import type {InbreedingOfBird, Kinship} from '../findings/inbreeding.ts'
 import type {Bird, Logbook, Trait} from '../logbook/book.ts'
 import {amount, shownIn} from './amounts.ts'
 import {markOf, markedTrait} from './bird.ts'
@@ -7,7 +8,7 @@ import {hatchYear} from './dates.ts'
 import {lastKeeper, leftWords} from './life-words.ts'
 import {birdPath} from './links.ts'
 import {mainMeasure} from './main-measure.ts'
-import {NOTHING} from './numbers.ts'
+import {NOTHING, percent} from './numbers.ts'
 import {birdWord, sexSymbol} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
 
@@ -21,6 +22,8 @@ export interface BirdRow {
   readonly hatched: string
   readonly looks: readonly string[]
   readonly now: string
+  /** F in per cent, where the table has it */
+  readonly f: string | null
 }
 
 export interface BirdTable {
@@ -29,6 +32,8 @@ export interface BirdTable {
   readonly traits: readonly string[]
   /** is there a column for the step? */
   readonly steps: boolean
+  /** the place of the column of F, the last; 0 where there is none */
+  readonly f: number
   readonly rows: readonly BirdRow[]
 }
 
@@ -51,16 +56,22 @@ function nowWords(bird: Bird, breeders: ReadonlySet<Bird>): string {
   return `${breeders.has(bird) ? 'breeding' : 'living'}${keeper === null ? '' : `, with ${keeper}`}`
 }
 
+const inbredText = ({f, atLeast}: InbreedingOfBird): string => `${atLeast && f.mean > 0 ? '≥ ' : ''}${percent(f.mean)}`
+
 const differInStep = (birds: readonly Bird[]): boolean => new Set(birds.map(bird => stepWords(bird))).size > 1
 
-/** @param steps  give the step of each; else only where the birds differ in it, since the page has named it */
-export function birdTable(birds: readonly Bird[], book: Logbook, breeders: ReadonlySet<Bird>, label: string, steps = differInStep(birds)): BirdTable {
+/**
+ * @param steps  give the step of each; else only where the birds differ in it, since the page has named it
+ * @param kinship  for a column of F
+ */
+export function birdTable(birds: readonly Bird[], book: Logbook, breeders: ReadonlySet<Bird>, label: string, steps = differInStep(birds), kinship: Pick<Kinship, 'of'> | null = null): BirdTable {
   const traits = rowTraits(book.traits), mark = markOf(markedTrait(book.traits))
   return {
-    label, steps, traits: traits.map(trait => trait.name),
+    label, steps, f: kinship ? traits.length + (steps ? 6 : 5) : 0, traits: traits.map(trait => trait.name),
     rows: birds.map(bird => ({
       band: bird.band, link: birdPath(bird), symbol: sexSymbol(bird.sex, mark(bird).fill), word: birdWord(bird, book.project.species, bird.left?.on?.last ?? book.asOf),
       step: steps ? stepWords(bird) : null, hatched: bird.hatched ? hatchYear(bird.hatched) : NOTHING, looks: traits.map(trait => lookWords(bird, trait, book)), now: nowWords(bird, breeders),
+      f: kinship && inbredText(kinship.of(bird)),
     })),
   }
 }

@@ -1,4 +1,5 @@
 /** All birds: those living first, breeders before the rest, by step; a large flock's others by step on pages of their own. */
+import type {Kinship} from '../findings/inbreeding.ts'
 import type {Bird, Logbook} from '../logbook/book.ts'
 import {fileName} from '../records/file-name.ts'
 import {birdTable, symbolNote} from './bird-rows.ts'
@@ -68,7 +69,7 @@ function lead(book: Logbook, living: readonly Bird[], breeders: ReadonlySet<Bird
 }
 
 /** @param order  labels of the steps reached, in the ladder's order */
-export function birdsPages(book: Logbook, order: readonly string[], breeders: ReadonlySet<Bird>): readonly Page[] {
+export function birdsPages(book: Logbook, order: readonly string[], breeders: ReadonlySet<Bird>, kinship: Pick<Kinship, 'of'>): readonly Page[] {
   const living = book.birds.filter(bird => bird.left === null), gone = book.birds.filter(bird => bird.left !== null)
   const latestFirst = [...order].reverse()
   const large = book.birds.length > ON_ONE_PAGE
@@ -82,9 +83,9 @@ export function birdsPages(book: Logbook, order: readonly string[], breeders: Re
     {head: 'No longer here', groups: byStep(large ? [] : gone, latestFirst).map(([label, birds]) => ({label, title: `No longer here, ${label}`, birds}))},
   ].filter(({groups}) => groups.length > 0)
   const idOf = (title: string): string => fileName(title.toLowerCase())
-  const groups = parts.flatMap(part => part.groups.map(({title, birds}): Group => ({title, id: idOf(title), table: birdTable(birds, book, breeders, title, true)})))
+  const groups = parts.flatMap(part => part.groups.map(({title, birds}): Group => ({title, id: idOf(title), table: birdTable(birds, book, breeders, title, true, part.head === 'Living' ? kinship : null)})))
   const view: BirdsView = {
-    lead: lead(book, living, breeders), note: symbolNote(book.traits), groups,
+    lead: lead(book, living, breeders), note: `${symbolNote(book.traits)}${living.length > 0 ? ' F: how closely bred, ≥ where a grandparent or nearer is not in the book.' : ''}`, groups,
     jumps: groups.length < 2 ? [] : parts.map(part => ({head: part.head, places: part.groups.map(({label, title, birds}) => ({label, id: idOf(title), count: figured(birds.length, 'bird')}))})),
     empty: book.birds.length === 0 ? 'The first birds to write down are the founders: band, sex and strain are enough to begin with.' : '',
     steps: large ? steps.map(([label, birds]) => ({label, link: birdsByStepPath(label), count: figured(birds.length, 'bird')})) : [],

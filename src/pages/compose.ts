@@ -61,7 +61,7 @@ function pagesOfFlock(findings: Findings): readonly Page[] {
   const shared = trueBredFigure(trueBred.steps, 'Figure 1.')
   return [
     homePage(findings), ladderPage(findings, shared), ...ladder.map(step => stepPage(step, {findings, records, trueBredFigure: shared, large: book.birds.length > ON_ONE_PAGE})),
-    ...birdsPages(book, ladder.filter(step => step.kind === 'reached').map(step => step.label), breeders), ...book.birds.map(bird => birdPage(bird, findings, records(bird), breeders.has(bird))),
+    ...birdsPages(book, ladder.filter(step => step.kind === 'reached').map(step => step.label), breeders, findings.kinship), ...book.birds.map(bird => birdPage(bird, findings, records(bird), breeders.has(bird))),
     pensPage(findings), malesPage(findings), rotationPage(findings), foundersPage(findings), ...book.pens.map(pen => penPage(pen, findings)), hatchesPage(findings), ...hatchResults.hatches.map(result => hatchPage(result, findings, breeders)),
     traitsPage(findings), ...book.traits.map(trait => traitPage(trait, findings)),
   ]

@@ -53,7 +53,9 @@ export const chance: Shape<number> = scalar(
     if (!match) return undefined
     const amount = Number(match[1]!.replace(',', '.')) / (match[2] === '%' ? 100 : 1)
     if (amount <= 1) return amount
-    return refuse('unreadable-value', `“${words}” is more than the whole`, match[2] === '' && amount <= 100 ? `write ${match[1]}%` : 'write a share of at most 100%, such as 70% or 0.7')
+    const plain = match[2] === ''
+    return refuse('unreadable-value', `“${words}” is more than the whole`, plain && amount < 2 ? `did you mean ${match[1]}% or ${Number((amount * 100).toPrecision(12))}%? A share is at most 100%`
+      : plain && amount <= 100 ? `write ${match[1]}%` : 'write a share of at most 100%, such as 70% or 0.7')
   },
   {type: ['string', 'number']},
 )

@@ -26,6 +26,12 @@ const WARNING: Problem = {
 const PLAIN = {folder: 'content', files: 41, colour: false}
 
 describe('inspectReport', () => {
+  it('names the file of every one of several places, also where it is the same', () => {
+    const loop: Problem = {...WARNING, related: [{place: place('pens/2024-A.md', 1, 1, 1), note: 'in it'}, {place: place('birds/22-017.md', 2, 7, 6), note: 'in it'}]}
+    const text = inspectReport([loop], PLAIN)
+    expect(text).toContain('in it: content/pens/2024-A.md:1:1')
+    expect(text).toContain('in it: content/birds/22-017.md:2:7')
+  })
   it('prints place, what was found and expected, remedy and second place, and counts', () => {
     expect(inspectReport(PROBLEMS, {...PLAIN, outcome: 'Nothing was published; site/ is as it was.'})).toBe(`content/hatches/2024-03.md
    8:10-8:12   error  38 hatched, but 48 set less 5 clear, 2 dead in germ and 4 dead in shell leave 37   hatch-counts

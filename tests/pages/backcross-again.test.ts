@@ -16,11 +16,11 @@ describe('backcrossAgain(prospects)', () => {
   })
   it('says what speaks for it and what against', () => {
     expect(view(halfSibs()).verdict[0]).toMatchObject({head: 'For'})
-    expect(view(halfSibs()).verdict[0]?.words).toMatch(/^F of the chicks falls to 0\.0%, from \d+\.\d% inside the line; 25\.0 more of Holm White\.$/)
+    expect(view(halfSibs()).verdict[0]?.words).toMatch(/^F of the chicks falls to 0\.0%, from \d+\.\d% inside the line; 25\.0% more of it is Holm White\.$/)
     const found = study(halfSibs()).nextBackcross
     if (found.kind === 'cannot-say') throw new Error('nothing found')
     const far = backcrossAgain({...found, now: {...found.now, share: 0.969}, backcross: {...found.backcross, share: 0.984, f: 0.9}}, 'metric')
-    expect(far.verdict).toEqual([{head: 'Against', words: 'F of the chicks is no lower, 90.0%; 96.9% Holm White already, 1.5 more of Holm White to be had.'}])
+    expect(far.verdict).toEqual([{head: 'Against', words: 'F of the chicks is no lower, 90.0%; 96.9% Holm White already, only 1.5% more to be had.'}])
   })
   it('explains its heads', () => expect(view(halfSibs()).notes.join(' ')).toMatch(/two birds in three.*centimorgan/))
   it('says of looks only what was counted', () => {

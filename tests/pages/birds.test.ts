@@ -18,6 +18,12 @@ describe('the index of birds', () => {
     expect(places.map(({count}) => Number.parseInt(count, 10))).toEqual(view.groups.map(({table}) => table.rows.length))
   })
 
+  it('gives F of the living, and of them alone', () => {
+    const living = view.groups.filter(({title}) => title === 'Breeding' || title.startsWith('Living'))
+    expect(living.every(({table}) => table.f === 8 && table.rows.every(({f}) => /^(≥ )?\d+\.\d$/.test(f ?? '')))).toBe(true)
+    expect(view.groups.filter(group => !living.includes(group)).every(({table}) => table.f === 0 && table.rows.every(({f}) => f === null))).toBe(true)
+  })
+
   it('gives what a bird does now and its step right after its band, where a phone shows them', async () => {
     const site = new Map(await renderSite({...composed, photos: {pictures: new Map(), files: new Map()}, templates: readTemplates('no-folder').files}))
     const html = String(site.get(BIRDS))

@@ -93,7 +93,7 @@ describe('chances', () => {
     }))
   })
 
-  it.each([['70', 'write 70%'], ['170%', 'write a share of at most 100%, such as 70% or 0.7'], ['most', 'write a share such as 70% or 0.7'], ['-0.1', 'write a share such as 70% or 0.7']])(
+  it.each([['70', 'write 70%'], ['1.4', 'did you mean 1.4% or 140%? A share is at most 100%'], ['170%', 'write a share of at most 100%, such as 70% or 0.7'], ['most', 'write a share such as 70% or 0.7'], ['-0.1', 'write a share such as 70% or 0.7']])(
     '%s: %s', (text, remedy) => {
       expect(readWith(chance, text).slips).toMatchObject([{code: 'unreadable-value', remedy}])
     })
