@@ -1,12 +1,5 @@
-/**
- * How a product of tables over many variables is to be summed: clusters of few variables each, and the messages between them.
- *
- * Variables are summed out one after another, always the one whose cluster is smallest (least weight). As long as every cluster stays within the bound
- * the clusters make a tree, and two sweeps of messages give every marginal exactly. A variable whose tables together would pass the bound is summed out
- * of them in several clusters that agree about that variable alone: the clusters then make a graph with rings, and messages are sent until they settle.
- *
- * @see Dechter 1999, Artificial Intelligence 113:41 for bucket elimination; Mateescu, Kask, Gogate & Dechter 2010, JAIR 37:279 for the join graph (both from memory)
- */
+import {LiveScopes, type Scope} from './live-scopes.ts'
+import {entriesOver} from './tables.ts'
 
 /** A table over some variables: the last of `of` runs fastest. Entries are at least 0. */
 export interface Factor {
@@ -37,18 +30,20 @@ export interface JoinGraph {
   readonly exact: boolean
 }
 
-interface Scope {
-  readonly of: readonly number[]
-  /** a factor's number, or a cluster that sends its message here */
-  readonly factor: number
-  readonly cluster: number
-}
-
 /**
+ * How is a product of tables over many variables to be summed? In clusters of few variables each, with messages between them.
+ *
+ * Variables are summed out one after another, in the order that `LiveScopes` gives. As long as every cluster stays within the bound the clusters make trees,
+ * and two sweeps of messages give every marginal exactly. A variable whose tables together would pass the bound is summed out of them in several clusters,
+ * each tied to the next by all that both hold; what went over that tie does not go further down from the earlier one too, for two ways to the same place
+ * would count one thing twice. The clusters then make a graph with rings, and messages are sent until they settle. Either way the clusters that hold a
+ * variable, with the edges that speak of it, make one tree.
+ *
  * @param sizes how many values each variable has
  * @param scopes the variables of each factor
  * @param bound most entries of a cluster that joins several tables
  * @param whole give up, with null, where a variable would have to be parted, or all clusters together would hold more entries than this
+ * @see Dechter 1999, Artificial Intelligence 113:41 for bucket elimination; Mateescu, Kask, Gogate & Dechter 2010, JAIR 37:279 for join graphs (both from memory)
  */
 export function joinGraph(sizes: ArrayLike<number>, scopes: readonly (readonly number[])[], bound: number, whole: number | null = null): JoinGraph | null {
   const live = new LiveScopes(sizes)
@@ -56,17 +51,19 @@ export function joinGraph(sizes: ArrayLike<number>, scopes: readonly (readonly n
   const clusters: Cluster[] = [], edges: Edge[] = []
   const home = new Int32Array(sizes.length).fill(-1)
   let exact = true, entries = 0
-  for (let next = live.next(); next !== null; next = live.next()) {
-    const variable = next
-    const groups = parted(live.take(variable), bound, sizes)
-    if (groups.length > 1) exact = false
+  for (let variable = live.next(); variable !== null; variable = live.next()) {
+    const summed = variable, groups = parted(live.take(summed), bound, sizes)
+    // a single table may be wider than the bound, for it cannot be parted; not so where all must be whole
+    if (groups.length > 1 || (whole !== null && groups.some(({of}) => entriesOver(of, sizes) > bound))) exact = false
     groups.forEach(({of, members}, index) => {
-      entries += size(of, sizes)
+      entries += entriesOver(of, sizes)
       const cluster = clusters.push({of, factors: members.filter(({factor}) => factor >= 0).map(({factor}) => factor)}) - 1
       for (const member of members) if (member.cluster >= 0) edges.push({from: member.cluster, to: cluster, of: member.of})
-      if (index === 0) home[variable] = cluster
-      else edges.push({from: cluster - 1, to: cluster, of: [variable]})
-      const rest = of.filter(other => other !== variable)
+      if (index === 0) home[summed] = cluster
+      const before = groups[index - 1]?.of ?? []
+      const shared = of.filter(each => before.includes(each))
+      if (index > 0) edges.push({from: cluster - 1, to: cluster, of: shared})
+      const rest = of.filter(each => each !== summed && !shared.includes(each))
       if (rest.length > 0) live.add({of: rest, factor: -1, cluster})
     })
     if (whole !== null && (!exact || entries > whole)) return null
@@ -95,7 +92,7 @@ function parted(scopes: readonly Scope[], bound: number, sizes: ArrayLike<number
 
 function fits({of}: Group, scope: Scope, bound: number, sizes: ArrayLike<number>): boolean {
   const joined = union(of, scope.of)
-  return joined.length === of.length || size(joined, sizes) <= bound
+  return joined.length === of.length || entriesOver(joined, sizes) <= bound
 }
 
 /** of two rising lists */
@@ -109,119 +106,4 @@ function union(a: readonly number[], b: readonly number[]): number[] {
     if (right <= left) j++
   }
   return all
-}
-
-const size = (of: readonly number[], sizes: ArrayLike<number>): number => of.reduce((product, variable) => product * (sizes[variable] ?? 1), 1)
-
-/** The scopes not yet summed, and which variable costs least to sum out next. */
-class LiveScopes {
-  readonly #sizes: ArrayLike<number>
-  readonly #of = new Map<number, Set<Scope>>()
-  /** variable → the others it stands with, and in how many scopes */
-  readonly #beside = new Map<number, Map<number, number>>()
-  /** logarithm of the size of the cluster that summing the variable out would make */
-  readonly #weight: Float64Array
-  readonly #heap: Heap
-
-  constructor(sizes: ArrayLike<number>) {
-    this.#sizes = sizes
-    this.#weight = Float64Array.from(sizes, Math.log)
-    this.#heap = new Heap()
-  }
-
-  add(scope: Scope): void {
-    for (const variable of scope.of) {
-      const scopes = this.#of.get(variable)
-      if (scopes) scopes.add(scope)
-      else this.#of.set(variable, new Set([scope]))
-      const beside = this.#beside.get(variable) ?? new Map<number, number>()
-      this.#beside.set(variable, beside)
-      for (const other of scope.of) {
-        if (other === variable) continue
-        const times = beside.get(other) ?? 0
-        beside.set(other, times + 1)
-        if (times === 0) this.#weigh(variable, Math.log(this.#sizes[other] ?? 1))
-      }
-      this.#heap.push(this.#weight[variable] ?? 0, variable)
-    }
-  }
-
-  /** the scopes that hold the variable, which are no longer live */
-  take(variable: number): readonly Scope[] {
-    const taken = [...this.#of.get(variable) ?? []]
-    for (const scope of taken) {
-      for (const each of scope.of) {
-        this.#of.get(each)?.delete(scope)
-        const beside = this.#beside.get(each)
-        for (const other of scope.of) {
-          if (other === each || !beside) continue
-          const times = beside.get(other) ?? 0
-          if (times > 1) beside.set(other, times - 1)
-          else if (beside.delete(other)) this.#weigh(each, -Math.log(this.#sizes[other] ?? 1))
-        }
-        if (each !== variable) this.#heap.push(this.#weight[each] ?? 0, each)
-      }
-    }
-    this.#of.delete(variable)
-    return taken
-  }
-
-  next(): number | null {
-    for (let top = this.#heap.pop(); top !== null; top = this.#heap.pop()) {
-      if ((this.#of.get(top.variable)?.size ?? 0) > 0 && top.weight === this.#weight[top.variable]) return top.variable
-    }
-    return null
-  }
-
-  #weigh(variable: number, by: number): void {
-    this.#weight[variable] = (this.#weight[variable] ?? 0) + by
-  }
-}
-
-interface Weighed {
-  readonly weight: number
-  readonly variable: number
-}
-
-/** The least first: by weight, then by number. */
-class Heap {
-  readonly #items: Weighed[] = []
-
-  push(weight: number, variable: number): void {
-    const items = this.#items, item = {weight, variable}
-    let at = items.push(item) - 1
-    while (at > 0) {
-      const up = (at - 1) >> 1
-      if (!this.#before(item, items[up])) break
-      this.#swap(at, up)
-      at = up
-    }
-  }
-
-  pop(): Weighed | null {
-    const items = this.#items, [top] = items, last = items.pop()
-    if (!top || !last) return null
-    if (items.length === 0) return top
-    items[0] = last
-    for (let at = 0; ;) {
-      const left = 2 * at + 1, right = left + 1
-      let least = at
-      if (this.#before(items[left], items[least])) least = left
-      if (this.#before(items[right], items[least])) least = right
-      if (least === at) return top
-      this.#swap(at, least)
-      at = least
-    }
-  }
-
-  #before(a: Weighed | undefined, b: Weighed | undefined): boolean {
-    return a !== undefined && b !== undefined && (a.weight < b.weight || (a.weight === b.weight && a.variable < b.variable))
-  }
-
-  #swap(a: number, b: number): void {
-    const items = this.#items, x = items[a], y = items[b]
-    if (!x || !y) return
-    items[a] = y
-    items[b] = x
-  }
 }

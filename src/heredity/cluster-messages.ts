@@ -1,0 +1,283 @@
+import type {Factor, JoinGraph} from './join-graph.ts'
+import {entriesOver, Folding, keptFromVanishing, makeWhole, multiplyEach, multiplyInto, sumInto, total, WorkingTables, type Onto} from './tables.ts'
+
+/** When messages on rings have settled. */
+export interface Settling {
+  /** most sweeps to and fro */
+  readonly sweeps: number
+  /** messages have settled when none changes by more */
+  readonly settled: number
+}
+
+/** What clusters share with some of their neighbours: like variables, so that messages over them can be multiplied before they meet the cluster. */
+interface Face {
+  readonly onto: Onto
+  readonly entries: number
+  /** ways out to clusters further on and further back */
+  readonly later: number[]
+  readonly earlier: number[]
+}
+
+interface Cluster {
+  readonly of: readonly number[]
+  readonly entries: number
+  /** the product of its factors, over their variables alone */
+  readonly own: {readonly onto: Onto; readonly table: Float64Array; readonly log: number} | null
+  readonly faces: readonly Face[]
+}
+
+type Direction = 'later' | 'earlier'
+
+/**
+ * Messages on a graph of clusters: each tells a neighbour what it knows, from its own factors and all other neighbours, of the variables they share.
+ *
+ *     message(i → j) ∝ Σ over variables that j has no share in  Π factors of i · Π over neighbours k ≠ j  message(k → i)
+ *     belief(i) ∝ Π factors of i · Π over neighbours k  message(k → i)
+ *
+ * On a tree one sweep forward and one back make every belief exact. Clusters on rings, or between them, are swept until no message changes by more than
+ * `settled`; branches that hang on the rings need to tell what they know but once, and to be told once. A cluster that has heard nothing new keeps silent.
+ *
+ * Way 2e leads along edge e from its earlier to its later cluster, way 2e + 1 back.
+ */
+export class ClusterMessages {
+  /** largest change of a message in the last sweep; 0 on trees */
+  readonly change: number
+  readonly sweeps: number
+  /** logarithm of the sum of the product over all values: exact on trees, else the Bethe value of the settled messages; −Infinity where nothing is possible */
+  readonly logSum: number
+  /** by variable: shares of its values */
+  readonly marginals: readonly Float64Array[]
+  readonly #sizes: ArrayLike<number>
+  readonly #folding: Folding
+  readonly #factors: readonly Factor[]
+  readonly #clusterOfFactor: Int32Array
+  readonly #clusters: readonly Cluster[]
+  readonly #messages: Float64Array[] = []
+  readonly #receiver: number[] = []
+  /** by cluster: whether it has something new to tell */
+  readonly #news: Readonly<Record<Direction, Uint8Array>>
+  readonly #room = new WorkingTables()
+
+  /** @param factors by the numbers that the graph gives them */
+  constructor(graph: JoinGraph, sizes: ArrayLike<number>, factors: readonly Factor[], {sweeps: most, settled}: Settling) {
+    this.#sizes = sizes
+    this.#folding = new Folding(sizes)
+    this.#factors = factors
+    this.#clusterOfFactor = new Int32Array(factors.length)
+    graph.clusters.forEach((cluster, number) => { for (const factor of cluster.factors) this.#clusterOfFactor[factor] = number })
+    this.#clusters = this.#laidOut(graph)
+    this.#news = {later: new Uint8Array(this.#clusters.length).fill(1), earlier: new Uint8Array(this.#clusters.length).fill(1)}
+
+    const all = this.#clusters.map((_, cluster) => cluster), onRings = this.#onRings(all)
+    let sweeps = 1, change = 0
+    this.#sweep(all, 'later', settled)
+    if (onRings.length > 0) {
+      do {
+        change = Math.max(this.#sweep(onRings, 'earlier', settled), this.#sweep(onRings, 'later', settled))
+        sweeps++
+      } while (change > settled && sweeps < most)
+    }
+    this.#sweep(all, 'earlier', settled)
+    this.sweeps = sweeps
+    this.change = change
+    const {logSum, marginals} = this.#readOff(graph.home)
+    this.logSum = logSum
+    this.marginals = marginals
+  }
+
+  /** Shares over the variables of one factor, in its order of entries. */
+  joint(factor: number): Float64Array {
+    const cluster = this.#clusterOfFactor[factor] ?? -1, of = this.#factors[factor]?.of ?? []
+    const shares = new Float64Array(entriesOver(of, this.#sizes))
+    sumInto(shares, this.#folding.onto(this.#clusters[cluster]?.of ?? [], of), this.#belief(cluster).table)
+    makeWhole(shares)
+    return shares
+  }
+
+  #laidOut({clusters, edges}: JoinGraph): readonly Cluster[] {
+    const faces = clusters.map(() => new Map<string, Face>())
+    const face = (cluster: number, of: readonly number[]): Face => {
+      const key = of.join(), known = faces[cluster]?.get(key)
+      if (known) return known
+      const made = {onto: this.#folding.onto(clusters[cluster]?.of ?? [], of), entries: entriesOver(of, this.#sizes), later: [], earlier: []}
+      faces[cluster]?.set(key, made)
+      return made
+    }
+    for (const {from, to, of} of edges) {
+      const way = this.#receiver.push(to, from) - 2, here = face(from, of), there = face(to, of)
+      here.later.push(way)
+      there.earlier.push(way + 1)
+      this.#messages.push(new Float64Array(here.entries).fill(1 / here.entries), new Float64Array(here.entries).fill(1 / here.entries))
+    }
+    return clusters.map(({of, factors}, number): Cluster =>
+      ({of, entries: entriesOver(of, this.#sizes), own: this.#productOf(of, factors), faces: [...faces[number]?.values() ?? []]}))
+  }
+
+  #productOf(of: readonly number[], factors: readonly number[]): Cluster['own'] {
+    if (factors.length === 0) return null
+    const own = new Set(factors.flatMap(factor => this.#factors[factor]?.of ?? [])), some = of.filter(variable => own.has(variable))
+    const table = new Float64Array(entriesOver(some, this.#sizes)).fill(1)
+    let log = 0
+    for (const number of factors) {
+      const factor = this.#factors[number]
+      if (factor) log += keptFromVanishing(table, multiplyInto(table, this.#folding.onto(some, factor.of), factor.table))
+    }
+    return {onto: this.#folding.onto(of, some), table, log}
+  }
+
+  /** Clusters that lie on a ring or between rings: what is left when ends are taken off again and again. */
+  #onRings(all: readonly number[]): readonly number[] {
+    const waysOf = (cluster: number): readonly number[] => this.#clusters[cluster]?.faces.flatMap(({later, earlier}) => [...later, ...earlier]) ?? []
+    const degree = all.map(cluster => waysOf(cluster).length), gone = new Uint8Array(all.length)
+    const ends = all.filter(cluster => (degree[cluster] ?? 0) <= 1)
+    for (let end = ends.pop(); end !== undefined; end = ends.pop()) {
+      gone[end] = 1
+      for (const way of waysOf(end)) {
+        const to = this.#receiver[way] ?? end
+        if (gone[to] === 1) continue
+        degree[to] = (degree[to] ?? 0) - 1
+        if (degree[to] === 1) ends.push(to)
+      }
+    }
+    return all.filter(cluster => gone[cluster] === 0)
+  }
+
+  /** @returns the largest change of a message */
+  #sweep(clusters: readonly number[], direction: Direction, settled: number): number {
+    const news = this.#news[direction], last = clusters.length - 1
+    let change = 0
+    for (let turn = 0; turn <= last; turn++) {
+      const cluster = clusters[direction === 'later' ? turn : last - turn] ?? 0
+      if (news[cluster] === 0) continue
+      news[cluster] = 0
+      change = Math.max(change, this.#send(cluster, direction, settled))
+    }
+    return change
+  }
+
+  /** Each way is told everything but what came along itself: of other faces here, of its own in `#tell`. */
+  #send(number: number, direction: Direction, settled: number): number {
+    const cluster = this.#clusters[number]
+    if (!cluster) return 0
+    const told = cluster.faces.filter(face => face[direction].length > 0)
+    if (told.length === 0) return 0
+    const {table} = this.#product(cluster, cluster.faces.filter(face => face[direction].length === 0), 0)
+    // products over the faces that stand after each; the one in hand grows by those before
+    const after: Float64Array[] = []
+    for (let place = told.length - 1; place > 0; place--) {
+      const product = this.#room.table(place, cluster.entries), further = after[place], face = told[place]
+      if (further) product.set(further)
+      else product.fill(1)
+      if (face) this.#hear(product, face)
+      after[place - 1] = product
+    }
+    let change = 0
+    told.forEach((face, place) => {
+      const further = after[place]
+      if (further) {
+        const product = this.#room.table(told.length, cluster.entries)
+        product.set(table)
+        multiplyEach(product, further)
+        change = Math.max(change, this.#tell(face, direction, product, settled))
+        this.#hear(table, face)
+      } else change = Math.max(change, this.#tell(face, direction, table, settled))
+    })
+    return change
+  }
+
+  #tell(face: Face, direction: Direction, table: Float64Array, settled: number): number {
+    const {onto, entries} = face, ways = [...face[direction], ...face[direction === 'later' ? 'earlier' : 'later']], count = face[direction].length
+    const known = this.#room.message(0, entries), product = this.#room.message(1, entries)
+    sumInto(known, onto, table)
+    makeWhole(known)
+    // as in #send: what the ways after each have brought, and those before
+    const after: Float64Array[] = []
+    for (let place = ways.length - 1; place > 0; place--) {
+      const brought = this.#room.message(place + 1, entries), further = after[place]
+      brought.set(this.#brought(ways[place] ?? 0))
+      if (further) keptFromVanishing(brought, multiplyEach(brought, further))
+      after[place - 1] = brought
+    }
+    let change = 0
+    for (let place = 0; place < count; place++) {
+      const way = ways[place] ?? 0, further = after[place], message = this.#messages[way], to = this.#receiver[way] ?? 0
+      if (!message) continue
+      product.set(known)
+      if (further) multiplyEach(product, further)
+      makeWhole(product)
+      let most = 0
+      for (let entry = 0; entry < entries; entry++) most = Math.max(most, Math.abs((product[entry] ?? 0) - (message[entry] ?? 0)))
+      message.set(product)
+      if (most > settled / 10) this.#news.later[to] = this.#news.earlier[to] = 1
+      change = Math.max(change, most)
+      keptFromVanishing(known, multiplyEach(known, this.#brought(way)))
+    }
+    return change
+  }
+
+  /** the message that comes back along a way out */
+  #brought(way: number): Float64Array {
+    return this.#messages[way ^ 1] ?? NOTHING
+  }
+
+  /** Multiplies everything that came by a face into a table of the cluster; the logarithm of what was divided out. */
+  #hear(table: Float64Array, {onto, entries, later, earlier}: Face): number {
+    const brought = this.#room.message(0, entries)
+    let log = 0, first = true
+    for (const ways of [later, earlier]) {
+      for (const way of ways) {
+        if (first) brought.set(this.#brought(way))
+        else log += keptFromVanishing(brought, multiplyEach(brought, this.#brought(way)))
+        first = false
+      }
+    }
+    return log + keptFromVanishing(table, multiplyInto(table, onto, brought))
+  }
+
+  /** The cluster's own table times what came by some of its faces, and the logarithm of what was divided out. */
+  #product({entries, own}: Cluster, faces: readonly Face[], place: number): {readonly table: Float64Array; readonly log: number} {
+    const table = this.#room.table(place, entries).fill(1)
+    let log = 0
+    if (own) log += own.log + keptFromVanishing(table, multiplyInto(table, own.onto, own.table))
+    for (const face of faces) log += this.#hear(table, face)
+    return {table, log}
+  }
+
+  #belief(number: number): {readonly table: Float64Array; readonly log: number} {
+    const cluster = this.#clusters[number]
+    if (!cluster) throw new RangeError(`there is no cluster ${number}`)
+    return this.#product(cluster, cluster.faces, 0)
+  }
+
+  /** The sum over all values is Π over clusters of a belief's total / Π over edges of the total of both messages' product. */
+  #readOff(home: Int32Array): {readonly logSum: number; readonly marginals: readonly Float64Array[]} {
+    const marginals = Array.from(home, (_, variable) => new Float64Array(this.#sizes[variable] ?? 0))
+    const atHome = new Map<number, number[]>()
+    home.forEach((cluster, variable) => {
+      const list = atHome.get(cluster)
+      if (list) list.push(variable)
+      else atHome.set(cluster, [variable])
+    })
+    let logSum = 0
+    this.#clusters.forEach(({of}, cluster) => {
+      const {table, log} = this.#belief(cluster)
+      logSum += log + Math.log(total(table))
+      for (const variable of atHome.get(cluster) ?? []) {
+        const shares = marginals[variable]
+        if (!shares) continue
+        sumInto(shares, this.#folding.onto(of, [variable]), table)
+        makeWhole(shares)
+      }
+    })
+    if (logSum === -Infinity) return {logSum, marginals}
+    for (let way = 0; way < this.#messages.length; way += 2) {
+      const one = this.#messages[way] ?? NOTHING, other = this.#messages[way + 1] ?? NOTHING
+      let sum = 0
+      for (let entry = 0; entry < one.length; entry++) sum += (one[entry] ?? 0) * (other[entry] ?? 0)
+      logSum -= Math.log(sum)
+    }
+    return {logSum, marginals}
+  }
+}
+
+const NOTHING = new Float64Array(0)
