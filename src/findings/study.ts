@@ -1,4 +1,4 @@
-import type {Logbook} from '../logbook/book.ts'
+import type {Bird, Logbook} from '../logbook/book.ts'
 import {strainHeterozygosity} from '../pedigree/strain-heterozygosity.ts'
 import {againstStandard, type AgainstStandard} from './against-standard.ts'
 import {assumedKinship, type AssumedKinship} from './assumed-kinship.ts'
@@ -12,6 +12,7 @@ import {fixationOf, type Fixation} from './fixation.ts'
 import {founders, type Founders} from './founders.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
 import {heredityOf, type Heredity} from './heredity.ts'
+import {hiddenAlleles, type HiddenAtLocus} from './hidden-alleles.ts'
 import {kinshipOfBook, type Kinship} from './inbreeding.ts'
 import {kinReasons, pairReasons} from './kin-reason.ts'
 import {ladderOf, type LadderStep} from './ladder.ts'
@@ -63,6 +64,8 @@ export interface Findings {
   readonly pairReason: ReturnType<typeof pairReasons>
   readonly lineage: Lineage
   readonly heredity: Heredity
+  /** what a bird may hide at every locus, and why; worked when it is asked for */
+  readonly hidden: (bird: Bird) => readonly HiddenAtLocus[]
   /** what matings would give, all of these worked in one go */
   readonly forecasts: (pairs: readonly PairAsked[]) => readonly MatingForecast[]
   /** of the pairs that stand in the pens of the latest season, in the order of `pairsInPens` */
@@ -112,6 +115,7 @@ export function study(book: Logbook): Findings {
     kinReason: () => kinReasons(all.pedigree, all.pairReason),
     pairReason: () => pairReasons(all.pedigree, all.kinship),
     heredity: () => heredityOf(book, all.pedigree),
+    hidden: () => hiddenAlleles(book, all.heredity, all.pedigree),
     forecasts: () => pairs => matingForecasts(book, all.heredity, all.pedigree, pairs),
     forecastsInPens: () => all.forecasts(pairsInPens(all.census)),
     fixation: () => requiredTraits(book).flatMap(unwantedAlleles).map(asked => fixationOf(asked, all.census.ownBreeders, all.heredity, all.pedigree)),
