@@ -1,6 +1,5 @@
 /** `pinfeather figures`: one answer, for people who want numbers without a site. */
 import {FIGURE_QUESTIONS, figuresTable, pairTable, type FigureQuestion} from '../findings/figures.ts'
-import {study} from '../findings/study.ts'
 import type {Bird, Logbook} from '../logbook/book.ts'
 import {pairReasonWords} from '../pages/pair-reason-words.ts'
 import {near, orNear, slipsBetween} from '../records/near.ts'
@@ -41,13 +40,12 @@ export function figures({question, folder, format, asOf, quiet, pair}: FiguresOp
     return 2
   }
   const progress = progressIn(world, quiet)
-  const {book, problems, files, atFault} = openBook(folder, asOf, progress)
+  const {book, findings, problems, files} = openBook(folder, asOf, progress)
   progress.end()
-  if (book === null || atFault) {
+  if (book === null || findings === null) {
     world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome: 'No figures were worked.'}))
     return 1
   }
-  const findings = study(book)
   if (!pair) {
     world.out(figuresText(figuresTable(question, findings), format, whyNoRows(question, findings, asOf !== undefined)))
     return 0

@@ -22,7 +22,8 @@ export function inspect(options: InspectOptions, world: World): ExitCode {
     return 2
   }
   const progress = progressIn(world, quiet)
-  const {problems, files, atFault} = openBook(folder, options.asOf, progress)
+  const {allProblems, files, atFault} = openBook(folder, options.asOf, progress)
+  const problems = allProblems()
   progress.end()
   if (format === 'json') world.out(inspectJson(problems, folder))
   else if (!quiet || problems.length > 0) world.out(inspectReport(problems, {folder, files, colour: world.colour.out}))

@@ -7,7 +7,6 @@
  */
 import {readFileSync} from 'node:fs'
 import {join} from 'node:path'
-import {study} from '../findings/study.ts'
 import {compose} from '../pages/compose.ts'
 import type {Day} from '../records/dates.ts'
 import {atomFeed} from '../site/feed.ts'
@@ -39,15 +38,13 @@ export async function publish({folder, to, asOf, quiet}: PublishOptions, world: 
     return 2
   }
   const progress = progressIn(world, quiet)
-  const {book, problems, files, atFault} = openBook(folder, asOf, progress)
+  const {book, findings, problems, allProblems, files} = openBook(folder, asOf, progress)
   const outcome = `Nothing was published; ${isFolder(to) ? `${to} is as it was` : `${to} was not made`}.`
-  if (book === null || atFault) {
+  if (book === null || findings === null) {
     progress.end()
     world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome}))
     return 1
   }
-  progress.phase('studying')
-  const findings = study(book)
   progress.phase('composing')
   const {frame, pages, downloads, feed} = compose(findings)
   progress.phase('picturing')
@@ -74,12 +71,13 @@ export async function publish({folder, to, asOf, quiet}: PublishOptions, world: 
     world.err(`${fault.message}\nThe project has templates of its own (${templates.own.join(', ')}); mend them, or take them away to use ours. ${outcome}\n`)
     return 1
   }
+  const warnings = allProblems()
   progress.end()
   if (written.kind !== 'written') {
     world.err(`${refusalWords(written)}.\n`)
     return 2
   }
-  if (problems.length > 0) world.err(inspectReport(problems, {folder, files, colour: world.colour.err}))
+  if (warnings.length > 0) world.err(inspectReport(warnings, {folder, files, colour: world.colour.err}))
   for (const file of photos.unreadable) world.err(`photos/${file} is neither a photograph nor a drawing that can be read, and was left out.\n`)
   for (const file of templates.strangers) world.err(`templates/${file} replaces no template of ours and was left out; is its name right?\n`)
   if (!quiet) world.out(`${pages.length} pages and ${written.files - pages.length} other files${written.kept > 0 ? `, and ${written.kept} of your own kept` : ''}. Open ${join(to, frame.home)} in a browser.\n`)

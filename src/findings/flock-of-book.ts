@@ -17,6 +17,8 @@ export interface Otherwise {
   readonly unseen?: (animal: number, trait: Trait) => boolean
   /** what a test would have said */
   readonly tested?: Flock['tested']
+  /** share of scores that may be wrong in ways no record states, 0 to 1; 0 where it is not said */
+  readonly doubt?: number
 }
 
 export interface FlockOfBook {
@@ -44,7 +46,7 @@ export function flockOfBook(book: Logbook, {pedigree, baseOf, numberOf}: Pedigre
   const shares = new Map<Strain | null, readonly (readonly number[])[]>([[null, alike], ...book.strains.map(strain => [strain, loci.map(locus => alleleShares(strain, locus).shares)] as const)])
   const heritable = traits.flatMap((trait): {trait: Trait; is: HeritableTrait}[] => {
     const look = lookRulesOf(trait, loci)
-    return look ? [{trait, is: {look, misscoring: misscoringRows(trait)}}] : []
+    return look ? [{trait, is: {look, misscoring: misscoringRows(trait, otherwise.doubt)}}] : []
   })
 
   const animals: Animal[] = [...pedigree.animals], chicks: (Chick | null)[] = [...book.birds, ...pedigree.animals.slice(book.birds.length).map(() => null)]
@@ -94,11 +96,15 @@ function statesScored(chick: Chick, trait: Trait): readonly number[] {
   return (chick.looks.get(trait)?.scores ?? []).filter(({struck, outside}) => struck === null && !outside).map(({value}) => trait.states.indexOf(String(value))).filter(state => state >= 0)
 }
 
-/** By true state, the chance of each state to be scored: what the record does not name is scored right. */
-function misscoringRows({states, misscoring}: Trait): readonly Float64Array[] {
+/**
+ * By true state, the chance of each state to be scored: what the record does not name is scored right.
+ *
+ * @param doubt share of scores that are any state alike, whatever the record says
+ */
+export function misscoringRows({states, misscoring}: Pick<Trait, 'states' | 'misscoring'>, doubt = 0): readonly Float64Array[] {
   return states.map(state => {
     const stated = misscoring.get(state), row = Float64Array.from(states, other => (other === state ? 0 : stated?.get(other) ?? 0))
     row[states.indexOf(state)] = Math.max(0, 1 - row.reduce((sum, chance) => sum + chance, 0))
-    return row
+    return doubt === 0 ? row : row.map(chance => (1 - doubt) * chance + doubt / states.length)
   })
 }

@@ -8,16 +8,20 @@ import {closeness, type ClosenessOfStep} from './closeness.ts'
 import {closenessLimits, type ClosenessLimits} from './closeness-limits.ts'
 import {donorGenes, type DonorGene} from './donor-gene.ts'
 import {evidence, type EvidenceOfAll} from './evidence.ts'
+import {expectedLooks, type ExpectedLooks} from './expected-looks.ts'
 import {fixationOf, type Fixation} from './fixation.ts'
 import {founders, type Founders} from './founders.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
 import {heredityOf, type Heredity} from './heredity.ts'
+import {impossibleFamilies, type DoubtedChick} from './impossible-families.ts'
 import {hiddenAlleles, type HiddenAtLocus} from './hidden-alleles.ts'
 import {kinshipOfBook, type Kinship} from './inbreeding.ts'
 import {kinReasons, pairReasons} from './kin-reason.ts'
 import {ladderOf, type LadderStep} from './ladder.ts'
 import {lineageOfBook, type Lineage} from './lineage.ts'
+import {likeliestSires, type LikeliestSires} from './likeliest-sire.ts'
 import {leastUniform, type LeastUniform} from './least-uniform.ts'
+import {livingCarriers, type LivingCarriers} from './living-carriers.ts'
 import {malesForPens, type Pairings} from './males-for-pens.ts'
 import {matingForecasts, type MatingForecast, type PairAsked} from './mating-forecast.ts'
 import {misscoring, type Misscoring} from './misscoring.ts'
@@ -27,6 +31,7 @@ import {pedigreeOfBook, type PedigreeOfBook} from './pedigree-of-book.ts'
 import {recordsAudit, type RecordsAudit} from './records-audit.ts'
 import {rotation, type Rotation} from './rotation.ts'
 import {traitShares, type TraitShares} from './shares.ts'
+import {segregation, type Segregation} from './segregation.ts'
 import {showResults, type ShowResults} from './show-results.ts'
 import {spreadOfMeasures, type SpreadOfMeasures} from './spread.ts'
 import {standardChanges, type StandardChanges} from './standard-changes.ts'
@@ -66,6 +71,14 @@ export interface Findings {
   readonly heredity: Heredity
   /** what a bird may hide at every locus, and why; worked when it is asked for */
   readonly hidden: (bird: Bird) => readonly HiddenAtLocus[]
+  /** what was to be expected of each step, beside what was seen */
+  readonly expectedLooks: readonly ExpectedLooks[]
+  /** what each mating gave beside what it should have */
+  readonly segregation: Segregation
+  /** chicks that look as their parents cannot make them, or hardly */
+  readonly impossibleFamilies: readonly DoubtedChick[]
+  /** who had the chicks whose parents are in doubt */
+  readonly likeliestSires: LikeliestSires
   /** what matings would give, all of these worked in one go */
   readonly forecasts: (pairs: readonly PairAsked[]) => readonly MatingForecast[]
   /** of the pairs that stand in the pens of the latest season, in the order of `pairsInPens` */
@@ -73,6 +86,8 @@ export interface Findings {
   /** of the required traits whose loci are known, among the living breeders of the new breed */
   readonly fixation: readonly Fixation[]
   readonly throwBacks: readonly ThrowBacks[]
+  /** of every trait whose loci are known and for which something is wanted */
+  readonly livingCarriers: readonly LivingCarriers[]
   readonly nextBackcross: NextBackcross | NoProspects
   /** null: no bird of the new breed lives */
   readonly founders: Founders | null
@@ -116,10 +131,15 @@ export function study(book: Logbook): Findings {
     pairReason: () => pairReasons(all.pedigree, all.kinship),
     heredity: () => heredityOf(book, all.pedigree),
     hidden: () => hiddenAlleles(book, all.heredity, all.pedigree),
+    expectedLooks: () => expectedLooks(book, all.heredity, all.pedigree),
+    segregation: () => segregation(book, all.pedigree, all.heredity),
+    impossibleFamilies: () => impossibleFamilies(book, all.pedigree, all.heredity, () => all.segregation),
+    likeliestSires: () => likeliestSires(book, all.pedigree, all.heredity),
     forecasts: () => pairs => matingForecasts(book, all.heredity, all.pedigree, pairs),
     forecastsInPens: () => all.forecasts(pairsInPens(all.census)),
     fixation: () => requiredTraits(book).flatMap(unwantedAlleles).map(asked => fixationOf(asked, all.census.ownBreeders, all.heredity, all.pedigree)),
     throwBacks: () => throwBacks(requiredTraits(book), all.census, pairsInPens(all.census), all.forecastsInPens),
+    livingCarriers: () => livingCarriers(book.traits, all.census, all.heredity),
     lineage: () => lineageOfBook(book, all.pedigree, all.heterozygosity),
     nextBackcross: () => nextBackcross(book, all),
     founders: () => founders(book, all.ladder, all.census, all.pedigree, all.kinship),

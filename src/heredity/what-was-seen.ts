@@ -3,6 +3,7 @@ import type {Flock, Reading} from './flock.ts'
 import {allelesAt, type GeneBlock} from './gene-block.ts'
 import {matches} from './genotype-notation.ts'
 import type {Alleles} from './locus.ts'
+import type {LookRules} from './look-rules.ts'
 import {hatchingChance, lookLikelihood, type Sex} from './look-likelihood.ts'
 
 /** Likelihoods of genotypes, from what was seen and tested of each bird itself. */
@@ -90,7 +91,7 @@ export function whatWasSeen(flock: Flock, blocks: readonly GeneBlock[], slack: n
     },
     hatching(block, sex) {
       return remembered(`hatching ${block} ${sex}`, () => {
-        const traits = flock.traits.filter((_, trait) => lethalBlocks[trait] === block)
+        const traits = flock.traits.filter((_, trait) => lethalBlocks[trait] === block).map(trait => ({...trait, look: {...trait.look, rules: rulesAt(trait.look, blocks[block]?.loci ?? [])}}))
         return ones(block).map((_, genotype) => {
           const alleles = allelesOf([[block, genotype]]), told = sexOf([[block, genotype]], sex)
           const chance = (each: Sex): number => hatchingChance({traits}, alleles, each)
@@ -99,4 +100,9 @@ export function whatWasSeen(flock: Flock, blocks: readonly GeneBlock[], slack: n
       })
     },
   }
+}
+
+/** The rules that ask nothing of other loci than these: with its lethal ones those that may come before them. */
+function rulesAt({loci, rules}: LookRules, of: readonly number[]): LookRules['rules'] {
+  return rules.filter(({patterns}) => patterns.every((pattern, place) => pattern === null || of.includes(loci[place] ?? -1)))
 }

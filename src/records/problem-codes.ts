@@ -20,6 +20,7 @@ export const LINKING_CODES = [
   'hatch-before-pen', 'no-male-then', 'laid-after-set', 'incubation-odd', 'hatch-counts', 'too-many-chicks', 'tally-overdrawn',
   'left-before-hatched', 'seen-before-hatched', 'scored-after-leaving', 'male-laid', 'in-two-pens', 'twice-in-pen', 'too-many-eggs', 'unlikely-weight', 'far-from-target', 'weighed-twice',
   'class-of-other-sex', 'after-as-of', 'year-far-ahead', 'photo-without-words',
+  'impossible-family', 'likely-wrong-parent',
 ] as const
 
 export type ReadingCode = (typeof READING_CODES)[number]

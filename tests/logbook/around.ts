@@ -1,4 +1,6 @@
 /** A small whole project for tests to put files into, and a way to link any set of files. */
+import {heredityWarnings} from '../../src/findings/heredity-warnings.ts'
+import {study} from '../../src/findings/study.ts'
 import type {Logbook} from '../../src/logbook/book.ts'
 import {link, type LinkOptions} from '../../src/logbook/link.ts'
 import {folderInMemory} from '../../src/records/folder.ts'
@@ -37,6 +39,13 @@ export function linkFiles(files: Files, options: LinkOptions = {}): Tried {
   const reading = readRecords(folderInMemory(files))
   const {book, slips} = link(reading, options)
   return {book, problems: locate([...reading.slips, ...slips], file => reading.texts.get(file))}
+}
+
+/** The same, and where nothing is at fault what heredity finds besides. */
+export function inspectFiles(files: Files): Tried {
+  const reading = readRecords(folderInMemory(files)), {book, slips} = link(reading), found = [...reading.slips, ...slips]
+  const warnings = book && found.every(({severity}) => severity !== 'error') ? heredityWarnings(study(book)) : []
+  return {book, problems: locate([...found, ...warnings], file => reading.texts.get(file))}
 }
 
 /** The small project with some files put in; a file without text is taken out. */

@@ -3,7 +3,7 @@ import {fileURLToPath} from 'node:url'
 import {describe, expect, it} from 'vitest'
 import {RULES} from '../../src/logbook/inspect/rules.ts'
 import {LINKING_CODES} from '../../src/records/problem-codes.ts'
-import {around, linkFiles, AROUND} from './around.ts'
+import {around, inspectFiles, AROUND} from './around.ts'
 
 const entries = RULES.map(rule => rule.entry)
 
@@ -19,12 +19,12 @@ describe('the rules between files', () => {
   })
 
   it('find nothing wrong with the project that the examples stand in', () => {
-    expect(linkFiles(AROUND).problems).toEqual([])
+    expect(inspectFiles(AROUND).problems).toEqual([])
   })
 
   describe.each(entries)('$code', entry => {
     it('finds the wrong example, and nothing else that is an error', () => {
-      const {problems} = linkFiles(around(entry.wrong))
+      const {problems} = inspectFiles(around(entry.wrong))
       expect(problems.map(problem => problem.code)).toContain(entry.code)
       expect(problems.filter(problem => problem.severity === 'error' && problem.code !== entry.code)).toEqual([])
       for (const problem of problems.filter(({code}) => code === entry.code)) {
@@ -35,7 +35,7 @@ describe('the rules between files', () => {
     })
 
     it('finds nothing wrong with the right example', () => {
-      expect(linkFiles(around(entry.right)).problems).toEqual([])
+      expect(inspectFiles(around(entry.right)).problems).toEqual([])
     })
 
     it('says how it comes about and how it is mended, in sentences', () => {

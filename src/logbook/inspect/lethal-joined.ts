@@ -8,8 +8,8 @@ const trait = (lethal: string) =>
   `---\nname: Legs\nstates: [short, long]\nloci:\n  Cp: {on: autosome, alleles: [Cp, cp+]}\n  Na: {on: autosome, alleles: [Na, na+]}\nshows:\n  - ${lethal}\n  - {Cp: Cp/_, Na: _/_, is: short}\n  - {Cp: cp+/cp+, is: long}\n---\n`
 
 export const entry: ManualEntry = {
-  code: 'lethal-joined', severity: 'warning', title: 'A lethal rule over loci that go their own ways',
-  cause: 'A rule says that no chick of a genotype hatches, and asks it of several loci that do not lie near each other. Every lethal known in the hen’s kin is a matter of one locus, so that a slip is likely; where it is meant, it is taken as it stands.',
+  code: 'lethal-joined', severity: 'error', title: 'A lethal rule over loci that go their own ways',
+  cause: 'A rule says that no chick of a genotype hatches, and asks it of several loci that do not lie near each other. Every lethal known in the hen’s kin is a matter of one locus, so that a slip is likely, and the chances of genotypes are not reckoned with such a rule.',
   remedy: 'Ask it of the one locus that kills, and leave the other out.',
   wrong: {'traits/legs.md': trait('{Cp: Cp/Cp, Na: Na/Na, is: lethal}')},
   right: {'traits/legs.md': trait('{Cp: Cp/Cp, is: lethal}')},

@@ -9,6 +9,6 @@ import type {Linked} from '../linked.ts'
 
 export interface Rule {
   readonly entry: ManualEntry
-  /** absent where linking itself finds the fault */
+  /** absent where linking itself finds the fault, or heredity, which is worked from the whole book */
   readonly check?: (linked: Linked) => void
 }

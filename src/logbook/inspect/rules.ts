@@ -12,6 +12,7 @@ import * as fileMisnamed from './file-misnamed.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
 import * as henOnAutosome from './hen-on-autosome.ts'
+import * as impossibleFamily from './impossible-family.ts'
 import * as inTwoPens from './in-two-pens.ts'
 import * as incubationOdd from './incubation-odd.ts'
 import * as kinshipContradicts from './kinship-contradicts.ts'
@@ -20,6 +21,7 @@ import * as kinshipTooHigh from './kinship-too-high.ts'
 import * as laidAfterSet from './laid-after-set.ts'
 import * as leftBeforeHatched from './left-before-hatched.ts'
 import * as lethalJoined from './lethal-joined.ts'
+import * as likelyWrongParent from './likely-wrong-parent.ts'
 import * as linkageImpossible from './linkage-impossible.ts'
 import * as locusDescribedTwice from './locus-described-twice.ts'
 import * as loopInDescent from './loop-in-descent.ts'
@@ -80,4 +82,5 @@ export const RULES: readonly Rule[] = [
   hatchBeforePen, noMaleThen, laidAfterSet, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
   leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, twiceInPen, tooManyEggs, unlikelyWeight, farFromTarget, weighedTwice,
   classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
+  impossibleFamily, likelyWrongParent,
 ]

@@ -1,0 +1,146 @@
+import type {Bird, Logbook, Pen, Trait} from '../logbook/book.ts'
+import {countedValue} from './counted-value.ts'
+import {crossRatio, writeCross, type Cross, type CrossRatio} from './cross-ratio.ts'
+import type {Heredity, WorkedGroup} from './heredity.ts'
+import {broodsOf, knownApart, surely, type BroodApart} from './known-apart.ts'
+import type {Chick} from './ladder-chicks.ts'
+import type {LocusGroup} from './locus-groups.ts'
+import type {PedigreeOfBook} from './pedigree-of-book.ts'
+
+/** A mating whose parents' genotypes are known, with its scored chicks of one trait. */
+export interface MatingApart {
+  readonly trait: Trait
+  readonly group: LocusGroup
+  /** the sex that is counted; null: both together */
+  readonly sex: 'male' | 'female' | null
+  readonly pen: Pen | null
+  readonly sires: readonly Bird[]
+  readonly dams: readonly Bird[]
+  readonly cross: Cross
+  readonly written: string
+  readonly ratio: CrossRatio
+  readonly chicks: readonly Chick[]
+  /** of each state of the trait */
+  readonly counts: readonly number[]
+  /** the place of the recessive state by which alone a parent is known to carry; null where the parents are known without these chicks */
+  readonly knownBy: number | null
+  /** the flock with the looks of these chicks unseen */
+  readonly apart: WorkedGroup
+}
+
+/** Scored chicks that no mating takes in, by why. */
+export interface Untested {
+  readonly trait: Trait
+  /** a parent is outside the book, or its genotype is not known for sure */
+  readonly unsure: number
+  /** two linked loci are mixed in one parent, and how they lie is not known */
+  readonly phase: number
+  /** no rule tells what some of the chicks look like */
+  readonly unsaid: number
+  /** the sexes differ and the chick's is not known */
+  readonly sexUnknown: number
+}
+
+type Why = Exclude<keyof Untested, 'trait'>
+
+/** Chicks that come of one cross in one brood, whichever of some like birds had them. */
+interface Family {
+  readonly cross: Cross
+  readonly sires: Set<Bird>
+  readonly dams: Set<Bird>
+  readonly chicks: Chick[]
+  readonly knownBy: boolean
+}
+
+/** Every mating whose chicks can be held against a ratio. Broods none of whose parents are known even with their chicks are not worked anew. */
+export function matingsApart(book: Logbook, pedigree: PedigreeOfBook, heredity: Heredity): {readonly matings: readonly MatingApart[]; readonly untested: readonly Untested[]} {
+  const matings: MatingApart[] = [], untested: Untested[] = []
+  for (const group of heredity.groups) {
+    const broods = broodsOf(book, group.traits)
+    const worth = broods.filter(({chicks}) => chicks.some(chick => group.traits.some(trait => countedValue(chick, trait) !== null && crossOf(chick, trait, group, heredity.worked(group)) !== null)))
+    const all = worth.length > 0 ? knownApart(worth, group, heredity, pedigree) : []
+    for (const trait of group.traits) {
+      const left: Record<Why, number> = {unsure: 0, phase: 0, unsaid: 0, sexUnknown: 0}
+      for (const {chicks} of broods.filter(brood => !worth.includes(brood))) left.unsure += chicks.reduce((sum, chick) => sum + scoredIn(chick, trait), 0)
+      for (const brood of all) matings.push(...matingsOf(brood, trait, group, left))
+      untested.push({trait, ...left})
+    }
+  }
+  return {matings, untested}
+
+  function matingsOf({brood, apart}: BroodApart, trait: Trait, group: LocusGroup, left: Record<Why, number>): readonly MatingApart[] {
+    const families = new Map<string, Family>()
+    for (const chick of brood.chicks) {
+      if (scoredIn(chick, trait) === 0) continue
+      const known = crossOf(chick, trait, group, apart), cross = known ?? crossOf(chick, trait, group, heredity.worked(group))
+      if (!cross) {
+        left.unsure += chick.count
+        continue
+      }
+      const {pairs} = chick.parentage, [only] = pairs
+      const key = `${known === null} ${pairs.length === 1 ? `${only?.sire?.id ?? ''} ${only?.dam?.id ?? ''}` : `pen ${writeCross(trait, cross)}`}`
+      const family = families.get(key) ?? {cross, sires: new Set<Bird>(), dams: new Set<Bird>(), chicks: [], knownBy: known === null}
+      families.set(key, family)
+      family.chicks.push(chick)
+      for (const {sire, dam} of pairs) {
+        if (sire) family.sires.add(sire)
+        if (dam) family.dams.add(dam)
+      }
+    }
+    return [...families.values()].flatMap(family => bySex(family, trait, group, left).flatMap(({sex, ratio, chicks}): MatingApart[] => {
+      const counts = trait.states.map(state => chicks.reduce((sum, chick) => sum + (countedValue(chick, trait) === state ? chick.count : 0), 0))
+      const knownBy = family.knownBy ? recessiveOf(family, trait, group, apart, ratio, counts) : null
+      if (family.knownBy && (knownBy === null || sex !== null)) {
+        left.unsure += chicks.reduce((sum, {count}) => sum + count, 0)
+        return []
+      }
+      return [{
+        trait, group, sex, pen: brood.pen, sires: [...family.sires], dams: [...family.dams], cross: family.cross, written: writeCross(trait, family.cross), ratio, chicks, counts, knownBy, apart,
+      }]
+    }))
+  }
+
+  /** What stands in all pairs that may have had the chick, where it is sure and the same in all. */
+  function crossOf(chick: Chick, trait: Trait, group: LocusGroup, worked: WorkedGroup): Cross | null {
+    let found: Cross | null = null
+    for (const {sire, dam} of chick.parentage.pairs) {
+      const one = sire && surely(trait, group, worked, pedigree.numberOf(sire)), other = dam && surely(trait, group, worked, pedigree.numberOf(dam))
+      if (!one || !other) return null
+      const cross = {sire: one, dam: other}
+      if (found && writeCross(trait, found) !== writeCross(trait, cross)) return null
+      found = cross
+    }
+    return found
+  }
+
+  /** The state by which a cross is known, where the chicks show it: that of one gene's recessives, handed on by every parent that is not known otherwise. */
+  function recessiveOf({cross, sires, dams}: Family, trait: Trait, group: LocusGroup, apart: WorkedGroup, {looks, pureLooks}: CrossRatio, counts: readonly number[]): number | null {
+    const [state, ...more] = pureLooks
+    if (trait.loci.length !== 1 || state === undefined || more.length > 0 || (counts[state] ?? 0) === 0 || (looks[state] ?? 0) >= 1) return null
+    const knownOrMixed = (birds: Set<Bird>, [one, other]: Cross['sire'][number] = [0, 0]): boolean => one !== other || [...birds].every(bird => surely(trait, group, apart, pedigree.numberOf(bird)) !== null)
+    return knownOrMixed(sires, cross.sire[0]) && knownOrMixed(dams, cross.dam[0]) ? state : null
+  }
+}
+
+const scoredIn = (chick: Chick, trait: Trait): number => {
+  const value = countedValue(chick, trait)
+  return value !== null && trait.states.includes(String(value)) ? chick.count : 0
+}
+
+/** The chicks of a family in the lots that are held against one ratio each. */
+function bySex({cross, chicks}: Family, trait: Trait, group: LocusGroup, left: Record<Why, number>): readonly {readonly sex: MatingApart['sex']; readonly ratio: CrossRatio; readonly chicks: readonly Chick[]}[] {
+  const number = (some: readonly Chick[]): number => some.reduce((sum, {count}) => sum + count, 0)
+  const male = crossRatio(trait, group, cross, 'male'), female = crossRatio(trait, group, cross, 'female')
+  if (!male || !female) {
+    left.phase += number(chicks)
+    return []
+  }
+  const alike = (trait.seenIn === null || trait.seenIn === 'unknown') && male.scored.every((share, state) => Math.abs(share - (female.scored[state] ?? 0)) < 1e-12)
+  const of = (sex: 'male' | 'female') => ({sex, ratio: sex === 'male' ? male : female, chicks: chicks.filter(chick => chick.sex === sex)})
+  if (!alike) left.sexUnknown += number(chicks.filter(({sex}) => sex === 'unknown'))
+  const lots = alike ? [{sex: null, ratio: male, chicks}] : (['male', 'female'] as const).filter(sex => trait.seenIn === null || trait.seenIn === sex).map(of)
+  return lots.filter(lot => {
+    if (lot.chicks.length > 0 && lot.ratio.unsaid > 1e-12) left.unsaid += number(lot.chicks)
+    return lot.chicks.length > 0 && lot.ratio.unsaid <= 1e-12
+  })
+}
