@@ -16,15 +16,14 @@ export function closenessRates({closeness, book: {project: {limits}}}: Pick<Find
   const last = closed.findLast(({rate}) => rate !== null), before = last && closed.find(({step}) => step === last.rate?.since)
   return {
     words: [
-      'F within the line is worked as if the strains’ first birds were no kin, for what they brought along no mating of this flock has added. The rise is the share lost of what was not yet inbred',
+      'Within the line F is worked as if the strains’ first birds were no kin, for what they brought along no mating of this flock has added. The rise is the share lost of what was not yet inbred',
       last && before ? `, for ${last.step} (${percent(last.fresh)} − ${percent(before.fresh)}) / (100 − ${percent(before.fresh)}) = ${percentSign(last.rate?.value ?? 0)}.` : '.',
       limits.inbreedingPerGeneration === null ? '' : ` The project allows ${percentSign(limits.inbreedingPerGeneration)} a generation.`,
-      ' The birds’ own rate comes of each bird’s F and the generations known behind it; the size is that of a flock, mated at random, that would lose as much.',
+      ' The own rate comes of each bird’s F and the generations known behind it; the size is that of a flock, mated at random, that would lose as much, with its standard error.',
     ].join(''),
     table: {
       columns: [
-        {head: 'Step'}, {head: 'F, %', number: true}, {head: 'F within the line, %', number: true}, {head: 'Rise, %', number: true}, {head: 'Birds’ own rate, %', number: true}, {head: 'Size', number: true},
-        {head: 'Standard error', number: true},
+        {head: 'Step'}, {head: 'F, %', number: true}, {head: 'Within the line, %', number: true}, {head: 'Rise, %', number: true}, {head: 'Own rate, %', number: true}, {head: 'Size', number: true},
       ],
       rows: closed.map(rowOf),
     },
@@ -34,7 +33,7 @@ export function closenessRates({closeness, book: {project: {limits}}}: Pick<Find
 function rowOf({step, mean, fresh, rate, realised}: ClosenessOfStep): readonly Cell[] {
   const told = realised !== null && realised.count > 0
   return [
-    step, percent(mean), percent(fresh), rate === null ? NOTHING : percent(rate.value), told ? percent(realised.rate) : NOTHING, told && typeof realised.size === 'number' ? rounded(realised.size, 1) : NOTHING,
-    told && realised.standardError !== null ? rounded(realised.standardError, 1) : NOTHING,
+    step, percent(mean), percent(fresh), rate === null ? NOTHING : percent(rate.value), told ? percent(realised.rate) : NOTHING,
+    told && typeof realised.size === 'number' ? `${rounded(realised.size, 1)}${realised.standardError === null ? '' : ` ± ${rounded(realised.standardError, 1)}`}` : NOTHING,
   ]
 }

@@ -65,7 +65,8 @@ const NAMED = 6
 const namesCell = (birds: readonly Bird[]): Cell => {
   const [only] = birds, more = birds.length - NAMED
   if (only && birds.length === 1) return {text: only.band, link: birdPath(only)}
-  return more > 1 ? `${birds.slice(0, NAMED).map(({band}) => band).join(', ')} and ${more} more` : listWords(birds.map(({band}) => band))
+  if (more > 1) return `${birds.slice(0, NAMED).map(({band}) => band).join(', ')} and ${more} more`
+  return {text: listWords(birds.map(({band}) => band)), names: birds.map(bird => ({band: bird.band, link: birdPath(bird)}))}
 }
 
 /** @param rows lines shown at most */

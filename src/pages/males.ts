@@ -51,9 +51,9 @@ const bandCell = (bird: Bird): Cell => ({text: bird.band, link: birdPath(bird)})
 /** @param limited  does the column of hens over the limit tell one male from another? */
 function maleTable(males: readonly MaleForPen[], hens: number, limited: boolean): Table {
   return {
-    columns: [{head: 'Male'}, {head: 'Step'}, {head: 'Chicks’ F, %', number: true}, {head: 'Closest hen'}, {head: 'With her, %', number: true}, ...(limited ? [{head: 'Hens over the limit', number: true}] : [])],
+    columns: [{head: 'Male'}, {head: 'Chicks’ F, %', number: true}, {head: 'Closest hen'}, {head: 'With her, %', number: true}, ...(limited ? [{head: 'Hens over the limit', number: true}] : []), {head: 'Step'}],
     rows: males.map(({male, here, mean, worst, overLimit, atLeast}): readonly Cell[] => [
-      bandCell(male), `${male.step.label}${here ? ', here now' : ''}`, leastText(percent(mean), atLeast), bandCell(worst.hen), rangeText(worst), ...(limited ? [`${overLimit} of ${hens}`] : []),
+      bandCell(male), leastText(percent(mean), atLeast), bandCell(worst.hen), rangeText(worst), ...(limited ? [`${overLimit} of ${hens}`] : []), `${male.step.label}${here ? ', here now' : ''}`,
     ]),
   }
 }

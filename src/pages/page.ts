@@ -50,7 +50,8 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[]
 }
 
-export type Cell = string | {readonly text: string; readonly link?: string}
+/** A text, one with a link, or several bands each with its own. */
+export type Cell = string | {readonly text: string; readonly link?: string; readonly names?: readonly {readonly band: string; readonly link: string}[]}
 
 /** A file that is not a page: CSV, JSON, Vega-Lite specification, feed. */
 export interface Download {

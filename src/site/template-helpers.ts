@@ -33,6 +33,10 @@ export const valueHelpers = {
   many: (columns: readonly unknown[]): boolean => columns.length >= 5,
   /** must this cell itself say that it is a number? */
   isNumber: (columns: Table['columns'], index: number): boolean => columns[index]?.number === true && index >= NUMBERED,
+  /** a sentence in pieces: those with figures on both sides of a hyphen or dash, as bands and ranges are, must not be broken */
+  whole: (text: string): readonly {readonly text: string; readonly band: boolean}[] =>
+    text.split(/([A-Za-z]*\d[\w./]*(?:[-–]\w*\d\w*(?:\.\d+)?)+)/).map((piece, place) => ({text: piece, band: place % 2 === 1})).filter(({text: piece}) => piece !== ''),
+
   /** one word with a number in it is a band or an id, and never broken; a name may be */
   isBand: (text: string): boolean => /^\S*\d\S*$/.test(text),
   cellText: (cell: Cell): string => (typeof cell === 'string' ? cell : cell.text),
