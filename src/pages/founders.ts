@@ -57,7 +57,7 @@ function shareFigure({founders: list, unknown, birds}: Founders, {book}: Finding
     table: {
       columns: [{head: 'Founder'}, {head: 'Strain'}, {head: 'Share, %', number: true}, {head: 'Living males', number: true}, {head: 'Living females', number: true}],
       rows: [
-        ...left.map(({bird, strain, share, cocks, hens, unsexed}): readonly Cell[] => [bandCell(bird), `${strain?.name ?? 'not known'}${isNearlyLost({share, cocks, hens, unsexed}) ? ', nearly lost' : ''}`, percent(share), String(cocks), String(hens)]),
+        ...left.map(({bird, strain, share, cocks, hens, unsexed}): readonly Cell[] => [bandCell(bird), strain?.name ?? 'not known', `${isNearlyLost({share, cocks, hens, unsexed}) ? '† ' : ''}${percent(share)}`, String(cocks), String(hens)]),
         ...(unknown.count > 0 ? [[`${figured(unknown.count, 'parent')} not in the book`, '', percent(unknown.share), '', '']] : []),
       ],
     },
@@ -75,7 +75,7 @@ function shareWords({founders: list, unknown}: Founders): readonly string[] {
   const most = left.filter(({share}) => percent(share) === percent(first.share)).map(({bird}) => bird.band)
   return [
     `${most.length > 3 ? `${sentence(counted(most.length, 'founder'))} have left most, alike` : `${listWords(most)} ${most.length === 1 ? 'has' : 'have each'} left most`}: ${percentSign(first.share)}.${half > 0 ? ` Half of all genes come from ${counted(half, 'founder')}.` : ''} A founder’s share says what to expect; which of its genes came through is chance.`,
-    ...(nearly.length > 0 ? [`Nearly lost, with under 2% of the genes or not two living descendants: ${listWords(nearly.map(({bird}) => bird.band))}.`] : []),
+    ...(nearly.length > 0 ? [`† Nearly lost, with under 2% of the genes or not two living descendants: ${listWords(nearly.map(({bird}) => bird.band))}.`] : []),
     ...(unknown.count > 0 ? [`${sentence(counted(unknown.count, 'parent'))} outside the book ${unknown.count === 1 ? 'gave' : 'gave together'} ${percentSign(unknown.share)}, each counted as a founder of its own, which is the most there can have been.`] : []),
     'The last two columns count living birds of the new breed that descend, or may descend, from it.',
   ]

@@ -44,8 +44,8 @@ describe('foundersPage(findings)', () => {
     const found = study(twoPens()), nearly = found.founders
     if (!nearly) throw new Error('no founders')
     const words = foundersPage({...found, founders: {...nearly, founders: nearly.founders.map((each, place) => (place === 0 ? {...each, share: 0.016} : each)), unknown: {count: 2, share: 0.1}}}).view as FoundersView
-    expect(words.shareWords.join(' ')).toContain('Nearly lost, with under 2% of the genes or not two living descendants: B-1.')
-    expect(words.figure?.table.rows[0]?.[1]).toBe('Fell Buff, nearly lost')
+    expect(words.shareWords.join(' ')).toContain('† Nearly lost, with under 2% of the genes or not two living descendants: B-1.')
+    expect(words.figure?.table.rows[0]?.[2]).toBe('† 1.6')
     expect(words.statWords[1]).toContain('Each of the 2 parents outside the book counts')
   })
 

@@ -17,6 +17,7 @@ const malesForPens: Method = {
   formula: 'F(pen, male) = Σ K(male, hen) / hens        put so that Σ over pens of hens × F(pen, its male) is least',
   letters: [['K', 'kinship of the two']],
   edges: `- To choose from: living males of the new breed that are bred from, kept for breeding on record, or hatched within a year and a half.
+- Hens kept for breeding that stand in no pen yet count as one more place; beside that each is told the pen whose male she is least kin to.
 - Fewer males than pens: the pens that cost least to leave out have none.
 - Kinship alone is asked. Which bird is the better one, healthy and true to type, it does not know.`,
   source: 'The mean is kinship’s own; putting each in one place at the least cost: Kuhn 1955, Naval Research Logistics Quarterly 2:83 (from memory). 25% as the mark: common practice, no source.',

@@ -33,7 +33,7 @@ const range: Method = {
   id: 'range',
   title: 'The range of F',
   question: 'How bad may it be, if the worst of the possible matings is the true one?',
-  definition: 'Beside the mean stand the least and the most F that any one of the possible pairs gives, and the F of the likeliest pair. An average hides the risk: limits are tried at the upper end. For two birds to be mated the range runs over the possible parents of both.',
+  definition: 'Beside the mean stand the least and the most F that any one of the possible pairs gives, and the F of the likeliest pair, where one is likelier than the others. An average hides the risk: limits are tried at the upper end. For two birds to be mated the range runs over the possible parents of both.',
   formula: 'low = least K(s, d)        high = greatest K(s, d)        over the pairs that may be the parents',
   letters: [],
   edges: '- Doubt about grandparents and further up is averaged, so the whole truth may lie a little beyond the range.\n- A bird with certain parents has one figure and no range.',
