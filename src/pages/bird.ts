@@ -5,6 +5,8 @@ import {looksRight} from '../findings/wanted-look.ts'
 import type {Bird, Logbook, Trait} from '../logbook/book.ts'
 import {birdDescent, type BirdDescent} from './bird-descent.ts'
 import type {Fact} from './bird-lead.ts'
+import {birdHides} from './bird-hides.ts'
+import type {BirdHides} from './bird-hides.ts'
 import {birdFacts, birdLead} from './bird-lead.ts'
 import {birdLooks} from './bird-looks.ts'
 import type {Looks} from './bird-looks.ts'
@@ -43,6 +45,7 @@ export interface BirdView {
   readonly sexings: readonly Dated[]
   readonly pedigree: {readonly tree: Ancestor; readonly note: string; readonly words: string; readonly candidates: ReturnType<typeof candidatesNotDrawn>}
   readonly descent: BirdDescent
+  readonly hides: BirdHides | null
   readonly measures: readonly MeasureRow[]
   readonly weighings: Table | null
   readonly looks: Looks
@@ -139,7 +142,7 @@ export function birdPage(bird: Bird, findings: Findings, records: RecordsOfBird,
   const view: BirdView = {
     band: bird.band, pronoun: pronoun(bird.sex), facts: birdFacts(bird, breeding, standsIn ? {id: standsIn.id, path: penPath(standsIn)} : null), lead: birdLead(bird, book),
     plates: plates(bird.photos, `${bird.band}, ${bird.sex === 'unknown' ? 'sex unknown' : bird.sex}`, false), notices: notices(bird), bands: bandHistory(bird),
-    sexings: sexHistory(bird), pedigree: pedigreeView(bird, markedTrait(book.traits)), descent: birdDescent(bird, findings),
+    sexings: sexHistory(bird), pedigree: pedigreeView(bird, markedTrait(book.traits)), descent: birdDescent(bird, findings), hides: birdHides(bird, findings),
     measures: measureRows(bird, book.traits, units), weighings: weighingsTable(bird, book.traits, units), looks: birdLooks(bird, book.traits, units),
     life: life(bird, records), offspring, chicks: livingChicks(records.offspring),
     offspringWords: offspring === null ? (records.stays.length > 0 ? 'No chicks listed yet.' : '') : '', mates: matesOfHatch(bird),

@@ -7,6 +7,7 @@ import {doubtfulDescentMethods} from './methods/doubtful-descent.ts'
 import {evidenceMethods} from './methods/evidence.ts'
 import {foundersLeftMethods} from './methods/founders-left.ts'
 import {hatchRates} from './methods/hatch.ts'
+import {heredityBreedMethods} from './methods/heredity-breed.ts'
 import {heredityPlanningMethods} from './methods/heredity-planning.ts'
 import {heredityMethods} from './methods/heredity.ts'
 import {inbreedingMethods} from './methods/inbreeding.ts'
@@ -22,7 +23,7 @@ import type {Page} from './page.ts'
 export const METHODS: readonly Method[] = [
   share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, hatchRates, ...scoringMethods, ...descentMethods,
   ...inbreedingMethods, ...doubtfulDescentMethods, ...chromosomeMethods, ...foundersLeftMethods, ...oldBloodMethods,
-  ...choosingMalesMethods, ...rateMethods, ...heredityMethods, ...heredityPlanningMethods, ...evidenceMethods,
+  ...choosingMalesMethods, ...rateMethods, ...heredityMethods, ...heredityBreedMethods, ...heredityPlanningMethods, ...evidenceMethods,
 ]
 
 export interface MethodsView {

@@ -3,6 +3,7 @@ import {hasRows} from '../charts/chart-spec.ts'
 import {shareByStep} from '../charts/share-by-step.ts'
 import {spreadByStep} from '../charts/spread-by-step.ts'
 import {statesByStep} from '../charts/states-by-step.ts'
+import type {ExpectedLooks} from '../findings/expected-looks.ts'
 import type {SexRow, TraitShares} from '../findings/shares.ts'
 import type {SpreadRow} from '../findings/spread.ts'
 import type {StepTrueBred} from '../findings/true-bred.ts'
@@ -10,7 +11,7 @@ import {wantedOf} from '../findings/wanted-look.ts'
 import type {Trait} from '../logbook/book.ts'
 import {fileName} from '../records/file-name.ts'
 import {cannotSayShort, shareCells} from './estimate-words.ts'
-import {limits, listWords, NOTHING, ofWords, percent} from './numbers.ts'
+import {limits, listWords, NOTHING, ofWords, percent, rounded} from './numbers.ts'
 import type {Cell, Figure} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
 import {ALL_THEY_COULD} from './true-bred-words.ts'
@@ -34,26 +35,41 @@ export function trueBredFigure(steps: readonly StepTrueBred[], head: string): Fi
 
 const sexNote = (sex: SexRow): string => (sex === 'all' ? '' : ` ${SEX_ROWS[sex].charAt(0).toUpperCase()}${SEX_ROWS[sex].slice(1)} only.`)
 
-/** Looks of one trait step by step, in one sex or all: wanted against the rest for two states, every state otherwise. */
-export function traitFigure(trait: Trait, shares: readonly TraitShares[], sex: SexRow, head: string): Figure | null {
+/** `19.5 of 27`, or where nothing is to be expected a dash */
+const expectedCell = (row: ExpectedLooks | undefined, states: readonly string[]): string => (row ? `${rounded(expectedOf(row, states), 1)} of ${row.chicks}` : NOTHING)
+
+const expectedOf = (row: ExpectedLooks, states: readonly string[]): number => row.states.reduce((sum, {state, expected}) => sum + (states.includes(state) ? expected : 0), 0)
+
+/** Looks of one trait step by step, in one sex or all: wanted against the rest for two states, every state otherwise; beside them what was to be expected. */
+export function traitFigure(trait: Trait, {shares, expectedLooks}: {readonly shares: readonly TraitShares[]; readonly expectedLooks: readonly ExpectedLooks[]}, sex: SexRow, head: string): Figure | null {
   const own = shares.filter(row => row.trait === trait && row.sex === sex)
+  const expected = new Map(expectedLooks.filter(row => row.trait === trait && row.sex === sex).map(row => [row.step, row] as const)), some = own.some(({step}) => expected.has(step))
   const wanted = wantedOf(trait, sex === 'all' ? 'unknown' : sex) ?? trait.wanted.female ?? trait.wanted.male
   const isWanted = (state: string): boolean => wanted?.kind === 'states' && wanted.states.includes(state)
   const name = `${fileName(trait.id)}-by-step${sex === 'all' ? '' : `-${sex}`}`
   const wantedStates = trait.states.filter(isWanted)
   const two = wantedStates.length === 1 && trait.states.length === 2
-  const shareRows = own.map(row => ({label: row.step, count: row.states.filter(({state}) => isWanted(state)).reduce((sum, {count}) => sum + count, 0), total: row.scored}))
+  const shareRows = own.map(row => {
+    const looked = expected.get(row.step)
+    return {label: row.step, count: row.states.filter(({state}) => isWanted(state)).reduce((sum, {count}) => sum + count, 0), total: row.scored, expected: looked ? expectedOf(looked, wantedStates) / looked.chicks : null}
+  })
   const stateRows = own.map(row => ({label: row.step, counts: Object.fromEntries(row.states.map(({state, count}) => [state, count]))}))
   const states = trait.states.map(state => ({name: state, wanted: wanted === null ? null : isWanted(state)}))
   if (!hasRows(shareRows) || !hasRows(stateRows) || !hasRows(states)) return null
-  const caption = two ? `Scored chicks with ${wantedStates.join(' or ')}, solid, and without, barred.` : `Scored chicks by look${wantedStates.length > 0 ? `; wanted: ${listWords(wantedStates, 'or')}, solid` : ''}. Looks not seen in a step are left out of the table.`
+  const caption = two ? `Scored chicks with ${wantedStates.join(' or ')}, solid, and without, barred.${some ? ' The tick: what was to be expected of their parents.' : ''}`
+    : `Scored chicks by look${wantedStates.length > 0 ? `; wanted: ${listWords(wantedStates, 'or')}, solid` : ''}. Looks not seen in a step${some ? ' and hardly to be expected' : ''} are left out of the table.`
+  const told = (row: TraitShares, state: string): boolean => isWanted(state) || (!two && (row.states.find(each => each.state === state)?.count ?? 0) > 0)
+    || (!two && (expected.get(row.step)?.states.find(each => each.state === state)?.expected ?? 0) >= 0.05)
   return {
     kind: 'figure', id: `by-step-${sex}`, name, head, title: `${trait.name} by step`, caption: caption + sexNote(sex),
-    description: `${own.map(row => `${row.step}: ${listWords(row.states.filter(({count}) => count > 0).map(({state, count}) => `${count} ${state}`))} of ${row.scored}`).join('; ')}.`,
+    description: `${own.map(row => `${row.step}: ${listWords(row.states.filter(({count}) => count > 0).map(({state, count}) => `${count} ${state}`))} of ${row.scored}${expected.has(row.step) && wantedStates.length > 0 ? `, expected ${expectedCell(expected.get(row.step), wantedStates)} as wanted` : ''}`).join('; ')}.`,
     spec: two ? shareByStep(shareRows) : statesByStep(stateRows, states),
     table: {
-      columns: [{head: two ? 'Step' : 'Step, look'}, {head: two ? `With ${wantedStates.join('')}` : 'Chicks', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
-      rows: own.flatMap(row => row.states.filter(({state, count}) => isWanted(state) || (!two && count > 0)).map(({state, share}): readonly Cell[] => [two ? row.step : `${row.step}, ${state}`, ...shareCells(share)])),
+      columns: [{head: two ? 'Step' : 'Step, look'}, {head: two ? `With ${wantedStates.join('')}` : 'Chicks', number: true}, ...(some ? [{head: 'Expected', number: true}] : []), {head: '%', number: true}, {head: 'Interval', number: true}],
+      rows: own.flatMap(row => row.states.filter(({state}) => told(row, state)).map(({state, share}): readonly Cell[] => {
+        const [count, ...rest] = shareCells(share)
+        return [two ? row.step : `${row.step}, ${state}`, count, ...(some ? [expectedCell(expected.get(row.step), [state])] : []), ...rest]
+      })),
     },
   }
 }

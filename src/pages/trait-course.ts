@@ -28,13 +28,14 @@ const numbered = (figures: readonly (Figure | null)[]): readonly Figure[] =>
 /** Do the sexes have to be told apart? A Z locus makes hens and cocks breed differently; some traits only one sex shows. */
 const bySex = (trait: Trait): boolean => trait.loci.some(locus => locus.on === 'Z') || trait.seenIn !== null
 
-function statesCourse(trait: Trait, {shares}: Findings): Course {
+function statesCourse(trait: Trait, findings: Findings): Course {
+  const {shares} = findings
   const own = shares.filter(row => row.trait === trait)
   if (own.length === 0) return {...NONE, words: ['None scored yet in any step of the ladder.']}
   const sexes = trait.seenIn === 'male' || trait.seenIn === 'female' ? [trait.seenIn] as const : bySex(trait) ? ['all', 'male', 'female'] as const : ['all'] as const
   const leftOut = own.filter(row => row.sex === 'all').map(row => ({step: row.step, words: leftOutWords(row.leftOut)})).filter(({words}) => words !== '')
   return {
-    figures: numbered(sexes.map(sex => traitFigure(trait, shares, sex, ''))), tables: [],
+    figures: numbered(sexes.map(sex => traitFigure(trait, findings, sex, ''))), tables: [],
     words: [...(leftOut.length === 0 ? [] : [`Left out: ${leftOut.map(({step, words}) => `${step}, ${words}`).join('; ')}.`]), ...(trait.loci.some(locus => locus.on === 'Z') ? ['The locus lies on the Z chromosome, so males and females stand apart as well as together.'] : [])],
   }
 }

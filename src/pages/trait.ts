@@ -13,8 +13,12 @@ import {courseOf, standingWords} from './trait-course.ts'
 import type {Course} from './trait-course.ts'
 import {inheritanceOf} from './trait-inheritance.ts'
 import type {Inheritance} from './trait-inheritance.ts'
+import {hiddenOf} from './trait-hidden.ts'
+import type {HiddenAtLocus} from './trait-hidden.ts'
 import {scoreDisputes} from './trait-scores.ts'
 import type {ScoreDisputes} from './trait-scores.ts'
+import {traitSegregation} from './trait-segregation.ts'
+import type {TraitSegregation} from './trait-segregation.ts'
 
 export interface TraitView {
   readonly name: string
@@ -22,6 +26,9 @@ export interface TraitView {
   readonly lead: string
   readonly plates: readonly Plate[]
   readonly course: Course
+  /** one entry for each locus with alleles that are not wanted */
+  readonly hidden: readonly HiddenAtLocus[]
+  readonly segregation: TraitSegregation | null
   readonly inheritance: Inheritance
   readonly strains: Table | null
   readonly disputes: ScoreDisputes
@@ -58,7 +65,7 @@ export function traitPage(trait: Trait, findings: Findings): Page {
   const view: TraitView = {
     name: trait.name, facts: facts(trait, findings),
     lead: `${trait.required ? 'Required by the standard' : sentence(KINDS[trait.kind])}. ${standingWords(trait, findings)}`,
-    course: courseOf(trait, findings), inheritance: inheritanceOf(trait, findings.book), strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body, plates: plates(trait.photos ?? [], trait.name, false),
+    course: courseOf(trait, findings), hidden: hiddenOf(trait, findings), segregation: traitSegregation(trait, findings), inheritance: inheritanceOf(trait, findings.book), strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body, plates: plates(trait.photos ?? [], trait.name, false),
   }
   return {path: traitPath(trait), template: 'trait', title: trait.name, section: 'traits', view, search: {kind: 'trait', words: `${trait.name} ${trait.states.join(' ')} ${trait.loci.map(({symbol}) => symbol).join(' ')}`}}
 }

@@ -85,6 +85,16 @@ const EXPECTED: Readonly<Record<string, string>> = {
   'genotypes-exact': '70.0% or 30.0%, exact.',
   // Cuénot 1905: 2 to 1
   lethal: '66.7% and 33.3%.',
+  // by hand: 2/3 · 2/3 · 1/4
+  'mating-forecast': '11.1%.',
+  // Davenport 1909, table 58 and the split comb F2: P .400 and 2e-26, worked apart in Python 3; 10/37 by hand; Holm's procedure by hand
+  segregation: 'P 0.40; under 0.001; 0.27; 0.03, 0.06, 0.06, 0.02.',
+  // by hand: 1/2 + 1/2 · 1/4, and (3/4)^2
+  fixation: '62.5%; 56.3%.',
+  // by hand: 1 to 1/2
+  'likeliest-sire': '66.7%.',
+  // by hand: 0.5 · 0.99 + 0.5 · 0.01 against 0.01
+  'impossible-families': '50 times.',
   // smallest n with q^n ≤ 0.01, by hand; (3/4)^16 and (3/4)^17; (1/2 + 1/2·(3/4)^4)^5; 2 / (2 + 2^6) is 1/33
   'test-mating': '7, 17; 1.002% and 0.752%; 12.4%; 6.',
   // Sedcole 1977, table; the eggs as held against a slow twin in tests/heredity/eggs-to-set.test.ts

@@ -1,0 +1,127 @@
+import type {Alleles} from '../heredity/locus.ts'
+import type {Probable} from '../heredity/genotype-probabilities.ts'
+import type {Bird, Logbook, Trait} from '../logbook/book.ts'
+import {countedValue} from './counted-value.ts'
+import {crossRatio} from './cross-ratio.ts'
+import type {Heredity, WorkedGroup} from './heredity.ts'
+import {broodsOf, knownApart} from './known-apart.ts'
+import type {Chick} from './ladder-chicks.ts'
+import type {LocusGroup} from './locus-groups.ts'
+import type {PedigreeOfBook} from './pedigree-of-book.ts'
+import type {SexRow} from './shares.ts'
+
+/** What the scored chicks of a step should have looked like, beside what they did. */
+export interface ExpectedLooks {
+  readonly step: string
+  readonly trait: Trait
+  readonly sex: SexRow
+  /** scored chicks of which it can be said, both parents being in the book: of these the rest is said */
+  readonly chicks: number
+  /** every state of the trait in its own order; what is seen adds up to `chicks`, and what is expected where rules say every look */
+  readonly states: readonly {readonly state: string; readonly seen: number; readonly expected: number}[]
+}
+
+interface Sum {
+  readonly step: string
+  readonly trait: Trait
+  readonly sex: SexRow
+  chicks: number
+  readonly seen: number[]
+  readonly expected: number[]
+}
+
+/** A genotype of a parent less likely than this is left out, and the rest made whole. */
+const NEGLIGIBLE = 1e-4
+
+/**
+ * Which looks were to be expected of the chicks of each step?
+ *
+ *     expected(state) = Σ over scored chicks, Σ over genotypes of the parents  P(sire's) · P(dam's) · P(chick scored as state | both)
+ *
+ * Parents' genotypes are taken from all that is known but the looks of the brood itself, each parent's by itself; over the pairs that may have had the chick, each by
+ * its chance in the records. Misscoring as the records state it is in, so that the sums may be held against scores. Left out: birds of pure strains, chicks with
+ * a parent outside the book, and those for which the ratio rests on how two linked loci lie.
+ *
+ * @see `knownApart`, `crossRatio`
+ */
+export function expectedLooks(book: Logbook, heredity: Heredity, pedigree: PedigreeOfBook): readonly ExpectedLooks[] {
+  const sums = new Map<string, Sum>()
+  for (const group of heredity.groups) {
+    for (const {brood: {chicks}, apart} of knownApart(broodsOf(book, group.traits), group, heredity, pedigree)) {
+      for (const trait of group.traits) {
+        const ofPair = pairs(trait, group, apart, pedigree)
+        for (const chick of chicks) {
+          const seen = trait.states.indexOf(String(countedValue(chick, trait)))
+          const expected = seen < 0 || chick.step.kind === 'strain' ? null : expectedOf(chick, ofPair)
+          if (expected) for (const sex of [chick.sex, 'all'] as const) add(sumOf(sums, {step: chick.step.label, trait, sex}), chick.count, seen, expected)
+        }
+      }
+    }
+  }
+  return [...sums.values()].map(({step, trait, sex, chicks, seen, expected}) =>
+    ({step, trait, sex, chicks, states: trait.states.map((state, place) => ({state, seen: seen[place] ?? 0, expected: expected[place] ?? 0}))}))
+}
+
+function add(sum: Sum, count: number, seen: number, expected: readonly number[]): void {
+  sum.chicks += count
+  sum.seen[seen] = (sum.seen[seen] ?? 0) + count
+  expected.forEach((share, state) => { sum.expected[state] = (sum.expected[state] ?? 0) + share * count })
+}
+
+function sumOf(sums: Map<string, Sum>, of: Pick<Sum, 'step' | 'trait' | 'sex'>): Sum {
+  const key = `${of.step}\n${of.trait.id}\n${of.sex}`
+  const found = sums.get(key) ?? {...of, chicks: 0, seen: of.trait.states.map(() => 0), expected: of.trait.states.map(() => 0)}
+  sums.set(key, found)
+  return found
+}
+
+type OfPair = (sire: Bird, dam: Bird, sex: 'male' | 'female') => readonly number[] | null
+
+/** Chance of each state; null where a parent is outside the book or the pair's ratio cannot be told. */
+function expectedOf({parentage, sex}: Chick, ofPair: OfPair): readonly number[] | null {
+  const parts: {share: number; looks: readonly number[]}[] = []
+  for (const {sire, dam, chance} of parentage.pairs) {
+    for (const each of sex === 'unknown' ? (['male', 'female'] as const) : [sex]) {
+      const looks = sire && dam && ofPair(sire, dam, each)
+      if (!looks) return null
+      parts.push({share: sex === 'unknown' ? chance / 2 : chance, looks})
+    }
+  }
+  const [first] = parts
+  return first ? first.looks.map((_, state) => parts.reduce((sum, {share, looks}) => sum + share * (looks[state] ?? 0), 0)) : null
+}
+
+/** Of each pair of birds what their chicks are scored as; each pair is worked once. */
+function pairs(trait: Trait, group: LocusGroup, apart: WorkedGroup, pedigree: PedigreeOfBook): OfPair {
+  const parents = new Map<Bird, readonly Probable<readonly Alleles[]>[]>(), known = new Map<string, readonly number[] | null>()
+  const genotypes = (bird: Bird) => {
+    const found = parents.get(bird) ?? genotypesOf(trait, group, apart, pedigree.numberOf(bird))
+    parents.set(bird, found)
+    return found
+  }
+  return (sire, dam, sex) => {
+    const key = `${sire.id}\n${dam.id}\n${sex}`, before = known.get(key)
+    if (before !== undefined) return before
+    let looks: number[] | null = trait.states.map(() => 0), whole = 0
+    for (const one of genotypes(sire)) {
+      for (const other of genotypes(dam)) {
+        const chance = one.probability * other.probability
+        if (chance < NEGLIGIBLE || looks === null) continue
+        const ratio = crossRatio(trait, group, {sire: one.is, dam: other.is}, sex)
+        looks = ratio && looks.map((sum, state) => sum + chance * (ratio.scored[state] ?? 0))
+        whole += chance
+      }
+    }
+    const found = looks && whole > 0 ? looks.map(sum => sum / whole) : null
+    known.set(key, found)
+    return found
+  }
+}
+
+/** At the loci of the trait, each locus by itself. */
+function genotypesOf({loci}: Trait, group: LocusGroup, {found}: WorkedGroup, animal: number): readonly Probable<readonly Alleles[]>[] {
+  return loci.reduce<readonly Probable<readonly Alleles[]>[]>((all, locus) => {
+    const here = found.at(animal, group.loci.indexOf(locus)).filter(({probability}) => probability >= NEGLIGIBLE)
+    return all.flatMap(({is, probability}) => here.map(each => ({is: [...is, each.is], probability: probability * each.probability})))
+  }, [{is: [], probability: 1}])
+}

@@ -1,0 +1,55 @@
+/** What a bird may hide: at each locus that is open, or where one allele covers another, every genotype with its chance, and the reason in one sentence. */
+import type {HiddenAtLocus} from '../findings/hidden-alleles.ts'
+import type {Findings} from '../findings/study.ts'
+import type {Bird} from '../logbook/book.ts'
+import {AS_GOOD_AS, chance, genotypeChances} from './chance-words.ts'
+import {hidesReason} from './hides-reason.ts'
+import {listWords} from './numbers.ts'
+
+export interface BirdHides {
+  readonly lines: readonly {
+    /** the trait that the locus is named after: `Skin` */
+    readonly head: string
+    /** `W+/W+ 85.0%, W+/w 15.0%` */
+    readonly chances: string
+    readonly why: string
+  }[]
+  /** `P/P and S/-`, where nothing is hidden; empty when every locus is open */
+  readonly certain: string
+  /** `Worked exactly` */
+  readonly how: string
+}
+
+/** Null where no rule of the project speaks of any locus. */
+export function birdHides(bird: Bird, findings: Findings): BirdHides | null {
+  const told = findings.hidden(bird).filter(({locus}) => findings.book.traits.some(trait => trait.shows.length > 0 && trait.loci.includes(locus)))
+  if (told.length === 0) return null
+  const certain = told.filter(each => !isOpen(each, bird, findings)), open = told.filter(each => !certain.includes(each)), loose = open.filter(({exact}) => !exact)
+  return {
+    lines: open.map(at => ({head: headOf(at, findings), chances: genotypeChances(findings.heredity.of(bird, at.locus).genotypes), why: hidesReason(bird, at, findings)})),
+    certain: listWords(certain.map(({locus}) => findings.heredity.of(bird, locus).genotypes[0]?.written ?? '')),
+    how: loose.length === 0 ? 'Worked exactly' : `Worked approximately${loose.length < open.length ? ` at ${listWords(loose.map(({locus}) => locus.symbol))}` : ''}`,
+  }
+}
+
+/** A look that leaves nothing open and is this likely to be right hides nothing: what is left is the doubt of every score. */
+const SCORED_RIGHT = 0.95
+
+/** Not certain, or certain to have what its look does not show. */
+function isOpen({locus, open, looks}: HiddenAtLocus, bird: Bird, {heredity}: Findings): boolean {
+  const [first] = heredity.of(bird, locus).genotypes
+  if (first && looks.length > 0 && open.length === 0 && first.probability >= SCORED_RIGHT) return false
+  if (!first || first.probability <= AS_GOOD_AS) return true
+  return open.some(({probability}) => probability > AS_GOOD_AS) && new Set(first.is.filter(allele => allele !== null)).size > 1
+}
+
+function headOf({locus}: HiddenAtLocus, {book}: Findings): string {
+  const names = book.traits.filter(trait => trait.shows.length > 0 && trait.loci.includes(locus)).map(({name}) => name), [first = locus.symbol] = names
+  return first
+}
+
+/** `w 14.2%, p+ 66.7%`: what a living bird may hide of what is not wanted, the likeliest first; empty where it hides nothing. */
+export function mayHideWords(bird: Bird, {livingCarriers}: Pick<Findings, 'livingCarriers'>): string {
+  return livingCarriers.flatMap(({locus, unwanted, birds}) => birds.filter(each => each.bird === bird).map(({carries}) => ({carries, text: `${unwanted.map(allele => locus.alleles[allele] ?? '').join('/')} ${chance(carries)}`})))
+    .sort((a, b) => b.carries - a.carries).map(({text}) => text).join(', ')
+}

@@ -1,0 +1,106 @@
+import {fitOfCounts} from '../../statistics/fit-of-counts.ts'
+import {holm} from '../../statistics/holm.ts'
+import {truncatedFit} from '../../statistics/truncated-fit.ts'
+import {testChance} from '../chance-words.ts'
+import {percentSign, rounded} from '../numbers.ts'
+import {exampleFlock, founders} from './example-flock.ts'
+import {exampleGenotypes, SKIN, WHITE_OR_YELLOW} from './example-heredity.ts'
+import type {Method} from './method.ts'
+
+const segregation: Method = {
+  id: 'segregation',
+  title: 'Came and expected',
+  question: 'Do these chicks agree with what their parents should give?',
+  definition: `A mating is held against a ratio only where both parents’ genotypes are known, at 99 in 100, from evidence **other than these chicks**. A mating known to carry only because a recessive hatched is tested given that one did, else such matings would always seem to give too many.
+P is the chance of counts no more probable than those that came: exact up to 60 chicks or where fewer than five are expected of a kind, else by chi-square. Matings of one cross are also put together, with a test whether they agree. Of many tests some will look strange by chance, so P is corrected for their number; what then stays below 0.05 raises three questions, in this order: a mis-scored bird, a wrong parent, a wrong rule.`,
+  formula: 'χ² = Σ (came − expected)² / expected\ncorrected P, smallest first = (tests left) × P',
+  letters: [],
+  edges: `- A chick of a kind that the parents cannot give makes the mating impossible as written, not merely unlikely.
+- Misscoring as the record states it is in the ratio.
+- On a trait’s page the chart’s ticks are expected of all parents, known or probable; the tests take the known ones only.`,
+  source: 'Holm 1979, Scandinavian Journal of Statistics 6:65–70; the counts of the first two: Davenport 1909, Inheritance of Characteristics in Domestic Fowl; the order of the questions is common practice, no source.',
+  example: {
+    given: '119 black, 55 white and 31 of wild pattern against 9 : 4 : 3; split combs 471, 289, 226 and 10 against 9 : 3 : 3 : 1; of three chicks two recessive, noticed by them, against one in four; P of 0.01, 0.04, 0.03 and 0.005, corrected:',
+    gives: () => `P ${testChance(fitOfCounts([119, 55, 31], [9, 4, 3]).p)}; ${testChance(fitOfCounts([471, 289, 226, 10], [9, 3, 3, 1]).p)}; ${testChance(truncatedFit([{chicks: 3, recessives: 2}], 1 / 4).p)}; ${holm([0.01, 0.04, 0.03, 0.005]).map(p => rounded(p, 2)).join(', ')}.`,
+  },
+}
+
+/** Two white birds, strangers, each of two carriers of yellow, and a chick of theirs. */
+const probablePair = () => {
+  const flock = exampleFlock([...founders('a', 'b', 'c', 'd'), {name: 'cock', sire: 'a', dam: 'b'}, {name: 'hen', sire: 'c', dam: 'd'}, {name: 'chick', sire: 'cock', dam: 'hen'}])
+  return exampleGenotypes(flock, {locus: SKIN, shows: WHITE_OR_YELLOW, tested: {a: 'W+/w', b: 'W+/w', c: 'W+/w', d: 'W+/w'}, scored: {cock: [0], hen: [0]}})
+}
+
+/** Brother and sister of a hen without yellow and a cock of a carrier and a bird without. */
+const twoSibs = (tested: Readonly<Record<string, string>>) => {
+  const flock = exampleFlock([...founders('a', 'b', 'dam'), {name: 'sire', sire: 'a', dam: 'b'}, {name: 'brother', sire: 'sire', dam: 'dam'}, {name: 'sister', sire: 'sire', dam: 'dam'}])
+  return exampleGenotypes(flock, {locus: SKIN, shows: WHITE_OR_YELLOW, tested: {a: 'W+/w', b: 'W+/W+', dam: 'W+/W+', ...tested}})
+}
+
+const forecast: Method = {
+  id: 'mating-forecast',
+  title: 'What a mating will give',
+  question: 'If I put these two together, what will hatch?',
+  definition: 'A chick of each sex that has not hatched is added to the flock with these parents, and its genotype worked like any other bird’s: so everything known of either parent enters, and what the two share. The shares are of chicks that hatch and of what they will be, not of what somebody may take them for. What is lethal or hurts the bird is said first.',
+  formula: 'P(look) = Σ P(genotypes of both parents | seen) × P(look | parents, hatched)', letters: [],
+  edges: '- A look that one sex cannot show is said of the other alone.\n- Different groups of loci are worked apart and multiplied.\n- Shares of a season ahead take every living pair of a pen alike.',
+  source: 'Mendel 1866; the example by hand: ⅔ × ⅔ × ¼.',
+  example: {given: 'Two white birds, each of two carriers of yellow. Of their chicks will be yellow:', gives: () => `${percentSign(probablePair().chance('chick', 'w/w'))}.`},
+}
+
+const fixation: Method = {
+  id: 'fixation',
+  title: 'Rid of it',
+  question: 'How sure are we that none of our breeders carries yellow?',
+  definition: 'The chance that **not one** living breeder of the new breed carries an allele that the standard does not want, all together. It is not the product of the birds’ own chances: brothers and sisters carry it, or not, by the same parents. At 95 in 100 the trait counts as fixed. The birds in the way are ordered by what the chance would be were each not bred from.',
+  formula: 'P(none carries | seen) = P(seen, and none carries) / P(seen)', letters: [],
+  edges: '- A bird that carries it for certain makes the chance nil until it is gone.\n- A hen at a locus of the Z hides nothing from her own look.\n- Dropping a bird is a choice of matings. It need not cost the bird its life, and a carrier may be just the bird to keep for its other blood.',
+  source: 'Bayes’ rule; own arrangement. The example by hand: ½ + ½ × ¼, and ¾ × ¾.',
+  example: {
+    given: 'Brother and sister of a hen without w, by a cock of whom it is even whether he carries it. That neither carries it, and what their own chances would give if one were not kin to the other:',
+    gives: () => {
+      const alone = twoSibs({}), brother = alone.chance('brother', 'W+/W+'), sister = twoSibs({brother: 'W+/W+'}).chance('sister', 'W+/W+')
+      return `${percentSign(brother * sister)}; ${percentSign(brother * alone.chance('sister', 'W+/W+'))}.`
+    },
+  },
+}
+
+const likeliestSire: Method = {
+  id: 'likeliest-sire',
+  title: 'Which cock it was',
+  question: 'Two cocks ran in the pen. Which of them had this chick?',
+  definition: 'The chances of the records, times how well the chick’s looks suit each cock by all that is known of him. A look that one of them cannot give rules him out; one that both give tells nothing. How many times likelier each trait makes a cock is said beside him.',
+  formula: 'P(sire | seen) ∝ P(sire by the records) × P(seen | sire)', letters: [],
+  edges: '- Looks can rule a cock out; they seldom prove one. A test of blood can.\n- The records are left as they stand: the figures lean to the likelier sire, nothing is rewritten.',
+  source: 'Bayes’ rule; the example by hand: 1 to ½.',
+  example: {
+    given: 'A yellow hen, one cock W+/W+ and one W+/w, either as likely by the records; a white chick. The first is its sire with:',
+    gives: () => {
+      const flock = exampleFlock([...founders('first', 'second', 'hen'), {name: 'chick', sire: {first: 0.5, second: 0.5}, dam: 'hen'}])
+      return `${percentSign(exampleGenotypes(flock, {locus: SKIN, shows: WHITE_OR_YELLOW, tested: {first: 'W+/W+', second: 'W+/w', hen: 'w/w'}, scored: {chick: [0]}}).sire('chick', 'first'))}.`
+    },
+  },
+}
+
+const impossible: Method = {
+  id: 'impossible-families',
+  title: 'Chicks their parents cannot give',
+  question: 'Can these two have had this chick?',
+  definition: 'A chick is listed when its look is more likely wrong than one in five and hardly one bird in twenty of its kin would look so. For each the single slips that would explain it stand side by side: a wrong score, another cock or hen that stood near. How many times likelier all that was seen would be with each is worked anew, and of all explanations, thought alike beforehand, each has its share. Nobody is blamed: every flock has such chicks.',
+  formula: 'times = P(seen | with the other parent) / P(seen | as written)', letters: [],
+  edges: '- One slip may explain several chicks: kin in doubt are named together.\n- A mutation is left out: it is rarer than any slip of the pen.\n- Nothing is changed in the records. Score the chick again first.',
+  source: 'Own arrangement; the example by hand: P(yellow) is 1% from two birds without w and 50% with a carrier and a yellow hen.',
+  example: {
+    given: 'A chick scored yellow of a W+/W+ cock and a yellow hen, one score in a hundred wrong; a W+/w cock stood in the next pen. With him all that was seen is so many times likelier:',
+    gives: () => {
+      const seen = (sire: string): number => {
+        const flock = exampleFlock([...founders('sire', 'hen'), {name: 'chick', sire: 'sire', dam: 'hen'}])
+        const found = exampleGenotypes(flock, {locus: SKIN, shows: WHITE_OR_YELLOW, tested: {sire, hen: 'w/w'}})
+        return found.chance('chick', 'w/w') * 0.99 + (1 - found.chance('chick', 'w/w')) * 0.01
+      }
+      return `${rounded(seen('W+/w') / seen('W+/W+'), 0)} times.`
+    },
+  },
+}
+
+export const heredityBreedMethods: readonly Method[] = [forecast, segregation, fixation, likeliestSire, impossible]
