@@ -70,6 +70,18 @@ export function brassyCock(flock: Flock): Map<string, string> {
   return new Map([['scores/2022-ground.csv', table([['band', 'on', 'by', 'ground'], [band, '2022-06-18', 'rasmus', 'brassy']])]])
 }
 
+/** The yellow chicks of the closed line that were yellow indeed, looked at again by the other keeper a week before they went. */
+export function yellowAgain(flock: Flock): Map<string, string> {
+  const years = new Map<string, string[][]>()
+  for (const bird of flock.birds.values()) {
+    const {hatch} = bird
+    if (!hatch || hatch.on < '2024' || hatch.plan.strain !== undefined || bird.looks.skin !== 'yellow' || trueSkin(bird.genes) !== 'yellow') continue
+    const day = plusDays(hatch.on, 63), year = hatch.on.slice(0, 4)
+    if (thereOn(bird, day)) years.set(year, [...years.get(year) ?? [], [bird.id, day, hatch.plan.keeper === 'kelpgarth' ? 'rasmus' : 'inga', 'yellow']])
+  }
+  return new Map([...years].map(([year, rows]) => [`scores/${year}-yellow.csv`, table([['band', 'on', 'by', 'skin'], ...rows])]))
+}
+
 /** Shells of hens in the pens, held beside the same card each spring; the young hens of 2025 in October. */
 export function shellSheets(flock: Flock, choices: Choices): Map<string, string> {
   const sheets = new Map<string, string>()
