@@ -6,7 +6,7 @@ import {betaQuantile} from './beta-quantile.ts'
  *
  *     P(F ≥ f) = I_y(ν₂/2, ν₁/2)        y = ν₂ / (ν₂ + ν₁·f)        I the regularised incomplete beta function
  *
- * Worked from whichever of y and 1 − y is the smaller, so that a small P keeps its digits.
+ * The lower tail is worked first and P from it where it is the smaller, so that neither a small P nor one close to 1 loses its digits.
  *
  * @param f 0 or more
  * @param above ν₁, degrees of freedom of the upper variance; above 0
@@ -21,7 +21,8 @@ export function fisherTail(f: number, above: number, below: number): number {
   checkFreedom(above)
   checkFreedom(below)
   const whole = below + above * f
-  return above * f < below ? betainc((above * f) / whole, above / 2, below / 2, true, true) : betainc(below / whole, below / 2, above / 2, true, false)
+  const under = betainc((above * f) / whole, above / 2, below / 2, true, false)
+  return under < 0.5 ? 1 - under : betainc(below / whole, below / 2, above / 2, true, false)
 }
 
 /**
