@@ -90,14 +90,14 @@ export function impossibleFamilies(book: Logbook, pedigree: PedigreeOfBook, here
     }
   })
 
-  /** every doubted chick that has parents in the book, with its numbers in the group's flock */
+  /** every doubted chick that has parents in the book and was scored for a trait of the group, with its numbers in the group's flock */
   function openParents(group: LocusGroup): ReadonlyMap<Chick, {readonly animals: readonly number[]; readonly otherwise: WrittenOtherwise}> {
     const {tallies, flock} = heredity.worked(group), near = otherParents(book), free = withoutLoop(pedigree.pedigree)
     const open = new Map<Chick, {animals: readonly number[]; otherwise: WrittenOtherwise}>()
     for (const chick of doubts.keys()) {
       const animals = chick.kind === 'bird' ? [pedigree.numberOf(chick)] : tallies.get(chick) ?? [], [first] = animals
       const animal = first === undefined ? undefined : flock.pedigree.animals[first]
-      if (first === undefined || !animal || animal.matings.length === 0) continue
+      if (first === undefined || !animal || animal.matings.length === 0 || !group.traits.some(trait => chick.looks.get(trait)?.counted)) continue
       const {sires, dams} = near(chick), numbers = (birds: readonly Bird[]) => free(first, birds.map(bird => pedigree.numberOf(bird)))
       open.set(chick, {animals, otherwise: writtenOtherwise(animal, numbers(sires), numbers(dams))})
     }
