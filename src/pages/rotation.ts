@@ -28,6 +28,9 @@ const WAYS: Readonly<Record<SystemName, {readonly short: string; readonly title:
   'rolling apart': {short: 'rolling apart', title: 'Rolling apart', words: 'The same, with pullets kept from the pullets’ pen only, so that no cock meets his own daughters.'},
 }
 
+/** Heads of a table that a phone shows whole. */
+const NARROW: Readonly<Record<string, string>> = {'one flock': 'flock', 'closed pens': 'closed', 'rolling apart': 'apart'}
+
 function courseFigure({systems, season, limit}: Rotation, of: 'inbreeding' | 'kinship', head: string): Figure | null {
   const list = systems.flatMap(({system, course}): Course[] => {
     const points = course.map(each => each[of])
@@ -44,7 +47,7 @@ function courseFigure({systems, season, limit}: Rotation, of: 'inbreeding' | 'ki
     description: `In ${first}: ${ends(points => points[0])}. In ${first + SEASONS - 1}: ${ends(points => points.at(-1) ?? 0)}.`,
     spec: courses(list, first, f && limit !== null ? {value: limit, words: 'limit'} : null),
     table: {
-      columns: [{head: 'Year'}, ...list.map(({name}) => ({head: sentence(name), number: true}))],
+      columns: [{head: 'Year'}, ...list.map(({name}) => ({head: sentence(NARROW[name] ?? name), number: true}))],
       rows: Array.from({length: SEASONS}, (_, place): readonly Cell[] => [String(first + place), ...list.map(({points}) => percent(points[place] ?? 0))]),
     },
   }
