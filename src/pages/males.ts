@@ -89,9 +89,10 @@ function kinshipWords({breedingPairs: {males, hens}}: Findings): string {
 
 /** The closest pair of each male, the closest first; so that the reasons differ, brothers told once. */
 function worstPairs(pairs: readonly PutTogether[]): readonly PutTogether[] {
-  const worst = worstFirst(pairs)
   const alike = (a: PutTogether, b: PutTogether): boolean => a.male === b.male || (a.male.parentage.pairs === b.male.parentage.pairs && a.mean === b.mean)
-  return worst.filter((pair, index) => worst.findIndex(other => alike(other, pair)) === index)
+  const told: PutTogether[] = []
+  for (const pair of worstFirst(pairs)) if (told.length < REASONS && !told.some(other => alike(other, pair))) told.push(pair)
+  return told
 }
 
 function limitWords({pairings: {limit, pens}}: Findings): string {
@@ -121,7 +122,7 @@ export function malesPage(findings: Findings): Page {
     passed: ratePassed ? ratePassedWords(ratePassed) : '', stronger: strongerWords(findings), ladder: BACKCROSS,
     pens: none === '' ? pens.map(pen => penChoice(pen, limit)) : [], oneMore: oneMoreMale ? oneMoreWords(oneMoreMale) : [], never: neverMake(pairs),
     best: pairTable(pairs, 'The least kin', PAIRS), worst: pairs.length > PAIRS ? pairTable(worstFirst(pairs), 'The closest kin', PAIRS) : null,
-    reasons: pairs.length > PAIRS ? worst.slice(0, REASONS).map(({male, hen}) => pairReasonWords(pairReason(male, hen))) : [],
+    reasons: pairs.length > PAIRS ? worst.map(({male, hen}) => pairReasonWords(pairReason(male, hen))) : [],
     kinship: kinshipTable(findings), kinshipWords: kinshipWords(findings), rotation: ROTATION,
   }
   return {path: MALES, template: 'males', title: 'Which cockerel into which pen?', section: 'pens', view, search: {kind: 'index', words: 'which cockerel male cock into which pen kinship pairs mating inbreeding one more male'}}
