@@ -1,6 +1,6 @@
 import type {Alleles} from '../heredity/locus.ts'
 import type {Probable} from '../heredity/genotype-probabilities.ts'
-import type {Bird, Logbook, Trait} from '../logbook/book.ts'
+import type {Bird, Logbook, Pen, Trait} from '../logbook/book.ts'
 import {countedValue} from './counted-value.ts'
 import {crossRatio} from './cross-ratio.ts'
 import type {Heredity, WorkedGroup} from './heredity.ts'
@@ -10,9 +10,8 @@ import type {LocusGroup} from './locus-groups.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 import type {SexRow} from './shares.ts'
 
-/** What the scored chicks of a step should have looked like, beside what they did. */
+/** What some scored chicks should have looked like, beside what they did. */
 export interface ExpectedLooks {
-  readonly step: string
   readonly trait: Trait
   readonly sex: SexRow
   /** scored chicks of which it can be said, both parents being in the book: of these the rest is said */
@@ -21,8 +20,12 @@ export interface ExpectedLooks {
   readonly states: readonly {readonly state: string; readonly seen: number; readonly expected: number}[]
 }
 
+export interface ExpectedOfAll {
+  readonly steps: readonly (ExpectedLooks & {readonly step: string})[]
+  readonly pens: readonly (ExpectedLooks & {readonly pen: Pen})[]
+}
+
 interface Sum {
-  readonly step: string
   readonly trait: Trait
   readonly sex: SexRow
   chicks: number
@@ -34,7 +37,7 @@ interface Sum {
 const NEGLIGIBLE = 1e-4
 
 /**
- * Which looks were to be expected of the chicks of each step?
+ * Which looks were to be expected of the chicks of each step, and of each pen?
  *
  *     expected(state) = Σ over scored chicks, Σ over genotypes of the parents  P(sire's) · P(dam's) · P(chick scored as state | both)
  *
@@ -44,23 +47,39 @@ const NEGLIGIBLE = 1e-4
  *
  * @see `knownApart`, `crossRatio`
  */
-export function expectedLooks(book: Logbook, heredity: Heredity, pedigree: PedigreeOfBook): readonly ExpectedLooks[] {
-  const sums = new Map<string, Sum>()
+export function expectedLooks(book: Logbook, heredity: Heredity, pedigree: PedigreeOfBook): ExpectedOfAll {
+  const steps = new Map<string, Sums>(), pens = new Map<Pen, Sums>()
   for (const group of heredity.groups) {
-    for (const {brood: {chicks}, apart} of knownApart(broodsOf(book, group.traits), group, heredity, pedigree)) {
+    for (const {brood: {pen, chicks}, apart} of knownApart(broodsOf(book, group.traits), group, heredity, pedigree)) {
       for (const trait of group.traits) {
         const ofPair = pairs(trait, group, apart, pedigree)
         for (const chick of chicks) {
           const seen = trait.states.indexOf(String(countedValue(chick, trait)))
           const expected = seen < 0 || chick.step.kind === 'strain' ? null : expectedOf(chick, ofPair)
-          if (expected) for (const sex of [chick.sex, 'all'] as const) add(sumOf(sums, {step: chick.step.label, trait, sex}), chick.count, seen, expected)
+          if (!expected) continue
+          const sums = [sumsOf(steps, chick.step.label), ...(pen ? [sumsOf(pens, pen)] : [])]
+          for (const sex of [chick.sex, 'all'] as const) for (const each of sums) add(sumOf(each, trait, sex), chick.count, seen, expected)
         }
       }
     }
   }
-  return [...sums.values()].map(({step, trait, sex, chicks, seen, expected}) =>
-    ({step, trait, sex, chicks, states: trait.states.map((state, place) => ({state, seen: seen[place] ?? 0, expected: expected[place] ?? 0}))}))
+  return {
+    steps: [...steps].flatMap(([step, sums]) => [...sums.values()].map(sum => ({step, ...lookRow(sum)}))),
+    pens: [...pens].flatMap(([pen, sums]) => [...sums.values()].map(sum => ({pen, ...lookRow(sum)}))),
+  }
 }
+
+/** by trait and sex */
+type Sums = Map<string, Sum>
+
+function sumsOf<Of>(all: Map<Of, Sums>, of: Of): Sums {
+  const found = all.get(of) ?? new Map<string, Sum>()
+  all.set(of, found)
+  return found
+}
+
+const lookRow = ({trait, sex, chicks, seen, expected}: Sum): ExpectedLooks =>
+  ({trait, sex, chicks, states: trait.states.map((state, place) => ({state, seen: seen[place] ?? 0, expected: expected[place] ?? 0}))})
 
 function add(sum: Sum, count: number, seen: number, expected: readonly number[]): void {
   sum.chicks += count
@@ -68,9 +87,9 @@ function add(sum: Sum, count: number, seen: number, expected: readonly number[])
   expected.forEach((share, state) => { sum.expected[state] = (sum.expected[state] ?? 0) + share * count })
 }
 
-function sumOf(sums: Map<string, Sum>, of: Pick<Sum, 'step' | 'trait' | 'sex'>): Sum {
-  const key = `${of.step}\n${of.trait.id}\n${of.sex}`
-  const found = sums.get(key) ?? {...of, chicks: 0, seen: of.trait.states.map(() => 0), expected: of.trait.states.map(() => 0)}
+function sumOf(sums: Sums, trait: Trait, sex: SexRow): Sum {
+  const key = `${trait.id}\n${sex}`
+  const found = sums.get(key) ?? {trait, sex, chicks: 0, seen: trait.states.map(() => 0), expected: trait.states.map(() => 0)}
   sums.set(key, found)
   return found
 }

@@ -2,7 +2,7 @@
 import type {HiddenAtLocus} from '../findings/hidden-alleles.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird} from '../logbook/book.ts'
-import {AS_GOOD_AS, chance, genotypeChances} from './chance-words.ts'
+import {AS_GOOD_AS, genotypeChances} from './chance-words.ts'
 import {hidesReason} from './hides-reason.ts'
 import {listWords} from './numbers.ts'
 
@@ -46,10 +46,4 @@ function isOpen({locus, open, looks}: HiddenAtLocus, bird: Bird, {heredity}: Fin
 function headOf({locus}: HiddenAtLocus, {book}: Findings): string {
   const names = book.traits.filter(trait => trait.shows.length > 0 && trait.loci.includes(locus)).map(({name}) => name), [first = locus.symbol] = names
   return first
-}
-
-/** `w 14.2%, p+ 66.7%`: what a living bird may hide of what is not wanted, the likeliest first; empty where it hides nothing. */
-export function mayHideWords(bird: Bird, {livingCarriers}: Pick<Findings, 'livingCarriers'>): string {
-  return livingCarriers.flatMap(({locus, unwanted, birds}) => birds.filter(each => each.bird === bird).map(({carries}) => ({carries, text: `${unwanted.map(allele => locus.alleles[allele] ?? '').join('/')} ${chance(carries)}`})))
-    .sort((a, b) => b.carries - a.carries).map(({text}) => text).join(', ')
 }

@@ -1,13 +1,15 @@
 /** All birds: those living first, breeders before the rest, by step; a large flock's others by step on pages of their own. */
+import type {LivingCarriers} from '../findings/living-carriers.ts'
 import type {Kinship} from '../findings/inbreeding.ts'
 import type {Bird, Logbook} from '../logbook/book.ts'
 import {fileName} from '../records/file-name.ts'
 import {birdTable, symbolNote} from './bird-rows.ts'
 import type {BirdTable} from './bird-rows.ts'
-import {BIRDS, birdsByStepPath} from './links.ts'
+import {BIRDS, birdsByStepPath, traitPath} from './links.ts'
 import {figured, saying, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {stepWords} from './step-words.ts'
+import {unwantedWords} from './trait-hidden.ts'
 
 /** More birds than this on record, and the index names the living only; more living, and it names the breeders. */
 export const ON_ONE_PAGE = 600
@@ -30,6 +32,8 @@ export interface BirdsView {
   readonly groups: readonly Group[]
   /** to the groups, on a page long enough to want it */
   readonly jumps: readonly Jumps[]
+  /** to the lists of living birds that may hide what is not wanted, on the pages of the traits */
+  readonly hide: readonly {readonly label: string; readonly link: string; readonly count: string}[]
   readonly empty: string
   /** pages by step, when there are any */
   readonly steps: readonly {readonly label: string; readonly link: string; readonly count: string}[]
@@ -69,7 +73,7 @@ function lead(book: Logbook, living: readonly Bird[], breeders: ReadonlySet<Bird
 }
 
 /** @param order  labels of the steps reached, in the ladder's order */
-export function birdsPages(book: Logbook, order: readonly string[], breeders: ReadonlySet<Bird>, kinship: Pick<Kinship, 'of'>): readonly Page[] {
+export function birdsPages(book: Logbook, order: readonly string[], breeders: ReadonlySet<Bird>, kinship: Pick<Kinship, 'of'>, carriers: readonly LivingCarriers[]): readonly Page[] {
   const living = book.birds.filter(bird => bird.left === null), gone = book.birds.filter(bird => bird.left !== null)
   const latestFirst = [...order].reverse()
   const large = book.birds.length > ON_ONE_PAGE
@@ -87,6 +91,7 @@ export function birdsPages(book: Logbook, order: readonly string[], breeders: Re
   const view: BirdsView = {
     lead: lead(book, living, breeders), note: `${symbolNote(book.traits)}${living.length > 0 ? ' F: how closely bred, ≥ where a grandparent or nearer is not in the book.' : ''}`, groups,
     jumps: groups.length < 2 ? [] : parts.map(part => ({head: part.head, places: part.groups.map(({label, title, birds}) => ({label, id: idOf(title), count: figured(birds.length, 'bird')}))})),
+    hide: carriers.filter(({birds}) => birds.length > 0).map(each => ({label: `${each.trait.name}, ${unwantedWords(each)}`, link: `${traitPath(each.trait)}#may-hide`, count: figured(each.birds.length, 'bird')})),
     empty: book.birds.length === 0 ? 'The first birds to write down are the founders: band, sex and strain are enough to begin with.' : '',
     steps: large ? steps.map(([label, birds]) => ({label, link: birdsByStepPath(label), count: figured(birds.length, 'bird')})) : [],
   }

@@ -10,6 +10,7 @@ import {dossierPage} from './dossier.ts'
 import {downloads} from './downloads.ts'
 import {draftHistoryPage} from './draft-history.ts'
 import {draftPages} from './draft.ts'
+import {doubtsPage, hasDoubts} from './doubts.ts'
 import {excerpt} from './excerpt.ts'
 import {foundersPage} from './founders.ts'
 import {hatchPage} from './hatch.ts'
@@ -61,9 +62,9 @@ function pagesOfFlock(findings: Findings): readonly Page[] {
   const shared = trueBredFigure(trueBred.steps, 'Figure 1.')
   return [
     homePage(findings), ladderPage(findings, shared), ...ladder.map(step => stepPage(step, {findings, records, trueBredFigure: shared, large: book.birds.length > ON_ONE_PAGE})),
-    ...birdsPages(book, ladder.filter(step => step.kind === 'reached').map(step => step.label), breeders, findings.kinship), ...book.birds.map(bird => birdPage(bird, findings, records(bird), breeders.has(bird))),
+    ...birdsPages(book, ladder.filter(step => step.kind === 'reached').map(step => step.label), breeders, findings.kinship, findings.livingCarriers), ...book.birds.map(bird => birdPage(bird, findings, records(bird), breeders.has(bird))),
     pensPage(findings), malesPage(findings), rotationPage(findings), foundersPage(findings), ...book.pens.map(pen => penPage(pen, findings)), hatchesPage(findings), ...hatchResults.hatches.map(result => hatchPage(result, findings, breeders)),
-    traitsPage(findings), ...book.traits.map(trait => traitPage(trait, findings)),
+    ...(hasDoubts(findings) ? [doubtsPage(findings)] : []), traitsPage(findings), ...book.traits.map(trait => traitPage(trait, findings)),
   ]
 }
 

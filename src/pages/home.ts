@@ -21,6 +21,8 @@ import {plates} from './plates.ts'
 import type {Plate} from './plates.ts'
 import {flockWord} from './sex-words.ts'
 import {ALL_IT_COULD, ALL_THEY_COULD, onFewerWords} from './true-bred-words.ts'
+import {homeFixation} from './home-fixation.ts'
+import type {HomeFixation} from './home-fixation.ts'
 import {mainMeasure} from './main-measure.ts'
 import {comingWords} from './upcoming-words.ts'
 import type {Coming} from './upcoming-words.ts'
@@ -37,6 +39,7 @@ export interface HomeView {
   /** the project's rate limit is passed, and the cheapest remedy; else null */
   readonly remedy: string | null
   readonly kin: readonly {readonly text: string; readonly link: string}[]
+  readonly fixation: HomeFixation | null
   readonly feather: FeatherView | null
   readonly coming: readonly Coming[]
   readonly comingMore: string
@@ -153,7 +156,7 @@ export function homePage(findings: Findings): Page {
     name: project.name, facts: facts(findings), lead: `${finished(project.aim)}${project.begun ? ` Begun ${onDate(project.begun)}.` : ''}`, plates: homePlates(findings),
     words: words(findings), remedy: remedyLine(findings.ratePassed, findings.oneMoreMale, strongerWords(findings)),
     kin: [{text: 'Which cockerel into which pen?', link: MALES}, {text: 'Ways of mating', link: ROTATION}, {text: 'Founders', link: FOUNDERS}],
-    stats: [trueBredStat(findings), leastStat(findings), spreadStat(findings), evidenceStat(findings)], feather: featherView(findings),
+    stats: [trueBredStat(findings), leastStat(findings), spreadStat(findings), evidenceStat(findings)], fixation: homeFixation(findings), feather: featherView(findings),
     coming: upcoming.slice(0, COMING).map(entry => comingWords(entry, book.asOf)).map(entry => ({...entry, title: finished(entry.title)})), comingMore: upcoming.length > COMING ? `${sentence(counted(upcoming.length - COMING, 'more thing is', 'more things are'))} due later.` : '',
     diary: diary.map(entry => ({when: dateWords(entry.on), title: finished(entry.title), link: diaryPath(entry), text: excerpt(entry.body)})), diaryLink: DIARY, body: project.body,
   }

@@ -18,6 +18,8 @@ import {mixedWhy} from './mixed-words.ts'
 import {counted, listWords, percent, percentSign, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {matingWords} from './pen-cards.ts'
+import {penForecast} from './pen-forecast.ts'
+import type {PenForecast} from './pen-forecast.ts'
 import {plates, type Plate} from './plates.ts'
 import {birdWord, sexSymbol} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
@@ -52,6 +54,7 @@ export interface PenView {
   readonly intended: string
   readonly hatches: HatchTable | null
   readonly results: readonly string[]
+  readonly forecast: PenForecast | null
   readonly trueBred: TrueBredView | null
   readonly trueBredWords: string
   readonly care: readonly CareWords[]
@@ -131,6 +134,7 @@ export function penPage(pen: Pen, findings: Findings): Page {
       ...(shared > 0 ? [`${sentence(counted(shared, 'hatch', 'hatches'))} shared the setting with another pen and ${shared === 1 ? 'stands' : 'stand'} outside these sums.`] : []),
       ...(pen.hatches.length === 0 ? ['No eggs of this pen have been set yet.'] : []),
     ],
+    forecast: penForecast(pen, findings),
     trueBred: bred && bred.rate.kind === 'share' ? trueBredView(bred, book.project.units) : null,
     trueBredWords: bred && bred.rate.kind === 'share' ? `${shareInText(bred.rate)} of its chicks showed ${ALL_THEY_COULD}.` : pen.hatches.length === 0 ? '' : 'None of its chicks has been scored for what the standard requires.',
     care: careList(care, book.asOf), caution: careCaution(care), body: pen.body, plates: plates(pen.photos ?? [], `Pen ${pen.id}`, false),

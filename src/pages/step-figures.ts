@@ -3,7 +3,7 @@ import {hasRows} from '../charts/chart-spec.ts'
 import {shareByStep} from '../charts/share-by-step.ts'
 import {spreadByStep} from '../charts/spread-by-step.ts'
 import {statesByStep} from '../charts/states-by-step.ts'
-import type {ExpectedLooks} from '../findings/expected-looks.ts'
+import type {ExpectedLooks, ExpectedOfAll} from '../findings/expected-looks.ts'
 import type {SexRow, TraitShares} from '../findings/shares.ts'
 import type {SpreadRow} from '../findings/spread.ts'
 import type {StepTrueBred} from '../findings/true-bred.ts'
@@ -41,9 +41,9 @@ const expectedCell = (row: ExpectedLooks | undefined, states: readonly string[])
 const expectedOf = (row: ExpectedLooks, states: readonly string[]): number => row.states.reduce((sum, {state, expected}) => sum + (states.includes(state) ? expected : 0), 0)
 
 /** Looks of one trait step by step, in one sex or all: wanted against the rest for two states, every state otherwise; beside them what was to be expected. */
-export function traitFigure(trait: Trait, {shares, expectedLooks}: {readonly shares: readonly TraitShares[]; readonly expectedLooks: readonly ExpectedLooks[]}, sex: SexRow, head: string): Figure | null {
+export function traitFigure(trait: Trait, {shares, expectedLooks}: {readonly shares: readonly TraitShares[]; readonly expectedLooks: ExpectedOfAll}, sex: SexRow, head: string): Figure | null {
   const own = shares.filter(row => row.trait === trait && row.sex === sex)
-  const expected = new Map(expectedLooks.filter(row => row.trait === trait && row.sex === sex).map(row => [row.step, row] as const)), some = own.some(({step}) => expected.has(step))
+  const expected = new Map(expectedLooks.steps.filter(row => row.trait === trait && row.sex === sex).map(row => [row.step, row] as const)), some = own.some(({step}) => expected.has(step))
   const wanted = wantedOf(trait, sex === 'all' ? 'unknown' : sex) ?? trait.wanted.female ?? trait.wanted.male
   const isWanted = (state: string): boolean => wanted?.kind === 'states' && wanted.states.includes(state)
   const name = `${fileName(trait.id)}-by-step${sex === 'all' ? '' : `-${sex}`}`

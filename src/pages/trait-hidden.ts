@@ -7,7 +7,6 @@ import {looksRight} from '../findings/wanted-look.ts'
 import type {UnwantedAlleles} from '../findings/unwanted-alleles.ts'
 import type {Logbook, Trait} from '../logbook/book.ts'
 import {AS_GOOD_AS, chance} from './chance-words.ts'
-import {penPath} from './links.ts'
 import {figured, listWords, NOTHING, rounded, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {birdWord} from './sex-words.ts'
@@ -82,6 +81,3 @@ function testWords({birds, locus, trait}: LivingCarriers): string {
   if (locus.on === 'Z') return `His daughters, whatever hen they are of, would tell: ${figured(first.testChicks, 'daughter')}, all as wanted, would leave ${first.bird.band} one chance in a hundred.`
   return `Mated to a bird that shows ${shows}, ${first.bird.band} would need ${figured(first.testChicks, 'chick')}, all as wanted, to leave one chance in a hundred; one that is not settles it at once, if it was scored rightly. Test chicks are chicks: hatch none without a place for it.`
 }
-
-/** Ways to the pens with the worst pairs, for the home page. */
-export const worstPens = ({pens}: ThrowBacks): readonly {readonly text: string; readonly link: string}[] => pens.filter(({share}) => share > 0.001).map(({pen}) => ({text: pen.id, link: penPath(pen)}))

@@ -91,7 +91,8 @@ function knownViews(loci: readonly Locus[], all: Logbook['loci']): readonly Know
   })
 }
 
-const CAUTIONS = [['lethal', 'Chicks that never hatch'], ['welfare', 'The bird’s good'], ['breeding', 'In breeding']] as const
+/** the gravest first, each with what it is headed by */
+export const CAUTIONS = [['lethal', 'Chicks that never hatch'], ['welfare', 'The bird’s good'], ['breeding', 'In breeding']] as const
 
 function knownWords({chromosome, gene, dominance, sources, catalogue, from}: KnownLocus): readonly string[] {
   return [

@@ -1,0 +1,87 @@
+/** Chicks whose look their parents cannot give, or hardly, with what would explain each; and chicks whose looks tell something of who their parents were. No keeper is named. */
+import type {DoubtedChick, Explanation} from '../findings/impossible-families.ts'
+import type {Chick} from '../findings/ladder-chicks.ts'
+import type {Candidate, LikeliestParent} from '../findings/likeliest-sire.ts'
+import type {ScoreDoubt} from '../findings/score-doubt.ts'
+import type {Findings} from '../findings/study.ts'
+import {chance} from './chance-words.ts'
+import {birdPath, DOUBTS, hatchPath} from './links.ts'
+import {counted, listWords, NOTHING, rounded, sentence} from './numbers.ts'
+import type {Cell, Page, Table} from './page.ts'
+
+export interface DoubtsView {
+  readonly lead: string
+  readonly chicks: readonly {
+    readonly name: string
+    readonly link: string | null
+    /** what was scored, and how likely it is wrong */
+    readonly says: string
+    /** what would explain it, the likeliest first */
+    readonly explanations: string
+    /** kin in doubt as well, or matings that stray; empty where there is none */
+    readonly more: string
+  }[]
+  readonly parents: Table | null
+  readonly parentWords: string
+}
+
+/** Is there anything to say on such a page? */
+export const hasDoubts = ({impossibleFamilies, likeliestSires}: Pick<Findings, 'impossibleFamilies' | 'likeliestSires'>): boolean => impossibleFamilies.length + likeliestSires.moved.length > 0
+
+const nameOf = (chick: Chick): string => (chick.kind === 'bird' ? chick.band : `${chick.count === 1 ? 'a chick' : `${chick.count} chicks`} of hatch ${chick.hatch?.id ?? NOTHING}`)
+const linkOf = (chick: Chick): string | null => (chick.kind === 'bird' ? birdPath(chick) : chick.hatch ? hatchPath(chick.hatch) : null)
+
+function doubtWords({trait, score, wrong, instead, given}: ScoreDoubt): string {
+  const kin = given < 0.0005 ? 'hardly any bird of its family would be' : `${chance(given)} of its family would be`
+  return `${trait.name.toLowerCase()} scored ${score.value}, as ${kin}; with a chance of ${chance(wrong)} that is wrong${instead === null ? '' : ` and it is ${instead}`}`
+}
+
+function explanationWords(explanation: Explanation): string {
+  if (explanation.kind === 'misscored') return `a wrong score ${chance(explanation.share)}`
+  const {kind, bird, times, share} = explanation
+  return `${bird.band} its ${kind} ${chance(share)}, ${times === null ? 'for as written it cannot be' : `all that was seen being ${rounded(times, times < 10 ? 1 : 0)} times as likely`}`
+}
+
+function explanationsOf({explanations}: DoubtedChick): string {
+  const [only] = explanations
+  if (explanations.length === 1 && only?.kind === 'misscored') return 'No other bird that stood near would explain it, so look at the bird again.'
+  return `If one slip explains it, each thought alike beforehand: ${explanations.map(explanationWords).join('; ')}. Look at the bird again first.`
+}
+
+function moreOf({kin, rule}: DoubtedChick): string {
+  return [
+    ...(kin.length === 0 ? [] : [`In doubt as well, and perhaps by the same slip: ${listWords(kin.map(nameOf))}.`]),
+    ...(rule.length === 0 ? [] : [`${sentence(counted(rule.length, 'mating'))} of its family ${rule.length === 1 ? 'strays' : 'stray'} from the ratio, so the rule may be wrong.`]),
+  ].join(' ')
+}
+
+const candidateName = ({bird}: Candidate): Cell => (bird ? {text: bird.band, link: birdPath(bird)} : 'a bird outside the book')
+
+function parentTable(moved: readonly LikeliestParent[]): Table | null {
+  if (moved.length === 0) return null
+  return {
+    caption: 'Who was it?', columns: [{head: 'Chick'}, {head: 'Candidate'}, {head: 'By the records', number: true}, {head: 'By its looks too', number: true}],
+    rows: moved.flatMap(({chick, role, candidates}) => candidates.map((candidate, place): readonly Cell[] => {
+      const link = linkOf(chick), name = `${nameOf(chick)}, ${role}`
+      return [place > 0 || link === null ? name : {text: name, link}, candidateName(candidate), chance(candidate.recorded), `${chance(candidate.now)}${evidenceWords(candidate)}`]
+    })),
+  }
+}
+
+/** ` (comb 2.1 times)`: what speaks for or against, where it speaks at all */
+function evidenceWords({evidence}: Candidate): string {
+  const told = evidence.filter(({times}) => times > 1.2 || times < 1 / 1.2).map(({traits, times}) => `${listWords(traits.map(({name}) => name.toLowerCase()))} ${times === 0 ? 'rules it out' : `× ${rounded(times, 1)}`}`)
+  return told.length === 0 ? '' : ` (${told.join(', ')})`
+}
+
+export function doubtsPage(findings: Findings): Page {
+  const {impossibleFamilies, likeliestSires: {moved, unmoved}} = findings, silent = unmoved.sires + unmoved.dams
+  const view: DoubtsView = {
+    lead: impossibleFamilies.length === 0 ? 'No chick looks as its parents could not have made it.'
+      : `${sentence(counted(impossibleFamilies.length, 'look'))} that the parents on record cannot give, or hardly. Every flock has some, since one score in a hundred or so goes wrong; nothing here is changed in the records.`,
+    chicks: impossibleFamilies.map(doubted => ({name: nameOf(doubted.chick), link: linkOf(doubted.chick), says: `${sentence(doubted.doubts.map(doubtWords).join('; '))}.`, explanations: explanationsOf(doubted), more: moreOf(doubted)})),
+    parents: parentTable(moved),
+    parentWords: moved.length + silent === 0 ? '' : `${moved.length === 0 ? 'Where a parent is in doubt the looks of the chick tell little or nothing' : `Of ${counted(moved.length, 'parent')} in doubt the chick’s looks tell something`}${silent === 0 || moved.length === 0 ? '' : `; of ${silent} more, little or nothing`}.`,
+  }
+  return {path: DOUBTS, template: 'doubts', title: 'Chicks in doubt', section: 'birds', view, search: {kind: 'index', words: 'doubts wrong scores parents likeliest sire'}}
+}

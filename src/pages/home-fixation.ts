@@ -1,0 +1,56 @@
+/** How near the breeders are to being rid of what is not wanted, trait by trait, for the home page: the joint chance, who stands in the way, and how many chicks will throw back. */
+import type {Fixation} from '../findings/fixation.ts'
+import type {Findings} from '../findings/study.ts'
+import type {ThrowBacks} from '../findings/throw-backs.ts'
+import {AS_GOOD_AS, chance} from './chance-words.ts'
+import {hasDoubts} from './doubts.ts'
+import {birdPath, DOUBTS, traitPath} from './links.ts'
+import {counted, figured, listWords, NOTHING, rounded, sentence} from './numbers.ts'
+import type {Cell, Table} from './page.ts'
+import {unwantedWords} from './trait-hidden.ts'
+
+export interface HomeFixation {
+  readonly words: string
+  readonly table: Table
+  /** the birds worth testing or leaving out first, trait by trait */
+  readonly inTheWay: readonly {readonly head: string; readonly birds: readonly {readonly text: string; readonly link: string; readonly says: string}[]}[]
+  /** what will throw back, or empty */
+  readonly warning: string
+  /** chicks in doubt, where there are any */
+  readonly doubts: {readonly text: string; readonly link: string} | null
+}
+
+/** Birds named a trait. */
+const MOST_NAMED = 3
+
+/** Null where no required trait has a locus on record, or nothing breeds. */
+export function homeFixation(findings: Findings): HomeFixation | null {
+  const {fixation, throwBacks} = findings, own = fixation.filter(({birds}) => birds > 0)
+  if (own.length === 0) return null
+  const fixed = own.filter(each => each.fixed)
+  return {
+    words: `${fixed.length === own.length ? 'Fixed in all' : fixed.length === 0 ? 'Fixed in none' : `Fixed in ${fixed.length}`} of the ${counted(own.length, 'required trait')} whose genes are known, by what ${figured(own[0]?.birds ?? 0, 'living breeder')} may carry between them.`,
+    table: {
+      columns: [{head: 'Trait'}, {head: 'None carries it', number: true}, {head: 'Carriers expected', number: true}],
+      rows: own.map((each): readonly Cell[] => [{text: `${each.trait.name}, ${unwantedWords(each)}`, link: `${traitPath(each.trait)}#may-hide`}, `${chance(each.clean)}${each.exact ? '' : '*'}`, rounded(each.carriers, 1)]),
+    },
+    inTheWay: own.filter(({inTheWay, fixed: is}) => inTheWay.length > 0 && !is).map(each => ({head: each.trait.name, birds: each.inTheWay.slice(0, MOST_NAMED).map(one => birdInTheWay(one, each))})),
+    warning: warningWords(throwBacks), doubts: hasDoubts(findings) ? {text: `${sentence(counted(findings.impossibleFamilies.length, 'look'))} that the parents hardly give`, link: DOUBTS} : null,
+  }
+}
+
+function birdInTheWay({bird, carries, ifDropped, testChicks}: Fixation['inTheWay'][number], {clean}: Fixation): HomeFixation['inTheWay'][number]['birds'][number] {
+  const gain = ifDropped - clean >= 0.0005 ? `, without it ${chance(ifDropped)}` : ''
+  return {text: bird.band, link: birdPath(bird), says: carries > AS_GOOD_AS ? `a carrier${gain}` : `${chance(carries)}${gain}${testChicks === null ? '' : `, ${figured(testChicks, 'test chick')}`}`}
+}
+
+/** Empty where no pen stands or nothing will throw back. */
+function warningWords(throwBacks: readonly ThrowBacks[]): string {
+  const told = throwBacks.filter(({share}) => share >= 0.0005)
+  if (told.length === 0) return ''
+  const chicks = told[0]?.chicks ?? null
+  return `From the pens as they stand, ${listWords(told.map(({trait, share, expected, pens}) => {
+    const worst = pens.toSorted((a, b) => b.share - a.share)[0]
+    return `${chance(share)} of the chicks ${expected === null ? '' : `(${rounded(expected, 1)} in ${chicks ?? NOTHING}) `}will not be as wanted in ${trait.name.toLowerCase()}${worst && pens.length > 1 ? `, most in pen ${worst.pen.id}, ${chance(worst.share)}` : ''}`
+  }))}.`
+}
