@@ -8,7 +8,7 @@ import {closeness, type ClosenessOfStep} from './closeness.ts'
 import {closenessLimits, type ClosenessLimits} from './closeness-limits.ts'
 import {donorGenes, type DonorGene} from './donor-gene.ts'
 import {evidence, type EvidenceOfAll} from './evidence.ts'
-import {expectedLooks, type ExpectedLooks} from './expected-looks.ts'
+import {expectedLooks, type ExpectedOfAll} from './expected-looks.ts'
 import {fixationOf, type Fixation} from './fixation.ts'
 import {founders, type Founders} from './founders.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
@@ -71,8 +71,8 @@ export interface Findings {
   readonly heredity: Heredity
   /** what a bird may hide at every locus, and why; worked when it is asked for */
   readonly hidden: (bird: Bird) => readonly HiddenAtLocus[]
-  /** what was to be expected of each step, beside what was seen */
-  readonly expectedLooks: readonly ExpectedLooks[]
+  /** what was to be expected of each step and pen, beside what was seen */
+  readonly expectedLooks: ExpectedOfAll
   /** what each mating gave beside what it should have */
   readonly segregation: Segregation
   /** chicks that look as their parents cannot make them, or hardly */
