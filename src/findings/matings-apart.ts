@@ -57,7 +57,8 @@ export function matingsApart(book: Logbook, pedigree: PedigreeOfBook, heredity: 
   const matings: MatingApart[] = [], untested: Untested[] = []
   for (const group of heredity.groups) {
     const broods = broodsOf(book, group.traits)
-    const worth = broods.filter(({chicks}) => chicks.some(chick => group.traits.some(trait => countedValue(chick, trait) !== null && crossOf(chick, trait, group, heredity.worked(group)) !== null)))
+    // where the records contradict each other the chicks may be what makes their parents doubtful
+    const worth = heredity.worked(group).found.slack > 0 ? broods : broods.filter(({chicks}) => chicks.some(chick => group.traits.some(trait => countedValue(chick, trait) !== null && crossOf(chick, trait, group, heredity.worked(group)) !== null)))
     const all = worth.length > 0 ? knownApart(worth, group, heredity, pedigree) : []
     for (const trait of group.traits) {
       const left: Record<Why, number> = {unsure: 0, phase: 0, unsaid: 0, sexUnknown: 0}

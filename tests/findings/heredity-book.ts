@@ -27,7 +27,7 @@ export function heredityBook(birds: readonly string[], alleles = '{P: {P: 50%, p
     const fields = more.map(each => each.replace('=', ': ').replaceAll('~', ' '))
     const depth = sire === '-' ? 0 : 1 + Math.max(generation.get(sire) ?? 0, generation.get(dam) ?? 0)
     generation.set(band, depth)
-    const of = sire === '-' ? ['strain: holm-white'] : [`sire: ${sire.replaceAll('~', ' ')}`, `dam: ${dam}`, `hatched: ${2022 + depth}-04-01`]
+    const of = sire === '-' ? ['strain: holm-white'] : [`sire: ${sire.replaceAll('~', ' ')}`, `dam: ${dam.replaceAll('~', ' ')}`, `hatched: ${2022 + depth}-04-01`]
     return [`birds/${band}.md`, `---\nband: ${band}\nsex: ${sex}\n${[...of, ...fields].join('\n')}\n---\n`] as const
   })
   const book = bookOf({

@@ -1,0 +1,36 @@
+import {describe, expect, it} from 'vitest'
+import {heredityWarnings} from '../../src/findings/heredity-warnings.ts'
+import {codesAt, inspectFiles, around} from '../logbook/around.ts'
+import {COMB, GROUND, heredityBook} from './heredity-book.ts'
+
+const withError = (trait: string) => trait.replace('required: yes', 'required: yes\nmisscoring: 1%')
+const ALLELES = '{P: {P: 50%, p+: 50%}, S: {S: 50%, s+: 50%}}'
+const PEN = {'pens/2023-A.md': '---\nseason: 2023\nmales: [A, D]\nfemales: [B]\nfrom: 2023-01-10\nkeeper: kelpgarth\n---\n'}
+const FOUNDERS = ['A male - - tested={P:~p+/p+,S:~s+/s+} hatched=2021-04-01', 'B female - - tested={P:~p+/p+,S:~s+/-} hatched=2021-04-01', 'D male - - tested={P:~P/P,S:~S/S} hatched=2021-04-01']
+const warningsOf = (chicks: readonly string[]) => heredityWarnings(heredityBook([...FOUNDERS, ...chicks], ALLELES, {...PEN, 'traits/comb.md': withError(COMB), 'traits/ground.md': withError(GROUND)}).findings)
+
+describe('heredityWarnings(findings)', () => {
+  it('names a likely mis-scored chick and one of another male, each at its own line, and no keeper', () => {
+    const warnings = warningsOf(['c female A B comb=single ground=gold', 'wrong female A B comb=pea ground=gold', 'his female A B comb=pea ground=silver'])
+    expect(warnings.map(({code, severity, at}) => [code, severity, at.file])).toEqual([['likely-wrong-parent', 'warning', 'birds/his.md'], ['impossible-family', 'warning', 'birds/wrong.md']])
+    const [parent, look] = warnings.map(({reason, remedy}) => ({reason, remedy}))
+    expect(look?.reason).toBe('wrong was scored pea in Comb, which its family cannot give; it must be single, if its parents are as written')
+    expect(parent?.reason).toBe('his (Comb pea, Ground silver) hardly comes of the parents written: with D as its sire all that was seen is more than a thousand times likelier than as written')
+    expect(parent?.remedy).toBe('see whether D may be the sire; if not, look again at the chick')
+    expect(JSON.stringify(warnings)).not.toMatch(/kelpgarth/i)
+  })
+  it('says of whom the chick hardly is, where the records gave him nearly all the chances', () => {
+    const [only, ...more] = warningsOf(['d female {A:~90%,D:~10%} B comb=pea ground=silver'])
+    expect(more).toEqual([])
+    expect(only).toMatchObject({code: 'likely-wrong-parent', reason: 'A is written as the sire of d with 90%; by the looks of them all it is less than 1%, and the likeliest is D'})
+  })
+  it('is silent on a book that fits', () => expect(warningsOf(['c female A B comb=single ground=gold', 'd male D B comb=pea ground=silver'])).toEqual([]))
+  it('counts the chicks of a tally', () => {
+    const {problems} = inspectFiles(around({
+      'traits/comb.md': withError(COMB), 'pens/2024-H.md': '---\nseason: 2024\nmales: [H-2]\nfemales: [H-3]\nfrom: 2024-02-10\nto: 2024-06-01\nkeeper: kelpgarth\n---\n',
+      'hatches/2024-01.md': '---\npen: 2024-H\nset: 2024-04-01\non: 2024-04-22\ntallies:\n  - {chicks: 1, comb: pea}\n  - {chicks: 9, comb: single}\n---\n',
+    }))
+    expect(codesAt(problems)).toEqual(['hatches/2024-01.md:6 impossible-family'])
+    expect(problems[0]?.reason).toContain('a chick of hatch 2024-01 was scored pea')
+  })
+})
