@@ -3,12 +3,12 @@
 import {readFileSync} from 'node:fs'
 import {Command, CommanderError, InvalidArgumentError, Option} from 'commander'
 import {inspect} from './commands/inspect.ts'
-import {figures} from './commands/figures.ts'
+import {figures, QUESTIONS} from './commands/figures.ts'
+import type {HeredityAsked} from './commands/heredity-figures.ts'
 import {figuresHelp} from './commands/figures-help.ts'
 import {publish} from './commands/publish.ts'
 import {isSystemFault} from './commands/system-fault.ts'
 import {worldOfProcess, type ExitCode} from './commands/world.ts'
-import {FIGURE_QUESTIONS} from './findings/figures.ts'
 import type {Day} from './records/dates.ts'
 import type {Slip} from './records/problem.ts'
 import {wholeDate} from './records/scalars.ts'
@@ -26,6 +26,18 @@ function pairOf(text: string): [string, string] {
   const [a = '', b = '', more] = text.split(',').map(band => band.trim())
   if (a === '' || b === '' || more !== undefined) throw new InvalidArgumentError('Write two bands with a comma between, such as 24-031,24-044.')
   return [a, b]
+}
+
+/** `5%` or `0.05`, between 0 and 1. */
+function chanceOf(text: string): number {
+  const [, digits = '', percent] = /^(\d*\.?\d+)\s*(%?)$/.exec(text.trim()) ?? [], chance = Number(digits) / (percent === '%' ? 100 : 1)
+  if (digits === '' || !(chance > 0 && chance < 1)) throw new InvalidArgumentError('Write a share between 0 and 100 %, such as 5% or 0.05.')
+  return chance
+}
+
+function countOf(text: string): number {
+  if (!/^[1-9]\d{0,3}$/.test(text.trim())) throw new InvalidArgumentError('Write a whole number from 1 on, such as 3.')
+  return Number(text)
 }
 
 function command(name: string, description: string, example: string): Command {
@@ -70,13 +82,24 @@ command('inspect', 'only check: every fault with its place, its reason and its r
   })
 
 command('figures', 'print one answer for people who want numbers without a site', 'pinfeather figures shares content --format csv')
-  .argument('<question>', `one of ${FIGURE_QUESTIONS.join(', ')}`)
+  .argument('<question>', `one of ${QUESTIONS.join(', ')}`)
   .addHelpText('after', () => figuresHelp(process.argv.slice(3)))
   .argument('[folder]', 'the folder of records', 'content')
   .addOption(new Option('--format <format>', 'how to print').choices(['table', 'csv', 'json']).default('table'))
   .addOption(new Option('--pair <a,b>', 'for kinship: two birds by their bands, such as 24-031,24-044').argParser(pairOf))
-  .action((question: string, folder: string, options: Common & {format: 'table' | 'csv' | 'json'; pair?: [string, string]}) => {
-    code = figures({question, folder, format: options.format, asOf: options.asOf, quiet: options.quiet === true, pair: options.pair}, world)
+  .option('--locus <symbol>', 'for genotypes and test-mating: which locus, where there are several')
+  .option('--sire <band>', 'for forecast and hatch-size: the male')
+  .option('--dam <band>', 'for forecast and hatch-size: the female')
+  .option('--bird <band>', 'for test-mating: the bird to be cleared')
+  .option('--mate <band>', 'for test-mating: the bird it is mated to')
+  .option('--mate-genotype <genotype>', 'for test-mating: or what the mate is, such as p+/p+')
+  .addOption(new Option('--among <chicks>', 'for test-mating: the chicks looked at (default: all)').choices(['sons', 'daughters', 'all']))
+  .addOption(new Option('--error <share>', 'for test-mating: chance that may be left (default: 1%)').argParser(chanceOf))
+  .option('--wanted <looks>', 'for hatch-size: what the chicks must be, such as "comb pea, female"')
+  .addOption(new Option('--at-least <count>', 'for hatch-size: how many of them').argParser(countOf))
+  .addOption(new Option('--chance <share>', 'for hatch-size: how surely (default: 95%)').argParser(chanceOf))
+  .action((question: string, folder: string, {format, asOf, quiet, pair, ...asked}: Common & HeredityAsked & {format: 'table' | 'csv' | 'json'; pair?: [string, string]}) => {
+    code = figures({question, folder, format, asOf, quiet: quiet === true, pair, asked}, world)
   })
 
 try {

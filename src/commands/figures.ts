@@ -1,14 +1,18 @@
 /** `pinfeather figures`: one answer, for people who want numbers without a site. */
 import {FIGURE_QUESTIONS, figuresTable, pairTable, type FigureQuestion} from '../findings/figures.ts'
-import type {Bird, Logbook} from '../logbook/book.ts'
+import {HEREDITY_QUESTIONS, type HeredityQuestion} from '../findings/heredity-figures.ts'
+import type {Findings} from '../findings/study.ts'
 import {pairReasonWords} from '../pages/pair-reason-words.ts'
-import {near, orNear, slipsBetween} from '../records/near.ts'
+import {near, orNear} from '../records/near.ts'
 import type {Day} from '../records/dates.ts'
+import {birdOf, noSuchBird} from './bird-of.ts'
+import {heredityAnswer, misplacedOption, type HeredityAsked} from './heredity-figures.ts'
 import {inspectReport} from './inspect-report.ts'
 import {figuresText, type FigureFormat} from './figures-text.ts'
 import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
 import {folderRefusal} from './records-folder.ts'
+import {Refusal} from './refusal.ts'
 import {whyNoRows} from './why-no-rows.ts'
 import type {ExitCode, World} from './world.ts'
 
@@ -20,18 +24,29 @@ export interface FiguresOptions {
   readonly quiet: boolean
   /** for `kinship`: the bands of two birds, and these alone */
   readonly pair?: readonly [string, string] | undefined
+  /** for the questions of heredity */
+  readonly asked?: HeredityAsked
 }
 
-const isQuestion = (word: string): word is FigureQuestion => FIGURE_QUESTIONS.some(question => question === word)
+/** Every question there is. */
+export const QUESTIONS = [...FIGURE_QUESTIONS, ...HEREDITY_QUESTIONS] as const
+
+const isQuestion = (word: string): word is FigureQuestion | HeredityQuestion => QUESTIONS.some(question => question === word)
+const isOfHeredity = (question: FigureQuestion | HeredityQuestion): question is HeredityQuestion => HEREDITY_QUESTIONS.some(each => each === question)
 
 /** Prints the table on the output; problems go to the error stream, and records at fault give no figures. */
-export function figures({question, folder, format, asOf, quiet, pair}: FiguresOptions, world: World): ExitCode {
+export function figures({question, folder, format, asOf, quiet, pair, asked = {}}: FiguresOptions, world: World): ExitCode {
   if (!isQuestion(question)) {
-    world.err(`There is no question “${question}”; ${orNear(near(question, FIGURE_QUESTIONS), `ask one of ${FIGURE_QUESTIONS.join(', ')}`)}\n`)
+    world.err(`There is no question “${question}”; ${orNear(near(question, QUESTIONS), `ask one of ${QUESTIONS.join(', ')}`)}\n`)
     return 2
   }
   if (pair && question !== 'kinship') {
     world.err('A pair is asked about with figures kinship.\n')
+    return 2
+  }
+  const misplaced = misplacedOption(question, asked)
+  if (misplaced !== null) {
+    world.err(`${misplaced}\n`)
     return 2
   }
   const refused = folderRefusal(folder)
@@ -46,6 +61,7 @@ export function figures({question, folder, format, asOf, quiet, pair}: FiguresOp
     world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome: 'No figures were worked.'}))
     return 1
   }
+  if (isOfHeredity(question)) return answerOfHeredity(question, findings, asked, format, world)
   if (!pair) {
     world.out(figuresText(figuresTable(question, findings), format, whyNoRows(question, findings, asOf !== undefined)))
     return 0
@@ -53,7 +69,7 @@ export function figures({question, folder, format, asOf, quiet, pair}: FiguresOp
   const [a, b] = pair.map(band => birdOf(book, band))
   const missing = pair.find((_, index) => !(index === 0 ? a : b))
   if (!a || !b) {
-    world.err(`No bird of the book wears ${missing}; ${orNear(meant(missing ?? '', book), 'write its band as in the records')}\n`)
+    world.err(`${noSuchBird(book, missing ?? '')}\n`)
     return 2
   }
   world.out(figuresText(pairTable(findings, a, b), format, ''))
@@ -62,13 +78,17 @@ export function figures({question, folder, format, asOf, quiet, pair}: FiguresOp
   return 0
 }
 
-/** Bands that differ in signs, capitals or two places changed: in a row of numbers every other number is a letter away. */
-function meant(band: string, book: Logbook): readonly string[] {
-  return near(band, book.birds.flatMap(bird => bird.bands.map(each => each.band))).filter(other => (slipsBetween(band, other) ?? 2) < 1)
-}
-
-/** By its id, else by a band that it and no other has worn. */
-function birdOf(book: Logbook, band: string): Bird | undefined {
-  const worn = book.birds.filter(bird => bird.bands.some(each => each.band === band))
-  return book.birds.find(({id}) => id === band) ?? (worn.length === 1 ? worn[0] : undefined)
+/** Warnings go to the error stream; what is said beneath the table stays away from programs. */
+function answerOfHeredity(question: HeredityQuestion, findings: Findings, asked: HeredityAsked, format: FigureFormat, world: World): ExitCode {
+  try {
+    const {table, warnings, said} = heredityAnswer(question, findings, asked)
+    world.out(figuresText(table, format, 'no bird is on record'))
+    if (format === 'table') world.out(said)
+    for (const warning of warnings) world.err(`${warning}\n`)
+    return 0
+  } catch (fault) {
+    if (!(fault instanceof Refusal)) throw fault
+    world.err(`${fault.message}\n`)
+    return 2
+  }
 }

@@ -136,11 +136,15 @@ function cautionsOf({loci}: Logbook, male: ForecastOfSex, female: ForecastOfSex)
     .reduce((sum, {is, probability}) => sum + (is.some(allele => allele !== null && !isWild(locus.alleles[allele])) ? probability : 0), 0) ?? 0
   return [...loci.values()].flatMap(locus => {
     const chance = (hasOther(male, locus.locus) + hasOther(female, locus.locus)) / 2
-    return chance < WORTH_A_CAUTION ? [] : (locus.known?.cautions ?? []).map(caution => ({...caution, locus, chance}))
+    const cautions = (locus.known?.cautions ?? []).filter(({says}) => namesNoOtherAllele(says, locus.locus))
+    return chance < WORTH_A_CAUTION ? [] : cautions.map(caution => ({...caution, locus, chance}))
   }).sort((a, b) => GRAVEST.indexOf(a.about) - GRAVEST.indexOf(b.about))
 }
 
 const GRAVEST = ['lethal', 'welfare', 'breeding'] as const
+
+/** A caution about `s^al` says nothing of birds that have only S and s+ to choose from. */
+const namesNoOtherAllele = (says: string, {alleles}: Locus): boolean => (says.match(/[A-Za-z]+\^[A-Za-z]+/g) ?? []).every(named => alleles.includes(named))
 
 /** `p+`, `W+`: the plus marks the allele of the wild fowl. */
 const isWild = (allele: string | undefined): boolean => allele?.endsWith('+') === true

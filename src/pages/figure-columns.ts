@@ -1,5 +1,6 @@
 /** What each column of a table of figures holds, in a few words: for the help of the command and the page of downloads. */
 import type {FigureQuestion} from '../findings/figures.ts'
+import type {HeredityQuestion} from '../findings/heredity-figures.ts'
 
 type Words = Readonly<Record<string, string>>
 
@@ -56,4 +57,21 @@ function ofStrain(name: string): string {
 
 export function columnWords(question: FigureQuestion, column: string): string {
   return COLUMN_WORDS[question][column] ?? (question === 'strains' ? ofStrain(column) : '')
+}
+
+const HOW = 'exact, or converged where it was worked by messages that settled'
+
+export const HEREDITY_COLUMN_WORDS: Readonly<Record<HeredityQuestion, Words>> = {
+  genotypes: {band: 'as worn last', genotype: 'each that it may have, the likeliest first', probability: 'over a bird they make 1', how: HOW},
+  forecast: {
+    what: 'never hatches, beware, look, looks together or genotype', of: 'locus or trait', sex: 'of the chicks', is: 'the look or genotype; empty where no rule says or the sex cannot show it', share: 'of that sex’s chicks that hatch; of what never hatches, of all embryos',
+    how: HOW,
+  },
+  'test-mating': {
+    clean_chicks: 'chicks looked at, none of which shows it', still_carrier: 'chance that the bird carries it all the same, from all that is known', carrier_missed: 'chance that a carrier gives so many clean chicks', clears: 'yes from the number on that keeps to the limit', how: HOW,
+  },
+  'hatch-size': {
+    at_least: 'chicks wanted', chance: 'to get them', share_wanted: 'of the chicks that hatch', chicks: 'of scoring age needed; empty above 2000', eggs: 'to set, the flock’s own rates known no better than its counts', eggs_at_mean: 'as if the mean rates were the true ones',
+    egg_to_chick: 'mean share of eggs that make a chick of scoring age', counted: 'what these rates rest on', how: HOW,
+  },
 }

@@ -1,0 +1,140 @@
+/** `pinfeather figures` of heredity: questions that must be told which birds, which locus, which looks. */
+import {hatchPlan} from '../findings/hatch-plan.ts'
+import {forecastTable, genotypesTable, hatchSizeTable, testMatingTable, type HeredityQuestion} from '../findings/heredity-figures.ts'
+import type {FiguresTable} from '../findings/figures.ts'
+import type {Findings} from '../findings/study.ts'
+import {testMatingPlan} from '../findings/test-mating-plan.ts'
+import type {Bird, Locus} from '../logbook/book.ts'
+import {near, orNear} from '../records/near.ts'
+import {birdOf, noSuchBird} from './bird-of.ts'
+import {mateGenotype, tellableLoci} from './mate-genotype.ts'
+import {Refusal} from './refusal.ts'
+import {wantedChicks} from './wanted-chicks.ts'
+
+/** What may be said beside the question. */
+export interface HeredityAsked {
+  readonly locus?: string
+  readonly sire?: string
+  readonly dam?: string
+  readonly bird?: string
+  readonly mate?: string
+  readonly mateGenotype?: string
+  readonly among?: 'sons' | 'daughters' | 'all'
+  /** 0 to 1 */
+  readonly error?: number
+  readonly wanted?: string
+  readonly atLeast?: number
+  /** 0 to 1 */
+  readonly chance?: number
+}
+
+export interface HeredityAnswer {
+  readonly table: FiguresTable
+  /** said on the error stream whatever the format */
+  readonly warnings: readonly string[]
+  /** said beneath a table made to be read */
+  readonly said: string
+}
+
+/** As the command line has it; which question each belongs to. */
+const ASKED_WITH: Readonly<Record<keyof HeredityAsked, readonly [option: string, questions: readonly HeredityQuestion[]]>> = {
+  locus: ['--locus', ['genotypes', 'test-mating']], sire: ['--sire', ['forecast', 'hatch-size']], dam: ['--dam', ['forecast', 'hatch-size']], bird: ['--bird', ['test-mating']],
+  mate: ['--mate', ['test-mating']], mateGenotype: ['--mate-genotype', ['test-mating']], among: ['--among', ['test-mating']], error: ['--error', ['test-mating']],
+  wanted: ['--wanted', ['hatch-size']], atLeast: ['--at-least', ['hatch-size']], chance: ['--chance', ['hatch-size']],
+}
+
+/** Why these options do not go with the question, and null where they do. */
+export function misplacedOption(question: string, asked: HeredityAsked): string | null {
+  for (const [name, [option, questions]] of Object.entries(ASKED_WITH)) {
+    if (asked[name as keyof HeredityAsked] !== undefined && !questions.some(each => each === question)) return `${option} is for figures ${questions.join(' and ')}.`
+  }
+  return null
+}
+
+/** @throws {Refusal} where the question cannot be asked so */
+export function heredityAnswer(question: HeredityQuestion, findings: Findings, asked: HeredityAsked): HeredityAnswer {
+  switch (question) {
+    case 'genotypes': return genotypes(findings, asked)
+    case 'forecast': return forecast(findings, asked)
+    case 'test-mating': return testMating(findings, asked)
+    case 'hatch-size': return hatchSize(findings, asked)
+  }
+}
+
+function genotypes(findings: Findings, {locus: symbol}: HeredityAsked): HeredityAnswer {
+  const locus = locusOf(findings, symbol, [...findings.book.loci.values()].map(each => each.locus))
+  return {table: genotypesTable(findings, locus, findings.book.birds), warnings: contradictions(findings, [locus]), said: ''}
+}
+
+function forecast(findings: Findings, asked: HeredityAsked): HeredityAnswer {
+  const found = forecastOfPair(findings, asked)
+  return {table: forecastTable(found), warnings: contradictions(findings, found.male.genotypes.map(({locus}) => locus)), said: ''}
+}
+
+function forecastOfPair(findings: Findings, {sire, dam}: HeredityAsked) {
+  if (findings.heredity.groups.length === 0) throw new Refusal('No trait of the records names a locus, so nothing can be forecast.')
+  const pair = {sire: named(findings, '--sire', sire), dam: named(findings, '--dam', dam)}
+  if (pair.sire.sex !== 'male') throw new Refusal(`${pair.sire.band} is no male; the sire stands after --sire.`)
+  if (pair.dam.sex !== 'female') throw new Refusal(`${pair.dam.band} is no female; the dam stands after --dam.`)
+  const [found] = findings.forecasts([pair])
+  if (!found) throw new Error('a pair without a forecast')
+  return found
+}
+
+function testMating(findings: Findings, asked: HeredityAsked): HeredityAnswer {
+  const bird = named(findings, '--bird', asked.bird), limit = asked.error ?? 0.01, among = asked.among ?? 'all'
+  if (bird.sex === 'unknown') throw new Refusal(`The sex of ${bird.band} is not known; a test mating needs it.`)
+  if ((asked.mate === undefined) === (asked.mateGenotype === undefined)) throw new Refusal('Say with --mate which bird it is mated to, or with --mate-genotype of what genotype the mate is, such as p+/p+.')
+  const open = tellableLoci(findings, bird, among)
+  if (asked.locus === undefined && open.length === 0) throw new Refusal(`${bird.band} hides nothing that its chicks could show.`)
+  const mate = asked.mate === undefined ? null : named(findings, '--mate', asked.mate)
+  if (mate && (mate.sex === bird.sex || mate.sex === 'unknown')) throw new Refusal(`${bird.band} and ${mate.band} are not known to be male and female.`)
+  const fitting = asked.mateGenotype === undefined || open.length === 1 ? open : open.filter(({locus}) => locus.alleles.some(allele => asked.mateGenotype?.split(/[\s,/]+/).includes(allele)))
+  const locus = locusOf(findings, asked.locus, fitting.map(each => each.locus)), hidden = open.find(each => each.locus === locus)
+  if (!hidden) throw new Refusal(`${bird.band} hides nothing at ${locus.symbol} that its chicks could show.`)
+  const other = mate ?? mateGenotype(asked.mateGenotype ?? '', findings.heredity.groupOf(locus).loci, bird.sex === 'male' ? 'female' : 'male')
+  const plan = testMatingPlan({bird, locus, allele: hidden.allele, mate: other, among, limit}, findings.heredity, findings.pedigree)
+  if (!plan) throw new Refusal(`No look tells ${locus.alleles[hidden.allele] ?? ''} in these chicks.`)
+  const limits = `${limit * 100}%`
+  return {
+    table: testMatingTable(plan), warnings: contradictions(findings, [locus]),
+    said: plan.chicks === null ? `No number of clean chicks of this mate brings the chance that ${bird.band} carries ${locus.alleles[hidden.allele] ?? ''} down to ${limits}.\n` : '',
+  }
+}
+
+function hatchSize(findings: Findings, asked: HeredityAsked): HeredityAnswer {
+  const {wanted, atLeast, chance = 0.95} = asked
+  if (wanted === undefined || atLeast === undefined) throw new Refusal('Say with --wanted what the chicks must be, such as "comb pea, female", and with --at-least how many.')
+  const {traits} = findings.book, chicks = wantedChicks(wanted, traits.filter(({shows, loci}) => shows.length > 0 && loci.length > 0)), found = forecastOfPair(findings, asked)
+  const plan = hatchPlan(found, chicks, atLeast, chance, findings.book, findings.hatchResults.all)
+  const uncounted = plan.stages.filter(({counted}) => counted === null).map(({stage}) => stage)
+  return {
+    table: hatchSizeTable(plan, atLeast, chance, found.exact), warnings: contradictions(findings, found.male.genotypes.map(({locus}) => locus)),
+    said: plan.chicks === null ? 'More than 2000 chicks would be needed, if any number gives them.\n' : uncounted.length > 0 ? `The eggs cannot be told: the records count no ${uncounted.join(' and no ')}.\n` : '',
+  }
+}
+
+function named({book}: Findings, option: string, band: string | undefined): Bird {
+  if (band === undefined) throw new Refusal(`Say with ${option} which bird, by its band.`)
+  const bird = birdOf(book, band)
+  if (!bird) throw new Refusal(noSuchBird(book, band))
+  return bird
+}
+
+/** The locus that is named, else the only one there is. */
+function locusOf({book}: Findings, symbol: string | undefined, among: readonly Locus[]): Locus {
+  const symbols = among.map(each => each.symbol), [only] = among
+  if (symbol === undefined) {
+    if (only && among.length === 1) return only
+    throw new Refusal(only ? `Say with --locus which one: ${symbols.join(', ')}.` : 'No trait of the records names a locus.')
+  }
+  const locus = book.loci.get(symbol)?.locus
+  if (!locus) throw new Refusal(`No trait of the records names the locus ${symbol}; ${orNear(near(symbol, [...book.loci.keys()]), book.loci.size === 0 ? 'add it to a trait' : `there are ${[...book.loci.keys()].join(', ')}`)}`)
+  return locus
+}
+
+/** Where the records cannot be right as they stand the figures go on, and this is said. */
+function contradictions({heredity}: Findings, loci: readonly Locus[]): readonly string[] {
+  const groups = [...new Set(loci.map(locus => heredity.groupOf(locus)))].filter(group => heredity.worked(group).found.slack > 0)
+  return groups.map(group => `The looks on record contradict each other at ${group.loci.map(({symbol}) => symbol).join(', ')}: one score in a thousand is taken to be wrong.`)
+}
