@@ -1,6 +1,7 @@
 import type {Bird, Logbook} from '../logbook/book.ts'
 import {strainHeterozygosity} from '../pedigree/strain-heterozygosity.ts'
 import {againstStandard, type AgainstStandard} from './against-standard.ts'
+import {alleleFrequencies, type Frequencies} from './allele-frequencies.ts'
 import {assumedKinship, type AssumedKinship} from './assumed-kinship.ts'
 import {breedingPairs, type BreedingPairs} from './breeding-pairs.ts'
 import {census, type Census} from './census.ts'
@@ -69,6 +70,8 @@ export interface Findings {
   readonly pairReason: ReturnType<typeof pairReasons>
   readonly lineage: Lineage
   readonly heredity: Heredity
+  /** how common each allele is in each step */
+  readonly frequencies: Frequencies
   /** what a bird may hide at every locus, and why; worked when it is asked for */
   readonly hidden: (bird: Bird) => readonly HiddenAtLocus[]
   /** what was to be expected of each step and pen, beside what was seen */
@@ -130,6 +133,7 @@ export function study(book: Logbook): Findings {
     kinReason: () => kinReasons(all.pedigree, all.pairReason),
     pairReason: () => pairReasons(all.pedigree, all.kinship),
     heredity: () => heredityOf(book, all.pedigree),
+    frequencies: () => alleleFrequencies(book, all.ladder, all.heredity, all.pedigree),
     hidden: () => hiddenAlleles(book, all.heredity, all.pedigree),
     expectedLooks: () => expectedLooks(book, all.heredity, all.pedigree),
     segregation: () => segregation(book, all.pedigree, all.heredity),
