@@ -49,8 +49,8 @@ export interface DoubtedChick {
 /**
  * Which chicks look as their parents cannot make them, or hardly? And which single slip explains each: a wrong score, another sire or dam?
  *
- * Each group of loci is worked once more, with every doubted chick possibly of any one other parent that stood near; the chances of the parents then say how many
- * times likelier each is than as written, and over the groups they multiply. Where two doubted chicks are kin, each is asked with the other's parents open as well.
+ * Each group of loci with a doubt is worked once more, every doubted chick possibly of any one other parent that stood near; the chances of the parents then say how
+ * many times likelier each is than as written. Where another parent explains a chick the other groups are asked too, and over the groups these numbers multiply. Where two doubted chicks are kin, each is asked with the other's parents open as well.
  *
  * @param segregation asked only where several chicks of a family are in doubt
  */
@@ -67,9 +67,23 @@ export function impossibleFamilies(book: Logbook, pedigree: PedigreeOfBook, here
   if (doubts.size === 0) return []
 
   const others = new Map([...doubts.keys()].map(chick => [chick, new Map<string, {bird: Bird; kind: 'sire' | 'dam'; times: number | null}>()] as const))
+  // first where they are in doubt; then, of those that another parent explains, whether it agrees with the rest
+  for (const group of heredity.groups) ask(group, (doubtedIn.get(group) ?? []).map(({chick}) => chick))
   for (const group of heredity.groups) {
-    const open = openParents(group)
-    if (open.size === 0) continue
+    const own = new Set((doubtedIn.get(group) ?? []).map(({chick}) => chick))
+    ask(group, [...doubts.keys()].filter(chick => !own.has(chick) && [...others.get(chick)?.values() ?? []].some(({times}) => times === null || times >= EXPLAINS_FROM)))
+  }
+  return [...doubts].map(([chick, own]): DoubtedChick => {
+    const kin = [...doubts.keys()].filter(other => areKin(chick, other))
+    return {
+      chick, doubts: own.sort((a, b) => b.wrong - a.wrong), impossible: own.some(({impossible}) => impossible), kin,
+      explanations: shared([...others.get(chick)?.values() ?? []]), rule: kin.some(other => other.parentage.pairs === chick.parentage.pairs || samePairs(other, chick)) ? strayingTests(chick, own) : [],
+    }
+  })
+
+  function ask(group: LocusGroup, chicks: readonly Chick[]): void {
+    const open = openParents(group, new Set(chicks))
+    if (open.size === 0) return
     const {found} = heredity.workedOtherwise(group, {
       instead: new Map([...open.values()].flatMap(({animals, otherwise}) => animals.map(animal => [animal, otherwise.animal] as const))),
       doubt: (doubtedIn.get(group) ?? []).some(({impossible}) => impossible) ? DOUBT : 0,
@@ -82,19 +96,12 @@ export function impossibleFamilies(book: Logbook, pedigree: PedigreeOfBook, here
       }
     }
   }
-  return [...doubts].map(([chick, own]): DoubtedChick => {
-    const kin = [...doubts.keys()].filter(other => areKin(chick, other))
-    return {
-      chick, doubts: own.sort((a, b) => b.wrong - a.wrong), impossible: own.some(({impossible}) => impossible), kin,
-      explanations: shared([...others.get(chick)?.values() ?? []]), rule: kin.some(other => other.parentage.pairs === chick.parentage.pairs || samePairs(other, chick)) ? strayingTests(chick, own) : [],
-    }
-  })
 
-  /** every doubted chick that has parents in the book and was scored for a trait of the group, with its numbers in the group's flock */
-  function openParents(group: LocusGroup): ReadonlyMap<Chick, {readonly animals: readonly number[]; readonly otherwise: WrittenOtherwise}> {
+  /** those of the chicks that have parents in the book and were scored for a trait of the group, with their numbers in its flock */
+  function openParents(group: LocusGroup, chicks: ReadonlySet<Chick>): ReadonlyMap<Chick, {readonly animals: readonly number[]; readonly otherwise: WrittenOtherwise}> {
     const {tallies, flock} = heredity.worked(group), near = otherParents(book), free = withoutLoop(pedigree.pedigree)
     const open = new Map<Chick, {animals: readonly number[]; otherwise: WrittenOtherwise}>()
-    for (const chick of doubts.keys()) {
+    for (const chick of chicks) {
       const animals = chick.kind === 'bird' ? [pedigree.numberOf(chick)] : tallies.get(chick) ?? [], [first] = animals
       const animal = first === undefined ? undefined : flock.pedigree.animals[first]
       if (first === undefined || !animal || animal.matings.length === 0 || !group.traits.some(trait => chick.looks.get(trait)?.counted)) continue

@@ -39,6 +39,8 @@ export interface Untested {
   readonly unsaid: number
   /** the sexes differ and the chick's is not known */
   readonly sexUnknown: number
+  /** nothing was to be told: all of its brood whose parents are known can look one way only, and do */
+  readonly alike: number
 }
 
 type Why = Exclude<keyof Untested, 'trait'>
@@ -52,22 +54,51 @@ interface Family {
   readonly knownBy: boolean
 }
 
-/** Every mating whose chicks can be held against a ratio. Broods none of whose parents are known even with their chicks are not worked anew. */
-export function matingsApart(book: Logbook, pedigree: PedigreeOfBook, heredity: Heredity): {readonly matings: readonly MatingApart[]; readonly untested: readonly Untested[]} {
+export interface MatingsApart {
+  readonly matings: readonly MatingApart[]
+  readonly untested: readonly Untested[]
+  /** crosses among those left out as alike that a wrong score could have made stray: as good as tests, all passed */
+  readonly passed: number
+}
+
+/** Every mating whose chicks can be held against a ratio. Broods none of whose parents are known even with their chicks, or in which all are alike as they must, are not worked anew. */
+export function matingsApart(book: Logbook, pedigree: PedigreeOfBook, heredity: Heredity): MatingsApart {
   const matings: MatingApart[] = [], untested: Untested[] = []
+  let passed = 0
   for (const group of heredity.groups) {
     const broods = broodsOf(book, group.traits)
     // where the records contradict each other the chicks may be what makes their parents doubtful
-    const worth = heredity.worked(group).found.slack > 0 ? broods : broods.filter(({chicks}) => chicks.some(chick => group.traits.some(trait => countedValue(chick, trait) !== null && crossOf(chick, trait, group, heredity.worked(group)) !== null)))
+    const worth = heredity.worked(group).found.slack > 0 ? broods : broods.filter(({chicks}) => chicks.some(chick => group.traits.some(trait => tellsOf(chick, trait, group) === 'more')))
     const all = worth.length > 0 ? knownApart(worth, group, heredity, pedigree) : []
     for (const trait of group.traits) {
-      const left: Record<Why, number> = {unsure: 0, phase: 0, unsaid: 0, sexUnknown: 0}
-      for (const {chicks} of broods.filter(brood => !worth.includes(brood))) left.unsure += chicks.reduce((sum, chick) => sum + scoredIn(chick, trait), 0)
+      const left: Record<Why, number> = {unsure: 0, phase: 0, unsaid: 0, sexUnknown: 0, alike: 0}
+      for (const {chicks} of broods.filter(brood => !worth.includes(brood))) passed += leftOut(chicks, trait, group, left)
       for (const brood of all) matings.push(...matingsOf(brood, trait, group, left))
       untested.push({trait, ...left})
     }
   }
-  return {matings, untested}
+  return {matings, untested, passed}
+
+  /** Has the chick's cross more than one look to give, or the chick another than that one? Null where its parents are not known. */
+  function tellsOf(chick: Chick, trait: Trait, group: LocusGroup): 'more' | 'alike' | null {
+    const cross = scoredIn(chick, trait) > 0 ? crossOf(chick, trait, group, heredity.worked(group)) : null
+    if (!cross) return null
+    const scored = trait.states.indexOf(String(countedValue(chick, trait)))
+    const sexes = chick.sex === 'unknown' ? (['male', 'female'] as const) : [chick.sex]
+    return sexes.every(sex => (crossRatio(trait, group, cross, sex)?.looks[scored] ?? 0) > 1 - 1e-12) ? 'alike' : 'more'
+  }
+
+  /** Counts the chicks of a brood that is not worked anew; gives how many of its crosses might have strayed. */
+  function leftOut(chicks: readonly Chick[], trait: Trait, group: LocusGroup, left: Record<Why, number>): number {
+    const crosses = new Set<string>()
+    for (const chick of chicks) {
+      const isAlike = tellsOf(chick, trait, group) === 'alike', cross = isAlike ? crossOf(chick, trait, group, heredity.worked(group)) : null
+      left[isAlike ? 'alike' : 'unsure'] += scoredIn(chick, trait)
+      const scored = cross ? crossRatio(trait, group, cross, chick.sex === 'female' ? 'female' : 'male')?.scored ?? [] : []
+      if (cross && scored.filter(share => share > 0).length > 1) crosses.add(`${writeCross(trait, cross)} ${chick.parentage.pairs.map(({sire, dam}) => `${sire?.id} ${dam?.id}`).join()}`)
+    }
+    return crosses.size
+  }
 
   function matingsOf({brood, apart}: BroodApart, trait: Trait, group: LocusGroup, left: Record<Why, number>): readonly MatingApart[] {
     const families = new Map<string, Family>()

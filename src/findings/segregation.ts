@@ -61,7 +61,7 @@ export interface Segregation {
   readonly matings: readonly MatingTest[]
   readonly crosses: readonly CrossTest[]
   readonly untested: readonly Untested[]
-  /** how many tests the correction takes in */
+  /** how many tests the correction takes in, those in which all were alike as they must be among them */
   readonly tests: number
 }
 
@@ -71,16 +71,16 @@ export interface Segregation {
  * @see Holm 1979, Scand. J. Stat. 6:65–70; the order of the three questions is common practice, no source
  */
 export function segregation(book: Logbook, pedigree: PedigreeOfBook, heredity: Heredity): Segregation {
-  const {matings, untested} = matingsApart(book, pedigree, heredity)
+  const {matings, untested, passed} = matingsApart(book, pedigree, heredity)
   const plain = matings.map(testOf)
-  const counted = plain.filter(isTest), adjusted = holm(counted.map(({p}) => p))
+  const counted = plain.filter(isTest), adjusted = holm([...counted.map(({p}) => p), ...Array.from({length: passed}, () => 1)])
   const tests = plain.map((test): MatingTest => ({...test, adjusted: adjusted[counted.indexOf(test)] ?? 1}))
   const questioned = tests.map((test, index): MatingTest => {
     const mating = matings[index]
     if (!mating || test.adjusted >= QUESTIONED_BELOW) return test
     return {...test, questions: questionsOf(book, pedigree, heredity, mating, tests.filter(other => other !== test && crossKey(other) === crossKey(test)).map(({p}) => p))}
   })
-  return {matings: questioned, crosses: [...grouped(questioned, crossKey).values()].map(together), untested, tests: counted.length}
+  return {matings: questioned, crosses: [...grouped(questioned, crossKey).values()].map(together), untested, tests: counted.length + passed}
 }
 
 /** Where every chick must look alike and does, nothing was tested. */

@@ -29,6 +29,16 @@ describe('segregation(book)', () => {
     expect(test?.expected.map(count => count * 16 / 205).map(Math.round)).toEqual([9, 4, 3])
   })
 
+  it('rejects a rule that the chicks of split-combed fowl must reject', () => {
+    // source: Davenport 1909, split comb, second generation, against 9 : 3 : 3 : 1
+    const comb = ['---\nname: Comb\nstates: [both, split, low, none]\ntarget: none\nloci:\n  A: {on: autosome, alleles: [A, a]}\n  B: {on: autosome, alleles: [B, b]}\nshows:',
+      '  - {A: A/_, B: B/_, is: both}\n  - {A: A/_, is: split}\n  - {B: B/_, is: low}\n  - {A: a/a, B: b/b, is: none}\n---\n'].join('\n')
+    const [test] = oneMating(comb, ['A: A/a, B: B/b', 'A: A/a, B: B/b'], ['chicks: 471, plumage: both', 'chicks: 289, plumage: split', 'chicks: 226, plumage: low', 'chicks: 10, plumage: none'])
+    expect(test?.how).toBe('pearson')
+    expectClose((test?.p ?? NaN) / 2.4567e-26, 1, 1e-4, {})
+    expect(test?.questions).toMatchObject({misscored: [], parents: [], rule: {otherMatings: 0, straying: 0}})
+  })
+
   it('takes 2 creepers to 1 long-legged for right, and shows the dead germs beside', () => {
     const [test] = oneMating(LEGS, ['Cp: Cp/cp+', 'Cp: Cp/cp+'], ['chicks: 20, plumage: creeper', 'chicks: 10, plumage: long'], 'eggs: 50\nclear: 6\ndead-in-germ: 11\ndead-in-shell: 3\nhatched: 30\n')
     expect(test).toMatchObject({cross: 'Cp/cp+ × Cp/cp+', counts: [20, 10], how: 'exact', lethal: {share: 0.25, fertile: 44, deadInGerm: 11, hatches: 1}})
@@ -84,12 +94,12 @@ describe('segregation(book)', () => {
   it('counts the scored chicks whose parents are not known', () => {
     const {findings: {segregation}} = heredityBook(['A male - - comb=pea', 'B female - - comb=single', ...pair(2, 'A', 'B', [2, 0])])
     expect(segregation.matings).toEqual([])
-    expect(segregation.untested).toMatchObject([{unsure: 2, phase: 0, unsaid: 0, sexUnknown: 0}])
+    expect(segregation.untested).toMatchObject([{unsure: 2, phase: 0, unsaid: 0, sexUnknown: 0, alike: 0}])
   })
 
   it('is no test where all must look alike and do', () => {
     const {findings: {segregation}} = heredityBook([tested('A', 'male', 'P/P'), tested('B', 'female', 'p+/p+'), ...pair(5, 'A', 'B', [5, 0])])
-    expect(segregation).toMatchObject({tests: 0, matings: [{counts: [5, 0], p: 1, adjusted: 1}]})
+    expect(segregation).toMatchObject({tests: 0, matings: [], untested: [{alike: 5, unsure: 0}]})
   })
 
   it('asks of a straying mating who else stood near, and whether the rule strays elsewhere', () => {
