@@ -6,6 +6,7 @@ import {genotypeOf, handedOnFromOutside} from './handed-on.ts'
 import type {Factor} from './join-graph.ts'
 import {emptyNetwork, type Doubt, type Held} from './network.ts'
 import {parentsFirst} from './parents-first.ts'
+import {makeWhole, multiplyEach} from './tables.ts'
 import {whatWasSeen} from './what-was-seen.ts'
 
 export interface FlockNetwork {
@@ -54,8 +55,8 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
 
   function founder(index: number, {sex, base}: Animal): Held[] {
     return blocks.map((block, number) => {
-      const shares = ofPopulation(block, base, sex), hatching = seen.hatching(number, sex)
-      return hold(index, number, genotypesOfSex(block, sex).filter(genotype => (shares[genotype] ?? 0) > 0), genotype => (shares[genotype] ?? 0) * (hatching[genotype] ?? 0))
+      const shares = ofPopulation(block, number, base, sex)
+      return hold(index, number, genotypesOfSex(block, sex).filter(genotype => (shares[genotype] ?? 0) > 0), genotype => shares[genotype] ?? 0)
     })
   }
 
@@ -74,7 +75,7 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
     const which = several ? network.variable(sources.length) : null
     if (which !== null) network.factor([which], ([place = 0]) => chances[place] ?? 0)
     const all = blocks.map((block, number): Held => {
-      const shares = ofPopulation(block, base, sex), own = seen.alone(index, number)
+      const shares = ofPopulation(block, number, base, sex), own = seen.alone(index, number)
       const birds = sources.map(source => (source === null ? null : held[source]?.[number] ?? null))
       const values = birds.flatMap((bird, place) => (bird?.genotypes ?? genotypesOfSex(block, sex)).map(genotype => ({place, genotype})))
       const variable = network.variable(values.length), at = (value = 0) => values[value] ?? {place: 0, genotype: 0}
@@ -112,7 +113,7 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
         const one = a.variable === null ? 0 : values[0] ?? 0, other = b.variable === null ? 0 : values[of.length - 1] ?? 0
         return (all[one]?.[other]?.[own.genotypes[values.at(-1) ?? 0] ?? 0] ?? 0) * (several ? 1 : chance(a.source[one] ?? 0, b.source[other] ?? 0))
       })
-      if ((a.between || b.between) && hatching.some(share => share < 1)) makeWhole(block, a, b, hatching)
+      if ((a.between || b.between) && hatching.some(share => share < 1)) asHatched(block, a, b, hatching)
       return own
     })
   }
@@ -124,7 +125,7 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
   }
 
   /** Where a parent is one of several: for each two that may be, 1/(share of their chicks that hatches), should they be the ones. */
-  function makeWhole(block: GeneBlock, a: SideAtBlock, b: SideAtBlock, hatching: Float64Array): void {
+  function asHatched(block: GeneBlock, a: SideAtBlock, b: SideAtBlock, hatching: Float64Array): void {
     a.parents.forEach((one, k) => b.parents.forEach((other, l) => {
       const of = [...new Set([...(a.between ? [a.variable] : []), ...(b.between ? [b.variable] : []), one.variable, other.variable].filter(variable => variable !== null))]
       network.factor(of, values => {
@@ -136,8 +137,12 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
     }))
   }
 
-  function ofPopulation(block: GeneBlock, base: number | null, sex: Animal['sex']): Float64Array {
-    return foundersGenotypes(block, sharesAt(block, base), base === null ? 0 : bases[base]?.inbreeding ?? 0, sex)
+  /** Of the birds of a population that hatched. */
+  function ofPopulation(block: GeneBlock, number: number, base: number | null, sex: Animal['sex']): Float64Array {
+    const shares = foundersGenotypes(block, sharesAt(block, base), base === null ? 0 : bases[base]?.inbreeding ?? 0, sex)
+    multiplyEach(shares, seen.hatching(number, sex))
+    makeWhole(shares)
+    return shares
   }
 
   function sharesAt(block: GeneBlock, base: number | null): readonly ArrayLike<number>[] {

@@ -1,6 +1,6 @@
 /**
  * Where the time goes: `npm run bench`, or with sizes of your own `npm run bench -- 500 2000`. Draws seeded books, publishes each cold in a
- * process of its own, and prints its phases beside the floor; then descent alone, on drawn pedigrees. Nothing is asserted: a slow machine is no fault.
+ * process of its own, and prints its phases beside the floor; then descent and heredity alone, on drawn pedigrees. Nothing is asserted: a slow machine is no fault.
  */
 import {execFileSync} from 'node:child_process'
 import {mkdtempSync, rmSync, statSync} from 'node:fs'
@@ -29,7 +29,7 @@ const run = (script: string, ...words: string[]) =>
   execFileSync(process.execPath, [...(script.endsWith('.ts') ? ['--import', 'tsx'] : []), here(script), ...words], {encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'], maxBuffer: 1e8, cwd: here('../..')})
 const sizeOf = (folder: string) => filesOf(folder).reduce((sum, path) => sum + statSync(join(folder, path)).size, 0)
 const megabytes = (bytes: number) => `${(bytes / 1e6).toFixed(1)} MB`
-const row = (name: string, milliseconds: number, note = '') => `  ${name.padEnd(12)}${(milliseconds / 1000).toFixed(2).padStart(8)} s${note === '' ? '' : `   ${note}`}\n`
+const row = (name: string, milliseconds: number, note = '') => `  ${name.padEnd(14)}${(milliseconds / 1000).toFixed(2).padStart(8)} s${note === '' ? '' : `   ${note}`}\n`
 
 /** What descent took: milliseconds for F of every bird and for a table of kinships, bytes at most. */
 interface Descent {
@@ -50,6 +50,25 @@ function timeDescent(): void {
   }
 }
 
+/** What genotypes at one locus took: milliseconds of processor time, bytes at most; the share of birds whose figures are exact, and how the rest settled. */
+interface Heredity {
+  readonly processor: number
+  readonly peakMemory: number
+  readonly exact: number
+  readonly sweeps: number
+  readonly change: number
+}
+
+function timeHeredity(): void {
+  process.stdout.write('\nheredity, twelve generations, one locus, four birds in five scored: genotypes of every bird, in processor time\n')
+  for (const birds of [341, 10_000]) {
+    for (const [name, doubtful] of [['certain', 0], ['thirds', 1 / 3]] as const) {
+      const {processor, peakMemory, exact, sweeps, change} = JSON.parse(run('heredity-once.ts', String(birds), String(doubtful))) as Heredity
+      process.stdout.write(row(`${birds} ${name}`, processor, `${Math.round(100 * exact)} % of the birds exact, ${sweeps} sweeps, the last changed ${change.toExponential(1)}; at most ${megabytes(peakMemory)}`))
+    }
+  }
+}
+
 const root = mkdtempSync(join(tmpdir(), 'pinfeather-bench-'))
 try {
   for (const birds of sizes.length > 0 ? sizes : [1000, 10_000]) {
@@ -67,6 +86,7 @@ try {
     for (const folder of [records, site, floor]) rmSync(folder, {recursive: true, force: true})
   }
   timeDescent()
+  timeHeredity()
 } finally {
   rmSync(root, {recursive: true, force: true})
 }

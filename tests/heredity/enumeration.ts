@@ -27,8 +27,11 @@ export interface Enumerated {
 
 export const keyOf = ([a, b]: readonly [number, number | null]): string => (b === null ? `${a}/-` : a <= b ? `${a}/${b}` : `${b}/${a}`)
 
-/** @param order parents before chicks */
-export function enumerate(flock: Flock, order: readonly number[]): Enumerated {
+/**
+ * @param order parents before chicks
+ * @param slack share of scores that may be any state alike, and of tests that may say anything
+ */
+export function enumerate(flock: Flock, order: readonly number[], slack = 0): Enumerated {
   const {animals, bases} = flock.pedigree
   const {loci} = flock
   const tallies = new Map<string, number>()
@@ -109,7 +112,9 @@ export function enumerate(flock: Flock, order: readonly number[]): Enumerated {
         return alleles.map((_allele, b) => ({strands: [...strands, [a, b] as const], chance: chance * ((1 - f) * p[a]! * p[b]! + (a === b ? f * p[a]! : 0))}))
       }))
     })
-    return all.filter(({chance}) => chance > 0).map(each => ({...each, chance: each.chance * hatching(each.strands, sex)}))
+    const hatched = all.map(each => ({...each, chance: each.chance * hatching(each.strands, sex)})).filter(({chance}) => chance > 0)
+    const sum = hatched.reduce((whole, {chance}) => whole + chance, 0)
+    return hatched.map(each => ({...each, chance: each.chance / sum}))
   }
 
   /** strand by strand along the loci in their order; loci that no record links cross over freely, but a hen hands on all of her Z */
@@ -155,14 +160,18 @@ export function enumerate(flock: Flock, order: readonly number[]): Enumerated {
       const {look, misscoring} = flock.traits[trait]!
       const of = (each: 'male' | 'female'): number => {
         const {states, unsaid, lethal} = lookOf(look, alleles, each)
-        const seen = Array.from(states).reduce((sum, chance, state) => sum + chance * scored.reduce((all, score) => all * misscoring[state]![score]!, 1), 0)
+        const seen = Array.from(states).reduce((sum, chance, state) => sum + chance * scored.reduce((all, score) => all * ((1 - slack) * misscoring[state]![score]! + slack / look.states.length), 1), 0)
         return (seen + unsaid * look.states.length ** -scored.length) / (1 - lethal)
       }
       const only = told ?? look.seenIn
       product *= only ? of(only) : (of('male') + of('female')) / 2
     }
-    const tested = flock.tested(index)
-    return tested?.some((pattern, locus) => pattern && !matches(pattern, alleles[locus]!)) ? 0 : product
+    // loci of one block are tested together: those linked, and all of the Z
+    const tested = flock.tested(index), missed = new Set<string>()
+    tested?.forEach((pattern, locus) => {
+      if (pattern && !matches(pattern, alleles[locus]!)) missed.add(loci[locus]!.on === 'Z' ? 'Z' : String(flock.linkages.find(({loci: pair}) => pair.includes(locus))?.loci.join() ?? locus))
+    })
+    return product * slack ** missed.size
   }
 }
 

@@ -1,4 +1,4 @@
-/** Small flocks for the twin: loops, doubtful sires and dams, unknown sexes, scores that are wrong now and then. Seeded. */
+/** Small flocks for the twin: loops, doubtful sires and dams, families of one unknown hen, birds without a band, unknown sexes, tests, scores that are wrong now and then. */
 import fc from 'fast-check'
 import type {Flock, Reading} from '../../src/heredity/flock.ts'
 import type {GenotypePattern} from '../../src/heredity/genotype-notation.ts'
@@ -50,33 +50,51 @@ export const KINDS: Readonly<Record<string, Genetics>> = {
   },
 }
 
+export interface FlockShape {
+  /** chicks with parents of their own, each any birds before it */
+  readonly chicks?: number
+  /** `family`: after them two chicks of one unknown hen, a single one where there are two loci; `found`: a cock without a band that is one of two, or neither, and a chick of his */
+  readonly and?: 'family' | 'found' | null
+  /** birds are tested now and then; such records may contradict each other */
+  readonly tests?: boolean
+}
+
 /** A founder cock and a hen, another hen where there is one locus of two alleles; any bird may have any before it as parents. */
-export function randomFlock({loci, linkages = [], looks}: Genetics, chicks = 3): fc.Arbitrary<Flock> {
-  const share = fc.integer({min: 1, max: 9})
+export function randomFlock({loci, linkages = [], looks}: Genetics, {chicks = 3, and = null, tests = false}: FlockShape = {}): fc.Arbitrary<Flock> {
+  const share = fc.integer({min: 1, max: 9}), birds = chicks + 6
   return fc.record({
     shares: fc.array(fc.tuple(...loci.map(({alleles}) => fc.tuple(...alleles.map(() => share)))), {minLength: 2, maxLength: 2}),
     inbreeding: loci.length === 1 ? fc.constantFrom(0, 0.25) : fc.constant(0),
     wrong: fc.constantFrom(0, 0.05),
-    sexes: fc.array(fc.constantFrom('male', 'female', 'male', 'female', 'unknown') as fc.Arbitrary<Animal['sex']>, {minLength: chicks, maxLength: chicks}),
-    parents: fc.array(fc.array(fc.record({sire: fc.nat(), dam: fc.nat(), weight: fc.integer({min: 1, max: 3})}), {minLength: 1, maxLength: 2}), {minLength: chicks, maxLength: chicks}),
+    sexes: fc.array(fc.constantFrom<Animal['sex']>('male', 'female', 'male', 'female', 'unknown'), {minLength: chicks, maxLength: chicks}),
+    parents: fc.array(fc.array(fc.record({sire: fc.nat(), dam: fc.nat(), weight: fc.integer({min: 1, max: 3})}), {minLength: 1, maxLength: 2}), {minLength: chicks + 2, maxLength: chicks + 2}),
     plain: fc.array(fc.boolean(), {minLength: chicks, maxLength: chicks}),
-    seen: fc.array(fc.tuple(...looks.map(({states}) => fc.array(fc.nat(states.length - 1), {maxLength: 2}))), {minLength: chicks + 3, maxLength: chicks + 3}),
-    unseen: fc.array(fc.boolean(), {minLength: chicks + 3, maxLength: chicks + 3}),
-  }).map(({shares, inbreeding, wrong, sexes, parents, plain, seen, unseen}): Flock => {
+    neither: fc.constantFrom(0, 0.2),
+    seen: fc.array(fc.tuple(...looks.map(({states}) => fc.array(fc.nat(states.length - 1), {maxLength: 2}))), {minLength: birds, maxLength: birds}),
+    unseen: fc.array(fc.boolean(), {minLength: birds, maxLength: birds}),
+    tested: fc.array(tests ? fc.option(fc.tuple(...loci.map(each => fc.option(somePattern(each)))), {freq: 2}) : fc.constant(null), {minLength: birds, maxLength: birds}),
+  }).map(({shares, inbreeding, wrong, sexes, parents, plain, neither, seen, unseen, tested}): Flock => {
     const few = loci.length > 1 || loci.some(({alleles}) => alleles.length > 2)
-    const animals: Animal[] = [{sex: 'male', matings: [], base: 0}, {sex: 'female', matings: [], base: 1}, ...(few ? [] : [{sex: 'female', matings: [], base: null} as const])]
+    const animals: Animal[] = [{sex: 'male', matings: [], base: 0}, {sex: 'female', matings: [], base: 1}, ...(and === null && few ? [] : [{sex: and === 'found' ? 'male' : 'female', matings: [], base: null} as const])]
+    const cocks = () => animals.flatMap((animal, number) => (animal.sex === 'male' ? [number] : [])), hens = () => animals.flatMap((animal, number) => (animal.sex === 'female' ? [number] : []))
+    const pick = (list: readonly number[], at: number): number | null => (at % 11 === 10 ? null : list[at % list.length] ?? null)
     sexes.forEach((sex, index) => {
-      const cocks = animals.flatMap((animal, number) => (animal.sex === 'male' ? [number] : [])), hens = animals.flatMap((animal, number) => (animal.sex === 'female' ? [number] : []))
       const drawn = (parents[index] ?? []).slice(0, plain[index] ? 1 : 2)
-      const sum = drawn.reduce((all, {weight}) => all + weight, 0)
-      const pick = (list: readonly number[], at: number): number | null => (at % 11 === 10 ? null : list[at % list.length] ?? null)
-      const matings = new Map<string, Mating>()
-      for (const {sire, dam, weight} of drawn) {
-        const pair = {sire: pick(cocks, sire), dam: pick(hens, dam)}, key = `${pair.sire} ${pair.dam}`
-        matings.set(key, {...pair, chance: (matings.get(key)?.chance ?? 0) + weight / sum})
-      }
-      animals.push({sex, matings: [...matings.values()], base: null})
+      animals.push({sex, matings: together(drawn.map(({sire, dam, weight}) => ({sire: pick(cocks(), sire), dam: pick(hens(), dam), chance: weight}))), base: null})
     })
+    if (and === 'family') {
+      const candidates = hens().slice(-2), chance = (1 - neither) / candidates.length, hen = animals.length, males = cocks()
+      animals.push({sex: 'female', matings: [], base: 1, oneOf: candidates.map(animal => ({animal, chance}))})
+      const dams = [...candidates.map(dam => ({dam, chance})), ...(neither > 0 ? [{dam: null, chance: neither}] : [])]
+      for (const drawn of parents.slice(loci.length > 1 ? -1 : -2)) {
+        animals.push({sex: 'female', base: null, damStandIn: hen, matings: together(drawn.flatMap(({sire, weight}) => dams.map(({dam, chance: of}) => ({sire: males[sire % males.length] ?? 0, dam, chance: weight * of}))))})
+      }
+    }
+    if (and === 'found') {
+      const candidates = cocks().slice(-2), hen = hens().at(-1) ?? null, cock = animals.length
+      animals.push({sex: 'male', matings: [], base: 0, oneOf: candidates.map(animal => ({animal, chance: (1 - neither) / candidates.length}))})
+      animals.push({sex: 'female', base: null, matings: together([{sire: cock, dam: hen, chance: 2}, ...(plain[0] ? [] : [{sire: 0, dam: hen, chance: 1}])])})
+    }
     const wholes = shares.map(byLocus => byLocus.map(list => {
       const sum = list.reduce((all, each) => all + each, 0)
       return list.map(each => each / sum)
@@ -90,7 +108,21 @@ export function randomFlock({loci, linkages = [], looks}: Genetics, chicks = 3):
         const only = looks[trait]?.seenIn
         return scored.length === 0 || (only && animals[animal]?.sex !== only) ? [] : [{trait, scored}]
       })),
-      tested: () => null,
+      tested: animal => tested[animal] ?? null,
     }
   })
 }
+
+/** like pairs summed, all made to sum to 1 */
+function together(matings: readonly Mating[]): readonly Mating[] {
+  const sum = matings.reduce((all, {chance}) => all + chance, 0), pairs = new Map<string, Mating>()
+  for (const {sire, dam, chance} of matings) {
+    const key = `${sire} ${dam}`
+    pairs.set(key, {sire, dam, chance: (pairs.get(key)?.chance ?? 0) + chance / sum})
+  }
+  return [...pairs.values()]
+}
+
+const somePattern = ({alleles, on}: Locus): fc.Arbitrary<GenotypePattern> =>
+  fc.tuple(fc.nat(alleles.length - 1), fc.oneof(fc.constant('any' as const), fc.nat(alleles.length - 1), ...(on === 'Z' ? [fc.constant('none' as const)] : [])))
+    .map(([one, other]): GenotypePattern => (typeof other === 'number' && other < one ? [other, one] : [one, other]))
