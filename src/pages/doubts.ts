@@ -60,18 +60,18 @@ const candidateName = ({bird}: Candidate): Cell => (bird ? {text: bird.band, lin
 function parentTable(moved: readonly LikeliestParent[]): Table | null {
   if (moved.length === 0) return null
   return {
-    caption: 'Who was it?', columns: [{head: 'Chick'}, {head: 'Candidate'}, {head: 'By the records', number: true}, {head: 'By its looks too', number: true}],
+    caption: 'Who was it?', columns: [{head: 'Chick'}, {head: 'Candidate'}, {head: 'By the records', number: true}, {head: 'By its looks too', number: true}, {head: 'What speaks'}],
     rows: moved.flatMap(({chick, role, candidates}) => candidates.map((candidate, place): readonly Cell[] => {
       const link = linkOf(chick), name = `${nameOf(chick)}, ${role}`
-      return [place > 0 || link === null ? name : {text: name, link}, candidateName(candidate), chance(candidate.recorded), `${chance(candidate.now)}${evidenceWords(candidate)}`]
+      return [place > 0 || link === null ? name : {text: name, link}, candidateName(candidate), chance(candidate.recorded), chance(candidate.now), evidenceWords(candidate)]
     })),
   }
 }
 
-/** ` (comb 2.1 times)`: what speaks for or against, where it speaks at all */
+/** `comb × 2.1`: what speaks for or against, where it speaks at all */
 function evidenceWords({evidence}: Candidate): string {
   const told = evidence.filter(({times}) => times > 1.2 || times < 1 / 1.2).map(({traits, times}) => `${listWords(traits.map(({name}) => name.toLowerCase()))} ${times === 0 ? 'rules it out' : `× ${rounded(times, 1)}`}`)
-  return told.length === 0 ? '' : ` (${told.join(', ')})`
+  return told.length === 0 ? NOTHING : told.join(', ')
 }
 
 export function doubtsPage(findings: Findings): Page {

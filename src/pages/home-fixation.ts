@@ -5,7 +5,7 @@ import type {ThrowBacks} from '../findings/throw-backs.ts'
 import {AS_GOOD_AS, chance} from './chance-words.ts'
 import {hasDoubts} from './doubts.ts'
 import {birdPath, DOUBTS, traitPath} from './links.ts'
-import {counted, figured, listWords, NOTHING, rounded, sentence} from './numbers.ts'
+import {counted, countWord, figured, listWords, NOTHING, rounded, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {unwantedWords} from './trait-hidden.ts'
 
@@ -27,12 +27,12 @@ const MOST_NAMED = 3
 export function homeFixation(findings: Findings): HomeFixation | null {
   const {fixation, throwBacks} = findings, own = fixation.filter(({birds}) => birds > 0)
   if (own.length === 0) return null
-  const fixed = own.filter(each => each.fixed)
+  const fixed = own.filter(each => each.fixed), loose = own.filter(each => !each.exact)
   return {
-    words: `${fixed.length === own.length ? 'Fixed in all' : fixed.length === 0 ? 'Fixed in none' : `Fixed in ${fixed.length}`} of the ${counted(own.length, 'required trait')} whose genes are known, by what ${figured(own[0]?.birds ?? 0, 'living breeder')} may carry between them.`,
+    words: `${fixed.length === own.length ? 'Fixed in all' : fixed.length === 0 ? 'Fixed in none' : `Fixed in ${countWord(fixed.length)}`} of the ${counted(own.length, 'required trait')} whose genes are known, by what ${figured(own[0]?.birds ?? 0, 'living breeder')} may carry between them.${loose.length === 0 ? '' : loose.length === own.length ? ' The chances are approximate.' : ` Approximate: ${listWords(loose.map(({trait}) => trait.name.toLowerCase()))}.`}`,
     table: {
       columns: [{head: 'Trait'}, {head: 'None carries it', number: true}, {head: 'Carriers expected', number: true}],
-      rows: own.map((each): readonly Cell[] => [{text: `${each.trait.name}, ${unwantedWords(each)}`, link: `${traitPath(each.trait)}#may-hide`}, `${chance(each.clean)}${each.exact ? '' : '*'}`, rounded(each.carriers, 1)]),
+      rows: own.map((each): readonly Cell[] => [{text: `${each.trait.name}, ${unwantedWords(each)}`, link: `${traitPath(each.trait)}#may-hide`}, chance(each.clean), rounded(each.carriers, 1)]),
     },
     inTheWay: own.filter(({inTheWay, fixed: is}) => inTheWay.length > 0 && !is).map(each => ({head: each.trait.name, birds: each.inTheWay.slice(0, MOST_NAMED).map(one => birdInTheWay(one, each))})),
     warning: warningWords(throwBacks), doubts: hasDoubts(findings) ? {text: `${sentence(counted(findings.impossibleFamilies.length, 'look'))} that the parents hardly give`, link: DOUBTS} : null,
@@ -40,8 +40,8 @@ export function homeFixation(findings: Findings): HomeFixation | null {
 }
 
 function birdInTheWay({bird, carries, ifDropped, testChicks}: Fixation['inTheWay'][number], {clean}: Fixation): HomeFixation['inTheWay'][number]['birds'][number] {
-  const gain = ifDropped - clean >= 0.0005 ? `, without it ${chance(ifDropped)}` : ''
-  return {text: bird.band, link: birdPath(bird), says: carries > AS_GOOD_AS ? `a carrier${gain}` : `${chance(carries)}${gain}${testChicks === null ? '' : `, ${figured(testChicks, 'test chick')}`}`}
+  const gain = ifDropped - clean >= 0.0005 ? `; without it ${chance(ifDropped)}` : ''
+  return {text: bird.band, link: birdPath(bird), says: carries > AS_GOOD_AS ? `a carrier${gain}` : `${chance(carries)}${testChicks === null ? '' : `, ${figured(testChicks, 'test chick')}`}${gain}`}
 }
 
 /** Empty where no pen stands or nothing will throw back. */

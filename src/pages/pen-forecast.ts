@@ -10,6 +10,7 @@ import {listWords, NOTHING, rounded} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
 import {CAUTIONS} from './trait-inheritance.ts'
+import {bandCell} from './trait-segregation.ts'
 
 export interface PenForecast {
   /** the gravest first */
@@ -41,7 +42,7 @@ function cautionsOf(forecasts: readonly MatingForecast[]): PenForecast['cautions
     `${sire.band} × ${dam.band}, ${listWords(all.map(({group, share}) => `${chance(share)} by ${listWords(group.loci.map(({symbol}) => symbol))}`))}`)
   const said = new Map<string, {readonly head: string; readonly symbol: string; most: number}>()
   for (const [about, head] of CAUTIONS) {
-    for (const caution of forecasts.flatMap(({cautions}) => cautions).filter(each => each.about === about)) {
+    for (const caution of forecasts.flatMap(({cautions}) => cautions).filter(each => each.about === about && !namesOther(each))) {
       const before = said.get(caution.says)
       said.set(caution.says, {head, symbol: caution.locus.locus.symbol, most: Math.max(before?.most ?? 0, caution.chance)})
     }
@@ -52,10 +53,14 @@ function cautionsOf(forecasts: readonly MatingForecast[]): PenForecast['cautions
   ]
 }
 
+/** `s^al` in a caution, where the project's own locus does not have it: it speaks of other birds. */
+const namesOther = ({says, locus: {locus}}: MatingForecast['cautions'][number]): boolean =>
+  (says.match(/\b[A-Za-z]+\^[A-Za-z]+/g) ?? []).some(allele => !locus.alleles.includes(allele))
+
 function pairTable(forecasts: readonly MatingForecast[], traits: readonly Trait[]): Table {
   return {
-    caption: 'What each pair will give', columns: [{head: 'Sire × dam'}, ...traits.map(({name}) => ({head: name}))],
-    rows: forecasts.map((forecast): readonly Cell[] => [`${forecast.sire.band} × ${forecast.dam.band}`, ...traits.map(trait => looksWords(trait, forecast))]),
+    caption: 'What each pair will give', columns: [{head: 'Dam'}, {head: 'Sire'}, ...traits.map(({name}) => ({head: name}))],
+    rows: forecasts.map((forecast): readonly Cell[] => [bandCell(forecast.dam), bandCell(forecast.sire), ...traits.map(trait => looksWords(trait, forecast))]),
   }
 }
 

@@ -7,6 +7,7 @@ import {looksRight} from '../findings/wanted-look.ts'
 import type {UnwantedAlleles} from '../findings/unwanted-alleles.ts'
 import type {Logbook, Trait} from '../logbook/book.ts'
 import {AS_GOOD_AS, chance} from './chance-words.ts'
+import {birdPath} from './links.ts'
 import {figured, listWords, NOTHING, rounded, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {birdWord} from './sex-words.ts'
@@ -15,11 +16,17 @@ import {bandCell} from './trait-segregation.ts'
 
 export interface HiddenAtLocus {
   readonly words: readonly string[]
+  /** the likeliest */
   readonly birds: Table | null
+  /** the rest in a line, or empty */
+  readonly others: readonly {readonly text: string; readonly link: string; readonly says: string}[]
   readonly test: string
   /** `Exact.` */
   readonly how: string
 }
+
+/** Birds with a row of their own. */
+const MOST_ROWS = 20
 
 /** `p+`, `s+ or s^al` */
 export const unwantedWords = ({locus, unwanted}: UnwantedAlleles): string => listWords(unwanted.map(allele => locus.alleles[allele] ?? ''), 'or')
@@ -30,7 +37,8 @@ export function hiddenOf(trait: Trait, findings: Findings): readonly HiddenAtLoc
     const fixation = findings.fixation.find(each => each.trait === trait && each.locus === carriers.locus)
     return {
       words: [...(fixation ? [fixationWords(fixation)] : []), ...(back ? [throwBackWords(back)] : []), carriersWords(carriers)],
-      birds: carriers.birds.length === 0 ? null : carriersTable(carriers, findings.book, fixation), test: testWords(carriers),
+      birds: carriers.birds.length === 0 ? null : carriersTable(carriers, findings.book, fixation),
+      others: carriers.birds.slice(MOST_ROWS).map(({bird, carries}) => ({text: bird.band, link: birdPath(bird), says: chance(carries)})), test: testWords(carriers),
       how: carriers.exact && (fixation?.exact ?? true) && (back?.exact ?? true) ? 'Exact.' : 'Approximate.',
     }
   })
@@ -61,12 +69,12 @@ function carriersWords(carriers: LivingCarriers): string {
   return `${sentence(figured(birds.length, 'living bird'))} may hide ${allele}${sure === 0 ? '' : `, ${sure} of them for certain`}; the likeliest first.${shown}`
 }
 
-function carriersTable({birds}: LivingCarriers, {project, asOf}: Logbook, fixation: Fixation | undefined): Table {
+function carriersTable(carriers: LivingCarriers, {project, asOf}: Logbook, fixation: Fixation | undefined): Table {
   const inTheWay = new Map(fixation?.inTheWay.map(each => [each.bird, each] as const))
   return {
-    caption: 'Living birds that may hide it',
+    caption: `Living birds that may hide ${unwantedWords(carriers)}`,
     columns: [{head: 'Bird'}, {head: 'Carries', number: true}, {head: 'Chicks to clear', number: true}, {head: 'If not bred from', number: true}, {head: 'What'}],
-    rows: birds.map(({bird, carries, breeder, testChicks}): readonly Cell[] => {
+    rows: carriers.birds.slice(0, MOST_ROWS).map(({bird, carries, breeder, testChicks}): readonly Cell[] => {
       const without = inTheWay.get(bird)
       return [bandCell(bird), chance(carries), carries > AS_GOOD_AS ? 'a carrier' : testChicks === null ? NOTHING : String(testChicks), without ? chance(without.ifDropped) : NOTHING,
         `${stepWords(bird)} ${birdWord(bird, project.species, asOf)}${breeder ? ', breeding' : ''}`]
