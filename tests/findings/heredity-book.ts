@@ -25,7 +25,7 @@ export function heredityBook(birds: readonly string[], alleles = '{P: {P: 50%, p
   const records = birds.map(line => {
     const [band = '', sex = '', sire = '-', dam = '-', ...more] = line.trim().split(/\s+/)
     const fields = more.map(each => each.replace('=', ': ').replaceAll('~', ' '))
-    const depth = sire === '-' ? 0 : 1 + Math.max(generation.get(sire) ?? 0, generation.get(dam) ?? 0)
+    const depth = sire === '-' ? 0 : 1 + Math.max(...`${sire}~${dam}`.split(/[{}:,~%]+/).map(each => generation.get(each) ?? 0))
     generation.set(band, depth)
     const of = sire === '-' ? ['strain: holm-white'] : [`sire: ${sire.replaceAll('~', ' ')}`, `dam: ${dam.replaceAll('~', ' ')}`, `hatched: ${2022 + depth}-04-01`]
     return [`birds/${band}.md`, `---\nband: ${band}\nsex: ${sex}\n${[...of, ...fields].join('\n')}\n---\n`] as const
