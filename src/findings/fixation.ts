@@ -35,7 +35,7 @@ export interface InTheWay {
   readonly ifDropped: number
   /** what `clean` would be were it proved without */
   readonly ifProved: number
-  /** clean chicks of a mate with two doses of the unwanted allele that would leave one chance in a hundred; null for a hen at a locus of the Z, whose own look tells, and where no number would */
+  /** clean chicks, rightly read, of a mate with two doses of the unwanted allele that would leave one chance in a hundred; null for a hen at a locus of the Z, whose own look tells, and where no number would */
   readonly testChicks: number | null
 }
 
