@@ -28,6 +28,9 @@ interface Cluster {
 
 type Direction = 'later' | 'earlier'
 
+/** After so many sweeps messages that still swing are held back by half. */
+const PATIENCE = 30
+
 /**
  * Messages on a graph of clusters: each tells a neighbour what it knows, from its own factors and all other neighbours, of the variables they share.
  *
@@ -56,6 +59,8 @@ export class ClusterMessages {
   readonly #receiver: number[] = []
   /** by cluster: whether it has something new to tell */
   readonly #news: Readonly<Record<Direction, Uint8Array>>
+  /** share of the old message that a new one keeps */
+  #held = 0
   readonly #room = new WorkingTables()
 
   /** @param factors by the numbers that the graph gives them */
@@ -73,9 +78,11 @@ export class ClusterMessages {
     this.#sweep(all, 'later', settled)
     if (onRings.length > 0) {
       do {
+        this.#held = sweeps > PATIENCE ? 0.5 : 0
         change = Math.max(this.#sweep(onRings, 'earlier', settled), this.#sweep(onRings, 'later', settled))
         sweeps++
       } while (change > settled && sweeps < most)
+      this.#held = 0
     }
     this.#sweep(all, 'earlier', settled)
     this.sweeps = sweeps
@@ -150,7 +157,10 @@ export class ClusterMessages {
       const cluster = clusters[direction === 'later' ? turn : last - turn] ?? 0
       if (news[cluster] === 0) continue
       news[cluster] = 0
-      change = Math.max(change, this.#send(cluster, direction, settled))
+      const most = this.#send(cluster, direction, settled)
+      // what was held back is yet to be told
+      if (this.#held > 0 && most > settled / 10) news[cluster] = 1
+      change = Math.max(change, most)
     }
     return change
   }
@@ -206,8 +216,11 @@ export class ClusterMessages {
       if (further) multiplyEach(product, further)
       makeWhole(product)
       let most = 0
-      for (let entry = 0; entry < entries; entry++) most = Math.max(most, Math.abs((product[entry] ?? 0) - (message[entry] ?? 0)))
-      message.set(product)
+      for (let entry = 0; entry < entries; entry++) {
+        const old = message[entry] ?? 0, fresh = product[entry] ?? 0
+        most = Math.max(most, Math.abs(fresh - old))
+        message[entry] = fresh + this.#held * (old - fresh)
+      }
       if (most > settled / 10) this.#news.later[to] = this.#news.earlier[to] = 1
       change = Math.max(change, most)
       keptFromVanishing(known, multiplyEach(known, this.#brought(way)))
