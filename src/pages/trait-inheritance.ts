@@ -19,7 +19,7 @@ export interface KnownView {
   /** Markdown */
   readonly body: string
   /** the gravest first */
-  readonly cautions: readonly {readonly head: string; readonly says: string}[]
+  readonly cautions: readonly {readonly about: (typeof CAUTIONS)[number][0]; readonly head: string; readonly says: string}[]
   readonly beliefs: readonly {readonly heard: string; readonly right: string}[]
   readonly doubts: readonly string[]
   /** gene, dominance and sources, a sentence each */
@@ -86,7 +86,7 @@ function knownViews(loci: readonly Locus[], all: Logbook['loci']): readonly Know
     for (const {says} of cautions) cautioned.add(says)
     return [{
       head: `${symbol}, ${within(known.name)}`, body: known.body.trim(), beliefs, doubts: known.doubts, words: knownWords(known),
-      cautions: CAUTIONS.flatMap(([about, head]) => cautions.filter(caution => caution.about === about).map(({says}) => ({head, says}))),
+      cautions: CAUTIONS.flatMap(([about, head]) => cautions.filter(caution => caution.about === about).map(({says}) => ({about, head, says}))),
     }]
   })
 }

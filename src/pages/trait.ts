@@ -13,6 +13,8 @@ import {courseOf, standingWords} from './trait-course.ts'
 import type {Course} from './trait-course.ts'
 import {inheritanceOf} from './trait-inheritance.ts'
 import type {Inheritance} from './trait-inheritance.ts'
+import {traitFrequencies} from './trait-frequencies.ts'
+import type {TraitFrequencies} from './trait-frequencies.ts'
 import {hiddenOf} from './trait-hidden.ts'
 import type {HiddenAtLocus} from './trait-hidden.ts'
 import {scoreDisputes} from './trait-scores.ts'
@@ -28,6 +30,9 @@ export interface TraitView {
   readonly course: Course
   /** one entry for each locus with alleles that are not wanted */
   readonly hidden: readonly HiddenAtLocus[]
+  readonly frequencies: TraitFrequencies | null
+  /** what is lethal or hurts the bird, from what is known of its loci: said before anything else */
+  readonly grave: readonly {readonly head: string; readonly says: string}[]
   readonly segregation: TraitSegregation | null
   readonly inheritance: Inheritance
   readonly strains: Table | null
@@ -60,12 +65,16 @@ function strainTable(trait: Trait, {book}: Findings): Table | null {
   return rows.length === 0 ? null : {columns: [{head: 'Strain'}, {head: 'Breeds true for'}], rows}
 }
 
+/** Lethal ones first. */
+const graveOf = ({known}: Inheritance): TraitView['grave'] => (['lethal', 'welfare'] as const).flatMap(about => known.flatMap(({cautions}) => cautions.filter(each => each.about === about)))
+
 export function traitPage(trait: Trait, findings: Findings): Page {
   const misscored = findings.misscoring.find(each => each.trait === trait) ?? null
+  const course = courseOf(trait, findings), inheritance = inheritanceOf(trait, findings.book)
   const view: TraitView = {
     name: trait.name, facts: facts(trait, findings),
     lead: `${trait.required ? 'Required by the standard' : sentence(KINDS[trait.kind])}. ${standingWords(trait, findings)}`,
-    course: courseOf(trait, findings), hidden: hiddenOf(trait, findings), segregation: traitSegregation(trait, findings), inheritance: inheritanceOf(trait, findings.book), strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body, plates: plates(trait.photos ?? [], trait.name, false),
+    course, frequencies: traitFrequencies(trait, findings, course.figures.length), grave: graveOf(inheritance), hidden: hiddenOf(trait, findings), segregation: traitSegregation(trait, findings), inheritance: {...inheritance, known: inheritance.known.map(known => ({...known, cautions: known.cautions.filter(({about}) => about === 'breeding')}))}, strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body, plates: plates(trait.photos ?? [], trait.name, false),
   }
   return {path: traitPath(trait), template: 'trait', title: trait.name, section: 'traits', view, search: {kind: 'trait', words: `${trait.name} ${trait.states.join(' ')} ${trait.loci.map(({symbol}) => symbol).join(' ')}`}}
 }

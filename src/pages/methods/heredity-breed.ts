@@ -1,8 +1,9 @@
 import {fitOfCounts} from '../../statistics/fit-of-counts.ts'
 import {holm} from '../../statistics/holm.ts'
 import {truncatedFit} from '../../statistics/truncated-fit.ts'
+import {wilsonInterval} from '../../statistics/wilson-interval.ts'
 import {testChance} from '../chance-words.ts'
-import {percentSign, rounded} from '../numbers.ts'
+import {limits, percentSign, rounded} from '../numbers.ts'
 import {exampleFlock, founders} from './example-flock.ts'
 import {exampleGenotypes, SKIN, WHITE_OR_YELLOW} from './example-heredity.ts'
 import type {Method} from './method.ts'
@@ -103,4 +104,19 @@ const impossible: Method = {
   },
 }
 
-export const heredityBreedMethods: readonly Method[] = [forecast, segregation, fixation, likeliestSire, impossible]
+const frequencies: Method = {
+  id: 'frequencies',
+  title: 'How common an allele is',
+  question: 'Is yellow getting rarer from step to step?',
+  definition: 'The copies of the allele among all genes at its locus, of every chick of a step that hatched, and of those that had or may have had chicks. Where genotypes are known they are counted; else every genotype counts by its chance. On the Z a cock has two copies and a hen one, so males and females stand apart as well as together.',
+  formula: 'p = Σ copies / Σ genes        on the Z p = (2 n♂ p♂ + n♀ p♀) / (2 n♂ + n♀)',
+  letters: [['n', 'birds'], ['p', 'share of the allele']],
+  edges: '- The interval is Wilson’s, on as many genes as a count would need to be as sure; what is not known of the genotypes makes it wider.\n- Brothers and sisters are not independent, so the truth is wider still.\n- Birds of pure strains, and chicks of tallies on which nothing was seen, are left out.',
+  source: 'A plain count; the interval after Wilson 1927, J. Am. Stat. Assoc. 22:209–212.',
+  example: {
+    given: 'Eight cocks with a share of 25% gold, six hens with 50%: together',
+    gives: () => `${percentSign((2 * 8 * 0.25 + 6 * 0.5) / (2 * 8 + 6))}, 7 of 22 genes (${limits(wilsonInterval(7, 22))}).`,
+  },
+}
+
+export const heredityBreedMethods: readonly Method[] = [forecast, segregation, frequencies, fixation, likeliestSire, impossible]
