@@ -32,6 +32,7 @@ export function traitSegregation(trait: Trait, {segregation}: Pick<Findings, 'se
   const leftWords = left ? [
     ...(left.unsure > 0 ? [`${left.unsure} of parents that are outside the book or not known for sure`] : []), ...(left.phase > 0 ? [`${left.phase} of which it is not known how two linked loci lie`] : []),
     ...(left.unsaid > 0 ? [`${left.unsaid} that may have a look no rule names`] : []), ...(left.sexUnknown > 0 ? [`${left.sexUnknown} of unknown sex, where the sexes differ`] : []),
+    ...(left.alike > 0 ? [`${left.alike} that could look one way only, and do`] : []),
   ] : []
   if (matings.length === 0 && leftWords.length === 0) return null
   const open = matings.filter(mating => mating.questions !== null)
