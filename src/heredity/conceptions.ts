@@ -1,9 +1,19 @@
 import {allelesAt, geneBlocks, type GeneBlock} from './gene-block.ts'
 import type {Probable} from './genotype-probabilities.ts'
 import {genotypeOf, handedOn} from './handed-on.ts'
-import type {Alleles} from './locus.ts'
+import type {Alleles, Linkage, Locus} from './locus.ts'
 import type {Sex} from './look-likelihood.ts'
-import type {Homologues, StatedMating} from './mating-forecast.ts'
+
+/** What stands on the two chromosomes of a parent at one locus: first on the one, second on the other, so that phase is told. `null`: a hen's missing Z. */
+export type Homologues = readonly [number, number | null]
+
+/** Two parents of known genotypes, the places of `sire` and `dam` those of `loci`. */
+export interface StatedParents {
+  readonly loci: readonly Locus[]
+  readonly linkages: readonly Linkage[]
+  readonly sire: readonly Homologues[]
+  readonly dam: readonly Homologues[]
+}
 
 /**
  * With what genotypes do two birds conceive chicks of one sex? Mendel’s rules over every locus, blocks of linked loci by their gametes, before anything lethal
@@ -12,7 +22,7 @@ import type {Homologues, StatedMating} from './mating-forecast.ts'
  * @throws RangeError where a parent's genotype is not one of its sex and locus
  * @returns every genotype that can be, each once; they sum to 1
  */
-export function conceptions({loci, linkages, sire, dam}: Omit<StatedMating, 'traits'>, sex: Sex): readonly Probable<readonly Alleles[]>[] {
+export function conceptions({loci, linkages, sire, dam}: StatedParents, sex: Sex): readonly Probable<readonly Alleles[]>[] {
   return geneBlocks(loci, linkages).reduce<readonly Probable<readonly Alleles[]>[]>((all, block) => {
     const own = atBlock(block, sire, dam, sex)
     return all.flatMap(({is, probability}) => own.map(each => {

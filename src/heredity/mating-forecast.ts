@@ -1,19 +1,11 @@
-import {conceptions} from './conceptions.ts'
+import {conceptions, type Homologues, type StatedParents} from './conceptions.ts'
 import type {Probable} from './genotype-probabilities.ts'
-import type {Alleles, Linkage, Locus} from './locus.ts'
+import type {Alleles} from './locus.ts'
 import {lookOf, type LookRules} from './look-rules.ts'
 import type {Sex} from './look-likelihood.ts'
 
-/** What stands on the two chromosomes of a parent at one locus: first on the one, second on the other, so that phase is told. `null`: a hen's missing Z. */
-export type Homologues = readonly [number, number | null]
-
-/** What a mating is forecast from, the places of `sire` and `dam` those of `loci`. */
-export interface StatedMating {
-  readonly loci: readonly Locus[]
-  readonly linkages: readonly Linkage[]
+export interface StatedMating extends StatedParents {
   readonly traits: readonly LookRules[]
-  readonly sire: readonly Homologues[]
-  readonly dam: readonly Homologues[]
 }
 
 /** Looks of several traits on one chick. */

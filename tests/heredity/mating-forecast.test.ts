@@ -3,7 +3,8 @@ import {describe, expect, it} from 'vitest'
 import {readGenotype} from '../../src/heredity/genotype-notation.ts'
 import type {Locus} from '../../src/heredity/locus.ts'
 import type {LookRule, LookRules} from '../../src/heredity/look-rules.ts'
-import {forecastOf, looksOf, lostOfUnphased, phasesOf, type ForecastOfSex, type Homologues, type StatedMating} from '../../src/heredity/mating-forecast.ts'
+import type {Homologues} from '../../src/heredity/conceptions.ts'
+import {forecastOf, looksOf, lostOfUnphased, phasesOf, type ForecastOfSex, type StatedMating} from '../../src/heredity/mating-forecast.ts'
 
 const P: Locus = {symbol: 'P', on: 'autosome', alleles: ['P', 'p+']}, R: Locus = {symbol: 'R', on: 'autosome', alleles: ['R', 'r+']}
 const S: Locus = {symbol: 'S', on: 'Z', alleles: ['S', 's+']}, K: Locus = {symbol: 'K', on: 'Z', alleles: ['K', 'k+']}
