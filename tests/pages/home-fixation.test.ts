@@ -1,0 +1,37 @@
+import {describe, expect, it} from 'vitest'
+import {homeFixation} from '../../src/pages/home-fixation.ts'
+import {doubtsPage, hasDoubts, type DoubtsView} from '../../src/pages/doubts.ts'
+import {COMB, heredityBook} from '../findings/heredity-book.ts'
+
+const PEN = {'pens/2024-A.md': '---\nseason: 2024\nfrom: 2024-02-01\nmales: [x]\nfemales: [y]\n---\n'}
+const fell = (tested: string) => ({'birds/A.md': `---\nband: A\nsex: male\nstrain: fell-buff\ntested: ${tested}\n---\n`})
+
+describe('homeFixation(findings)', () => {
+  it('gives the joint chance, the birds in the way and what will throw back', () => {
+    const {findings} = heredityBook(['A male - -', 'B female - - tested={P:~P/p+}', 'x male A B comb=pea', 'y female A B comb=pea'], undefined, {...PEN, ...fell('{P: P/p+}')})
+    const found = homeFixation(findings)
+    // by hand: ⅓ · ⅓; without one of them ⅓; ⅔ · ⅔ · ¼
+    expect(found?.words).toBe('Fixed in none of the one required trait whose genes are known, by what 2 living breeders may carry between them.')
+    expect(found?.table.rows[0]?.slice(1)).toEqual(['11.1%', '1.3'])
+    expect(found?.inTheWay[0]?.birds.map(({text, says}) => `${text} ${says}`)).toEqual(['x 66.7%, 8 test chicks; without it 33.3%', 'y 66.7%, 8 test chicks; without it 33.3%'])
+    expect(found?.warning).toBe('From the pens as they stand, 11.1% of the chicks will not be as wanted in comb.')
+    expect(found?.doubts).toBeNull()
+  })
+
+  it('is not there where nothing breeds', () => expect(homeFixation(heredityBook(['A male - -']).findings)).toBeNull())
+})
+
+describe('doubtsPage(findings)', () => {
+  const comb = COMB.replace('required: yes\n', 'required: yes\nmisscoring: 1%\n')
+  const {findings} = heredityBook(['A male - - comb=single', 'B female - - comb=single', 'x male A B comb=pea', ...[1, 2, 3, 4].map(number => `c${number} male A B comb=single`)], undefined, {'traits/comb.md': comb})
+  const view = doubtsPage(findings).view as DoubtsView
+
+  it('lists a chick whose look its parents can hardly give, and names no keeper', () => {
+    expect(hasDoubts(findings)).toBe(true)
+    expect(view.chicks.map(({name}) => name)).toEqual(['x'])
+    expect(view.chicks[0]?.says).toMatch(/^Comb scored pea, as .* of its family would be; with a chance of .* that is wrong/)
+    expect(view.chicks[0]?.explanations).toContain('look at the bird again')
+  })
+
+  it('is not made where nothing is in doubt', () => expect(hasDoubts(heredityBook(['A male - - comb=pea']).findings)).toBe(false))
+})
