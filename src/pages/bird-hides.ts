@@ -8,7 +8,7 @@ import {listWords} from './numbers.ts'
 
 export interface BirdHides {
   readonly lines: readonly {
-    /** the trait that the locus is named after: `Skin` */
+    /** the trait that rests on the locus: `Skin`; with its symbol where the trait rests on several */
     readonly head: string
     /** `W+/W+ 85.0%, W+/w 15.0%` */
     readonly chances: string
@@ -44,6 +44,6 @@ function isOpen({locus, open, looks}: HiddenAtLocus, bird: Bird, {heredity}: Fin
 }
 
 function headOf({locus}: HiddenAtLocus, {book}: Findings): string {
-  const names = book.traits.filter(trait => trait.shows.length > 0 && trait.loci.includes(locus)).map(({name}) => name), [first = locus.symbol] = names
-  return first
+  const first = book.traits.find(trait => trait.shows.length > 0 && trait.loci.includes(locus))
+  return first ? `${first.name}${first.loci.length > 1 ? `, ${locus.symbol}` : ''}` : locus.symbol
 }

@@ -60,10 +60,10 @@ const candidateName = ({bird}: Candidate): Cell => (bird ? {text: bird.band, lin
 function parentTable(moved: readonly LikeliestParent[]): Table | null {
   if (moved.length === 0) return null
   return {
-    caption: 'Who was it?', columns: [{head: 'Chick'}, {head: 'Candidate'}, {head: 'By the records', number: true}, {head: 'By its looks too', number: true}, {head: 'What speaks'}],
+    caption: 'Who was it?', columns: [{head: 'Chick'}, {head: 'Candidate'}, {head: 'As its'}, {head: 'By the records', number: true}, {head: 'By its looks too', number: true}, {head: 'What speaks'}],
     rows: moved.flatMap(({chick, role, candidates}) => candidates.map((candidate, place): readonly Cell[] => {
-      const link = linkOf(chick), name = `${nameOf(chick)}, ${role}`
-      return [place > 0 || link === null ? name : {text: name, link}, candidateName(candidate), chance(candidate.recorded), chance(candidate.now), evidenceWords(candidate)]
+      const link = linkOf(chick), name = nameOf(chick)
+      return [place > 0 || link === null ? name : {text: name, link}, candidateName(candidate), role, chance(candidate.recorded), chance(candidate.now), evidenceWords(candidate)]
     })),
   }
 }

@@ -29,7 +29,7 @@ export function homeFixation(findings: Findings): HomeFixation | null {
   if (own.length === 0) return null
   const fixed = own.filter(each => each.fixed), loose = own.filter(each => !each.exact)
   return {
-    words: `${fixed.length === own.length ? 'Fixed in all' : fixed.length === 0 ? 'Fixed in none' : `Fixed in ${countWord(fixed.length)}`} of the ${counted(own.length, 'required trait')} whose genes are known, by what ${figured(own[0]?.birds ?? 0, 'living breeder')} may carry between them.${loose.length === 0 ? '' : loose.length === own.length ? ' The chances are approximate.' : ` Approximate: ${listWords(loose.map(({trait}) => trait.name.toLowerCase()))}.`}`,
+    words: `${own.length === 1 ? `${fixed.length === 1 ? 'Fixed' : 'Not fixed yet'} in the one required trait` : `Fixed in ${fixed.length === own.length ? 'all' : fixed.length === 0 ? 'none' : countWord(fixed.length)} of the ${counted(own.length, 'required trait')}`} whose genes are known, by what ${figured(own[0]?.birds ?? 0, 'living breeder')} may carry between them.${loose.length === 0 ? '' : loose.length === own.length ? ' The chances are approximate.' : ` Approximate: ${listWords(loose.map(({trait}) => trait.name.toLowerCase()))}.`}`,
     table: {
       columns: [{head: 'Trait'}, {head: 'None carries it', number: true}, {head: 'Carriers expected', number: true}],
       rows: own.map((each): readonly Cell[] => [{text: `${each.trait.name}, ${unwantedWords(each)}`, link: `${traitPath(each.trait)}#may-hide`}, chance(each.clean), rounded(each.carriers, 1)]),

@@ -37,6 +37,13 @@ describe('birdHides(bird, findings)', () => {
       .toEqual(['nothing at p+/p+ and s+/-', 'Worked exactly'])
   })
 
+  it('names the locus too where a trait rests on several', () => {
+    const walnut = '---\nname: Comb\nstates: [walnut, rose, pea, single]\ntarget: walnut\nloci: [R, P]\n---\n'
+    const found = hides('h', ['A male - - tested={R:~R/r+,~P:~P/P}', 'B female - - tested={R:~R/r+,~P:~P/P}', 'h female A B comb=walnut'], undefined, {'traits/comb.md': walnut})
+    // by hand: walnut of R/r+ × R/r+ is R/R with ⅓
+    expect(found).toEqual(['Comb, R R/r+ 66.7%, R/R 33.3%: her sire A carries r+, her dam B carries it.', 'nothing at P/P', 'Worked exactly'])
+  })
+
   it('says what a strain is, and that nothing is known of one', () => {
     expect(hides('h', ['h female - - comb=pea'], '{P: {P: 90%, p+: 10%}}')?.[0]).toBe('Comb P/P 81.8%, P/p+ 18.2%: of Holm White’s copies 10.0% are p+.')
     expect(hides('h', ['h female - - comb=single'], '{P: {P: 50%, p+: 50%}}', {'traits/skin.md': SKIN})?.[0]).toBe('Skin W+/w 50.0%, W+/W+ 25.0%, w/w 25.0%: nothing is known of Holm White here, so every allele is taken alike.')
