@@ -1,10 +1,10 @@
 import type {Alleles} from '../heredity/locus.ts'
 import type {Probable} from '../heredity/genotype-probabilities.ts'
-import type {Bird, Logbook, Pen, Trait} from '../logbook/book.ts'
+import type {Bird, Pen, Trait} from '../logbook/book.ts'
 import {countedValue} from './counted-value.ts'
 import {crossRatio} from './cross-ratio.ts'
-import type {Heredity, WorkedGroup} from './heredity.ts'
-import {broodsOf, knownApart} from './known-apart.ts'
+import type {Heredity} from './heredity.ts'
+import type {KnownApart, KnownOfBirds} from './known-apart.ts'
 import type {Chick} from './ladder-chicks.ts'
 import type {LocusGroup} from './locus-groups.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
@@ -47,10 +47,11 @@ const NEGLIGIBLE = 1e-4
  *
  * @see `knownApart`, `crossRatio`
  */
-export function expectedLooks(book: Logbook, heredity: Heredity, pedigree: PedigreeOfBook): ExpectedOfAll {
+export function expectedLooks(heredity: Heredity, pedigree: PedigreeOfBook, knownApart: KnownApart): ExpectedOfAll {
   const steps = new Map<string, Sums>(), pens = new Map<Pen, Sums>()
   for (const group of heredity.groups) {
-    for (const {brood: {pen, chicks}, apart} of knownApart(broodsOf(book, group.traits), group, heredity, pedigree)) {
+    const {broods, of} = knownApart(group)
+    for (const {brood: {pen, chicks}, apart} of broods.map(of)) {
       for (const trait of group.traits) {
         const ofPair = pairs(trait, group, apart, pedigree)
         for (const chick of chicks) {
@@ -111,7 +112,7 @@ function expectedOf({parentage, sex}: Chick, ofPair: OfPair): readonly number[] 
 }
 
 /** Of each pair of birds what their chicks are scored as; each pair is worked once. */
-function pairs(trait: Trait, group: LocusGroup, apart: WorkedGroup, pedigree: PedigreeOfBook): OfPair {
+function pairs(trait: Trait, group: LocusGroup, apart: KnownOfBirds, pedigree: PedigreeOfBook): OfPair {
   const parents = new Map<Bird, readonly Probable<readonly Alleles[]>[]>(), known = new Map<string, readonly number[] | null>()
   const genotypes = (bird: Bird) => {
     const found = parents.get(bird) ?? genotypesOf(trait, group, apart, pedigree.numberOf(bird))
@@ -138,7 +139,7 @@ function pairs(trait: Trait, group: LocusGroup, apart: WorkedGroup, pedigree: Pe
 }
 
 /** At the loci of the trait, each locus by itself. */
-function genotypesOf({loci}: Trait, group: LocusGroup, {found}: WorkedGroup, animal: number): readonly Probable<readonly Alleles[]>[] {
+function genotypesOf({loci}: Trait, group: LocusGroup, {found}: KnownOfBirds, animal: number): readonly Probable<readonly Alleles[]>[] {
   return loci.reduce<readonly Probable<readonly Alleles[]>[]>((all, locus) => {
     const here = found.at(animal, group.loci.indexOf(locus)).filter(({probability}) => probability >= NEGLIGIBLE)
     return all.flatMap(({is, probability}) => here.map(each => ({is: [...is, each.is], probability: probability * each.probability})))

@@ -16,14 +16,19 @@ export interface Brood {
   readonly parents: ReadonlySet<Bird>
 }
 
-/** A brood, and what the flock says with the looks of its own chicks left unseen. */
+/** What stands at the loci of a group in some of its birds. */
+export interface KnownOfBirds {
+  readonly found: Pick<WorkedGroup['found'], 'at'>
+}
+
+/** A brood, and what the flock says of its parents with the looks of its own chicks left unseen. */
 export interface BroodApart {
   readonly brood: Brood
-  readonly apart: WorkedGroup
+  readonly apart: KnownOfBirds
 }
 
 /** All broods with a chick that was scored for one of these traits. */
-export function broodsOf(book: Logbook, traits: readonly Trait[]): readonly Brood[] {
+function broodsOf(book: Logbook, traits: readonly Trait[]): readonly Brood[] {
   const chicks: Chick[] = [...book.birds, ...book.hatches.flatMap(({tallies}) => tallies.filter(({count}) => count > 0))]
   const broods = new Map<string, {pen: Pen | null; chicks: Chick[]; parents: Set<Bird>}>()
   for (const chick of chicks) {
@@ -38,32 +43,50 @@ export function broodsOf(book: Logbook, traits: readonly Trait[]): readonly Broo
   return [...broods.values()]
 }
 
-/**
- * What is known of a group of loci from evidence other than a brood's own chicks. Broods that share no parent, and none of which holds a parent of the other,
- * are left unseen together: that spares working and takes no more from either than a distant relative's looks.
- */
-export function knownApart(broods: readonly Brood[], group: LocusGroup, heredity: Heredity, pedigree: PedigreeOfBook): readonly BroodApart[] {
-  const {tallies} = heredity.worked(group)
-  const batches: Brood[][] = []
-  for (const brood of broods) {
-    const batch = batches.find(others => others.every(other => !touch(brood, other)))
-    if (batch) batch.push(brood)
-    else batches.push([brood])
-  }
-  return batches.flatMap(batch => {
-    const unseen = new Set(batch.flatMap(({chicks}) => chicks.flatMap(chick => (chick.kind === 'bird' ? [pedigree.numberOf(chick)] : tallies.get(chick) ?? []))))
-    const apart = heredity.workedOtherwise(group, {unseen: animal => unseen.has(animal)})
-    return batch.map(brood => ({brood, apart}))
-  })
+/** Of one group of loci: its broods, and what is known of a brood's parents from evidence other than its own chicks. */
+export interface GroupApart {
+  readonly broods: readonly Brood[]
+  of(brood: Brood): BroodApart
 }
 
-function touch(one: Brood, other: Brood): boolean {
-  const holds = ({chicks}: Brood, {parents}: Brood): boolean => chicks.some(chick => chick.kind === 'bird' && parents.has(chick))
-  return [...one.parents].some(parent => other.parents.has(parent)) || holds(one, other) || holds(other, one)
+export type KnownApart = (group: LocusGroup) => GroupApart
+
+/** Each brood is worked when it is first asked for, and kept. */
+export function knownApart(book: Logbook, heredity: Heredity, pedigree: PedigreeOfBook): KnownApart {
+  const groups = new Map<LocusGroup, GroupApart>()
+  return group => {
+    const found = groups.get(group) ?? groupApart(book, group, heredity, pedigree)
+    groups.set(group, found)
+    return found
+  }
+}
+
+function groupApart(book: Logbook, group: LocusGroup, heredity: Heredity, pedigree: PedigreeOfBook): GroupApart {
+  const {flock, found, tallies} = heredity.worked(group), loci = group.loci.map((_, locus) => locus)
+  const kept = new Map<Brood, BroodApart>()
+  const work = (brood: Brood): BroodApart => {
+    const animals = brood.chicks.flatMap(chick => (chick.kind === 'bird' ? [pedigree.numberOf(chick)] : tallies.get(chick) ?? []))
+    const unseen = new Map(animals.map(animal => [animal, {readings: [], tested: flock.tested(animal)}] as const))
+    const parents = [...brood.parents].map(pedigree.numberOf)
+    const known = found.supposing(unseen, at => new Map(parents.map(parent => [parent, loci.map(locus => at(parent, locus))] as const)))
+    return {brood, apart: {found: {at: (animal, locus) => known.get(animal)?.[locus] ?? notAsked(animal)}}}
+  }
+  return {
+    broods: broodsOf(book, group.traits),
+    of(brood) {
+      const apart = kept.get(brood) ?? work(brood)
+      kept.set(brood, apart)
+      return apart
+    },
+  }
+}
+
+function notAsked(animal: number): never {
+  throw new RangeError(`animal ${animal} is no parent of the brood`)
 }
 
 /** What stands at the loci of a trait, where it is as good as known: the likeliest at each, when all of them together are sure. */
-export function surely({loci}: Trait, group: LocusGroup, {found}: WorkedGroup, animal: number): readonly Alleles[] | null {
+export function surely({loci}: Trait, group: LocusGroup, {found}: KnownOfBirds, animal: number): readonly Alleles[] | null {
   let chance = 1
   const alleles: Alleles[] = []
   for (const locus of loci) {

@@ -1,8 +1,8 @@
-import type {Bird, Logbook, Pen, Trait} from '../logbook/book.ts'
+import type {Bird, Pen, Trait} from '../logbook/book.ts'
 import {countedValue} from './counted-value.ts'
 import {crossRatio, writeCross, type Cross, type CrossRatio} from './cross-ratio.ts'
-import type {Heredity, WorkedGroup} from './heredity.ts'
-import {broodsOf, knownApart, surely, type BroodApart} from './known-apart.ts'
+import type {Heredity} from './heredity.ts'
+import {surely, type BroodApart, type KnownApart, type KnownOfBirds} from './known-apart.ts'
 import type {Chick} from './ladder-chicks.ts'
 import type {LocusGroup} from './locus-groups.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
@@ -25,7 +25,7 @@ export interface MatingApart {
   /** the place of the recessive state by which alone a parent is known to carry; null where the parents are known without these chicks */
   readonly knownBy: number | null
   /** the flock with the looks of these chicks unseen */
-  readonly apart: WorkedGroup
+  readonly apart: KnownOfBirds
 }
 
 /** Scored chicks that no mating takes in, by why. */
@@ -62,14 +62,14 @@ export interface MatingsApart {
 }
 
 /** Every mating whose chicks can be held against a ratio. Broods none of whose parents are known even with their chicks, or in which all are alike as they must, are not worked anew. */
-export function matingsApart(book: Logbook, pedigree: PedigreeOfBook, heredity: Heredity): MatingsApart {
+export function matingsApart(pedigree: PedigreeOfBook, heredity: Heredity, knownApart: KnownApart): MatingsApart {
   const matings: MatingApart[] = [], untested: Untested[] = []
   let passed = 0
   for (const group of heredity.groups) {
-    const broods = broodsOf(book, group.traits)
+    const {broods, of} = knownApart(group)
     // where the records contradict each other the chicks may be what makes their parents doubtful
     const worth = heredity.worked(group).found.slack > 0 ? broods : broods.filter(({chicks}) => chicks.some(chick => group.traits.some(trait => tellsOf(chick, trait, group) === 'more')))
-    const all = worth.length > 0 ? knownApart(worth, group, heredity, pedigree) : []
+    const all = worth.map(of)
     for (const trait of group.traits) {
       const left: Record<Why, number> = {unsure: 0, phase: 0, unsaid: 0, sexUnknown: 0, alike: 0}
       for (const {chicks} of broods.filter(brood => !worth.includes(brood))) passed += leftOut(chicks, trait, group, left)
@@ -133,7 +133,7 @@ export function matingsApart(book: Logbook, pedigree: PedigreeOfBook, heredity: 
   }
 
   /** What stands in all pairs that may have had the chick, where it is sure and the same in all. */
-  function crossOf(chick: Chick, trait: Trait, group: LocusGroup, worked: WorkedGroup): Cross | null {
+  function crossOf(chick: Chick, trait: Trait, group: LocusGroup, worked: KnownOfBirds): Cross | null {
     let found: Cross | null = null
     for (const {sire, dam} of chick.parentage.pairs) {
       const one = sire && surely(trait, group, worked, pedigree.numberOf(sire)), other = dam && surely(trait, group, worked, pedigree.numberOf(dam))
@@ -146,7 +146,7 @@ export function matingsApart(book: Logbook, pedigree: PedigreeOfBook, heredity: 
   }
 
   /** The state by which a cross is known, where the chicks show it: that of one gene's recessives, handed on by every parent that is not known otherwise. */
-  function recessiveOf({cross, sires, dams}: Family, trait: Trait, group: LocusGroup, apart: WorkedGroup, {looks, pureLooks}: CrossRatio, counts: readonly number[]): number | null {
+  function recessiveOf({cross, sires, dams}: Family, trait: Trait, group: LocusGroup, apart: KnownOfBirds, {looks, pureLooks}: CrossRatio, counts: readonly number[]): number | null {
     const [state, ...more] = pureLooks
     if (trait.loci.length !== 1 || state === undefined || more.length > 0 || (counts[state] ?? 0) === 0 || (looks[state] ?? 0) >= 1) return null
     const knownOrMixed = (birds: Set<Bird>, [one, other]: Cross['sire'][number] = [0, 0]): boolean => one !== other || [...birds].every(bird => surely(trait, group, apart, pedigree.numberOf(bird)) !== null)

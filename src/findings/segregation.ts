@@ -6,6 +6,7 @@ import type {Bird, Logbook, Pen, Trait} from '../logbook/book.ts'
 import type {Heredity} from './heredity.ts'
 import type {Chick} from './ladder-chicks.ts'
 import {grouped} from './grouped.ts'
+import type {KnownApart} from './known-apart.ts'
 import {matingsApart, type MatingApart, type Untested} from './matings-apart.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 import {questionsOf, type Questions} from './segregation-questions.ts'
@@ -70,8 +71,8 @@ export interface Segregation {
  *
  * @see Holm 1979, Scand. J. Stat. 6:65–70; the order of the three questions is common practice, no source
  */
-export function segregation(book: Logbook, pedigree: PedigreeOfBook, heredity: Heredity): Segregation {
-  const {matings, untested, passed} = matingsApart(book, pedigree, heredity)
+export function segregation(book: Logbook, pedigree: PedigreeOfBook, heredity: Heredity, knownApart: KnownApart): Segregation {
+  const {matings, untested, passed} = matingsApart(pedigree, heredity, knownApart)
   const plain = matings.map(testOf)
   const counted = plain.filter(isTest), adjusted = holm([...counted.map(({p}) => p), ...Array.from({length: passed}, () => 1)])
   const tests = plain.map((test): MatingTest => ({...test, adjusted: adjusted[counted.indexOf(test)] ?? 1}))

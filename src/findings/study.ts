@@ -17,6 +17,7 @@ import {heredityOf, type Heredity} from './heredity.ts'
 import {impossibleFamilies, type DoubtedChick} from './impossible-families.ts'
 import {hiddenAlleles, type HiddenAtLocus} from './hidden-alleles.ts'
 import {kinshipOfBook, type Kinship} from './inbreeding.ts'
+import {knownApart, type KnownApart} from './known-apart.ts'
 import {kinReasons, pairReasons} from './kin-reason.ts'
 import {ladderOf, type LadderStep} from './ladder.ts'
 import {lineageOfBook, type Lineage} from './lineage.ts'
@@ -75,6 +76,8 @@ export interface Findings {
   /** what a bird may hide at every locus, and why; worked when it is asked for */
   readonly hidden: (bird: Bird) => readonly HiddenAtLocus[]
   /** what was to be expected of each step and pen, beside what was seen */
+  /** what is known of the parents of each brood without its own chicks */
+  readonly knownApart: KnownApart
   readonly expectedLooks: ExpectedOfAll
   /** what each mating gave beside what it should have */
   readonly segregation: Segregation
@@ -135,8 +138,9 @@ export function study(book: Logbook): Findings {
     heredity: () => heredityOf(book, all.pedigree),
     frequencies: () => alleleFrequencies(book, all.ladder, all.heredity, all.pedigree),
     hidden: () => hiddenAlleles(book, all.heredity, all.pedigree),
-    expectedLooks: () => expectedLooks(book, all.heredity, all.pedigree),
-    segregation: () => segregation(book, all.pedigree, all.heredity),
+    knownApart: () => knownApart(book, all.heredity, all.pedigree),
+    expectedLooks: () => expectedLooks(all.heredity, all.pedigree, all.knownApart),
+    segregation: () => segregation(book, all.pedigree, all.heredity, all.knownApart),
     impossibleFamilies: () => impossibleFamilies(book, all.pedigree, all.heredity, () => all.segregation),
     likeliestSires: () => likeliestSires(book, all.pedigree, all.heredity),
     forecasts: () => pairs => matingForecasts(book, all.heredity, all.pedigree, pairs),

@@ -54,7 +54,9 @@ export class ClusterMessages {
   readonly #folding: Folding
   readonly #factors: readonly Factor[]
   readonly #clusterOfFactor: Int32Array
-  readonly #clusters: readonly Cluster[]
+  readonly #clusters: Cluster[]
+  readonly #factorsOf: readonly (readonly number[])[]
+  readonly #home: Int32Array
   readonly #messages: Float64Array[] = []
   readonly #receiver: number[] = []
   /** by cluster: whether it has something new to tell */
@@ -62,6 +64,8 @@ export class ClusterMessages {
   /** share of the old message that a new one keeps */
   #held = 0
   readonly #room = new WorkingTables()
+  /** messages as they were before a supposition; null outside of one */
+  #saved: Map<number, Float64Array> | null = null
 
   /** @param factors by the numbers that the graph gives them */
   constructor(graph: JoinGraph, sizes: ArrayLike<number>, factors: readonly Factor[], {sweeps: most, settled}: Settling) {
@@ -70,6 +74,8 @@ export class ClusterMessages {
     this.#factors = factors
     this.#clusterOfFactor = new Int32Array(factors.length)
     graph.clusters.forEach((cluster, number) => { for (const factor of cluster.factors) this.#clusterOfFactor[factor] = number })
+    this.#factorsOf = graph.clusters.map(cluster => cluster.factors)
+    this.#home = graph.home
     this.#clusters = this.#laidOut(graph)
     this.#news = {later: new Uint8Array(this.#clusters.length).fill(1), earlier: new Uint8Array(this.#clusters.length).fill(1)}
 
@@ -92,6 +98,44 @@ export class ClusterMessages {
     this.marginals = marginals
   }
 
+  /**
+   * What would be said were some factors others? Only messages that change are sent, from where the factors stand outwards; afterwards all is as it was.
+   *
+   * @param tables by the number of a factor, another table over its variables
+   * @param read is given the marginals as they then are
+   */
+  supposing<T>(tables: ReadonlyMap<number, Float64Array>, {settled, sweeps: most}: Settling, read: (marginal: (variable: number) => Float64Array) => T): T {
+    const touched = new Set([...tables.keys()].map(factor => this.#clusterOfFactor[factor] ?? -1)), before = new Map<number, Cluster>()
+    const all = this.#clusters.map((_, cluster) => cluster), saved = new Map<number, Float64Array>()
+    this.#saved = saved
+    this.#news.later.fill(0)
+    this.#news.earlier.fill(0)
+    for (const number of touched) {
+      const cluster = this.#clusters[number]
+      if (!cluster) throw new RangeError('a factor that stands in no cluster')
+      before.set(number, cluster)
+      this.#clusters[number] = {...cluster, own: this.#productOf(cluster.of, this.#factorsOf[number] ?? [], tables)}
+      this.#news.later[number] = this.#news.earlier[number] = 1
+    }
+    for (let sweep = 0, change = Infinity; change > settled && sweep < most; sweep++) {
+      this.#held = sweep > PATIENCE ? 0.5 : 0
+      change = Math.max(this.#sweep(all, 'later', settled), this.#sweep(all, 'earlier', settled))
+    }
+    this.#held = 0
+    const result = read(variable => this.#marginal(variable))
+    for (const [number, cluster] of before) this.#clusters[number] = cluster
+    for (const [way, message] of saved) this.#messages[way]?.set(message)
+    this.#saved = null
+    return result
+  }
+
+  #marginal(variable: number): Float64Array {
+    const cluster = this.#home[variable] ?? -1, shares = new Float64Array(this.#sizes[variable] ?? 0)
+    sumInto(shares, this.#folding.onto(this.#clusters[cluster]?.of ?? [], [variable]), this.#belief(cluster).table)
+    makeWhole(shares)
+    return shares
+  }
+
   /** Shares over the variables of one factor, in its order of entries. */
   joint(factor: number): Float64Array {
     const cluster = this.#clusterOfFactor[factor] ?? -1, of = this.#factors[factor]?.of ?? []
@@ -101,7 +145,7 @@ export class ClusterMessages {
     return shares
   }
 
-  #laidOut({clusters, edges}: JoinGraph): readonly Cluster[] {
+  #laidOut({clusters, edges}: JoinGraph): Cluster[] {
     const faces = clusters.map(() => new Map<string, Face>())
     const face = (cluster: number, of: readonly number[]): Face => {
       const key = of.join(), known = faces[cluster]?.get(key)
@@ -120,14 +164,14 @@ export class ClusterMessages {
       ({of, entries: entriesOver(of, this.#sizes), own: this.#productOf(of, factors), faces: [...faces[number]?.values() ?? []]}))
   }
 
-  #productOf(of: readonly number[], factors: readonly number[]): Cluster['own'] {
+  #productOf(of: readonly number[], factors: readonly number[], instead: ReadonlyMap<number, Float64Array> = NONE): Cluster['own'] {
     if (factors.length === 0) return null
     const own = new Set(factors.flatMap(factor => this.#factors[factor]?.of ?? [])), some = of.filter(variable => own.has(variable))
     const table = new Float64Array(entriesOver(some, this.#sizes)).fill(1)
     let log = 0
     for (const number of factors) {
       const factor = this.#factors[number]
-      if (factor) log += keptFromVanishing(table, multiplyInto(table, this.#folding.onto(some, factor.of), factor.table))
+      if (factor) log += keptFromVanishing(table, multiplyInto(table, this.#folding.onto(some, factor.of), instead.get(number) ?? factor.table))
     }
     return {onto: this.#folding.onto(of, some), table, log}
   }
@@ -215,6 +259,7 @@ export class ClusterMessages {
       product.set(known)
       if (further) multiplyEach(product, further)
       makeWhole(product)
+      if (this.#saved && !this.#saved.has(way)) this.#saved.set(way, message.slice())
       let most = 0
       for (let entry = 0; entry < entries; entry++) {
         const old = message[entry] ?? 0, fresh = product[entry] ?? 0
@@ -294,3 +339,4 @@ export class ClusterMessages {
 }
 
 const NOTHING = new Float64Array(0)
+const NONE: ReadonlyMap<number, Float64Array> = new Map()

@@ -4,10 +4,10 @@ import type {Flock} from './flock.ts'
 import {foundersGenotypes, geneBlocks, genotypesOfSex, haplotypeShares, type GeneBlock} from './gene-block.ts'
 import {genotypeOf, handedOnFromOutside} from './handed-on.ts'
 import type {Factor} from './join-graph.ts'
-import {emptyNetwork, type Doubt, type Held} from './network.ts'
+import {emptyNetwork, tableOver, type Doubt, type Held} from './network.ts'
 import {parentsFirst} from './parents-first.ts'
 import {makeWhole, multiplyEach} from './tables.ts'
-import {whatWasSeen} from './what-was-seen.ts'
+import {whatWasSeen, type Told} from './what-was-seen.ts'
 
 export interface FlockNetwork {
   readonly blocks: readonly GeneBlock[]
@@ -20,6 +20,8 @@ export interface FlockNetwork {
   readonly dam: readonly (Doubt | null)[]
   /** by animal: the table over all its blocks, where what was seen ties several together; null where nothing does */
   readonly together: readonly (number | null)[]
+  /** the bird's tables, were this told of it in place of what the flock tells; a trait of several blocks only where it was seen before */
+  otherwise(animal: number, told: Told): ReadonlyMap<number, Float64Array>
 }
 
 type Chance = (sire: number, dam: number) => number
@@ -47,11 +49,23 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
     if (!animal) continue
     sire[index] = dam[index] = itself[index] = null
     held[index] = animal.oneOf ? oneOf(index, animal, animal.oneOf) : animal.matings.length === 0 ? founder(index, animal) : chick(index, animal)
-    const tied = several ? seen.together(index) ?? (asked.has(index) ? () => 1 : null) : null
+    const tied = several ? seen.together(index, seen.told(index)) ?? (asked.has(index) ? () => 1 : null) : null
     const own = held[index] ?? []
-    together[index] = tied && network.factor(own.map(({variable}) => variable), values => tied(own.map(({genotypes}, number) => genotypes[values[number] ?? 0] ?? 0)))
+    together[index] = tied && network.table(own.map(({variable}) => variable), tableOver(own, tied))
   }
-  return {blocks, sizes: network.sizes, factors: network.factors, held, sire, dam, together}
+  return {
+    blocks, sizes: network.sizes, factors: network.factors, held, sire, dam, together,
+    otherwise(animal, told) {
+      const all = held[animal] ?? [], tied = together[animal] ?? null
+      const tables = new Map<number, Float64Array>(all.map(({own, genotypes}, number) => {
+        const likelihood = seen.alone(animal, number, told)
+        return [own, Float64Array.from(genotypes, genotype => likelihood[genotype] ?? 0)] as const
+      }))
+      const likelihood = tied === null ? null : seen.together(animal, told) ?? (() => 1)
+      if (tied !== null && likelihood) tables.set(tied, tableOver(all, likelihood))
+      return tables
+    },
+  }
 
   function founder(index: number, {sex, base}: Animal): Held[] {
     return blocks.map((block, number) => {
@@ -60,12 +74,17 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
     })
   }
 
-  /** A variable for a bird's genotypes at a block, with what was seen of it itself. What cannot be is left out. */
-  function hold(index: number, number: number, possible: readonly number[], prior: (genotype: number) => number): Held {
-    const own = seen.alone(index, number), left = possible.filter(genotype => (own[genotype] ?? 0) > 0)
+  /** A variable for a bird's genotypes at a block, with what was seen of it itself in a table apart. What a test shuts out is left out. */
+  function hold(index: number, number: number, possible: readonly number[], prior: ((genotype: number) => number) | null): Held {
+    const told = seen.told(index), shut = seen.alone(index, number, {...told, readings: []}), left = possible.filter(genotype => (shut[genotype] ?? 0) > 0)
     const genotypes = left.length > 0 ? left : possible, variable = network.variable(genotypes.length)
-    network.factor([variable], ([value = 0]) => prior(genotypes[value] ?? 0) * (own[genotypes[value] ?? 0] ?? 0))
-    return {variable, genotypes, source: null}
+    if (prior) network.factor([variable], ([value = 0]) => prior(genotypes[value] ?? 0))
+    return {variable, genotypes, source: null, own: ownTable(index, number, variable, genotypes)}
+  }
+
+  function ownTable(index: number, number: number, variable: number, genotypes: readonly number[]): number {
+    const likelihood = seen.alone(index, number, seen.told(index))
+    return network.table([variable], Float64Array.from(genotypes, genotype => likelihood[genotype] ?? 0))
   }
 
   /** The bird is one of these, or none of them: a bird of its base. */
@@ -75,19 +94,20 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
     const which = several ? network.variable(sources.length) : null
     if (which !== null) network.factor([which], ([place = 0]) => chances[place] ?? 0)
     const all = blocks.map((block, number): Held => {
-      const shares = ofPopulation(block, number, base, sex), own = seen.alone(index, number)
+      const shares = ofPopulation(block, number, base, sex)
       const birds = sources.map(source => (source === null ? null : held[source]?.[number] ?? null))
       const values = birds.flatMap((bird, place) => (bird?.genotypes ?? genotypesOfSex(block, sex)).map(genotype => ({place, genotype})))
       const variable = network.variable(values.length), at = (value = 0) => values[value] ?? {place: 0, genotype: 0}
       network.factor([variable], ([value]) => {
         const {place, genotype} = at(value)
-        return (own[genotype] ?? 0) * (which === null ? chances[place] ?? 0 : 1) * (birds[place] ? 1 : shares[genotype] ?? 0)
+        return (which === null ? chances[place] ?? 0 : 1) * (birds[place] ? 1 : shares[genotype] ?? 0)
       })
       if (which !== null) network.factor([which, variable], ([place, value]) => (at(value).place === place ? 1 : 0))
       birds.forEach((bird, place) => {
         if (bird) network.factor([variable, bird.variable], ([value, other = 0]) => (at(value).place !== place || at(value).genotype === bird.genotypes[other] ? 1 : 0))
       })
-      return {variable, genotypes: values.map(({genotype}) => genotype), source: values.map(({place}) => place)}
+      const genotypes = values.map(({genotype}) => genotype)
+      return {variable, genotypes, source: values.map(({place}) => place), own: ownTable(index, number, variable, genotypes)}
     })
     const [first] = all
     itself[index] = first ? {sources, variable: which ?? first.variable, source: which === null ? first.source ?? [] : sources.map((_, place) => place)} : null
@@ -107,7 +127,7 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
       if (!a || !b) throw new RangeError('a chick stands at every block')
       const all = a.handed.map(one => b.handed.map(other => conceived(block, one, other, hatching, !a.between && !b.between)))
       const possible = genotypesOfSex(block, sex).filter(genotype => all.some(row => row.some(genotypes => (genotypes[genotype] ?? 0) > 0)))
-      const own = hold(index, number, possible.length > 0 ? possible : genotypesOfSex(block, sex), () => 1)
+      const own = hold(index, number, possible.length > 0 ? possible : genotypesOfSex(block, sex), null)
       const of = [a.variable, b.variable].filter(variable => variable !== null)
       network.factor([...of, own.variable], values => {
         const one = a.variable === null ? 0 : values[0] ?? 0, other = b.variable === null ? 0 : values[of.length - 1] ?? 0

@@ -4,6 +4,7 @@ import {allelesAt} from './gene-block.ts'
 import type {Alleles} from './locus.ts'
 import type {Doubt} from './network.ts'
 import {LIMITS, propagate, type Limits} from './propagation.ts'
+import type {Told} from './what-was-seen.ts'
 
 export interface Probable<Of> {
   readonly is: Of
@@ -19,6 +20,13 @@ export interface GenotypeProbabilities {
   /** which bird it came from, where that is in doubt: null is a bird outside the pedigree; null in place of the list where there is no doubt */
   sires(animal: number): readonly Probable<number | null>[] | null
   dams(animal: number): readonly Probable<number | null>[] | null
+  /**
+   * What would stand there, were other things told of some birds? Only what changes is worked anew, and afterwards all is as it was.
+   *
+   * @param told by animal, in place of what the flock tells of it
+   * @param read is given what then stands at a locus of a bird
+   */
+  supposing<T>(told: ReadonlyMap<number, Told>, read: (at: GenotypeProbabilities['at']) => T): T
   /** natural logarithm of the chance of everything seen */
   readonly logLikelihood: number
   /** the figures of the bird at the locus are exact; otherwise messages were sent until none changed by more than `change`, or `sweeps` times */
@@ -64,21 +72,24 @@ export function genotypeProbabilities(flock: Flock, asked: ReadonlySet<number> =
   }
 
   /** of one block: by number of the genotype */
-  function genotypes(animal: number, number: number): Map<number, number> {
-    const held = heldAt(animal, number), shares = found.marginal(held.variable), sums = new Map<number, number>()
+  function genotypes(animal: number, number: number, marginal: (variable: number) => Float64Array): Map<number, number> {
+    const held = heldAt(animal, number), shares = marginal(held.variable), sums = new Map<number, number>()
     held.genotypes.forEach((genotype, value) => sums.set(genotype, (sums.get(genotype) ?? 0) + (shares[value] ?? 0)))
     return sums
   }
 
+  const atWith = (marginal: (variable: number) => Float64Array): GenotypeProbabilities['at'] => (animal, locus) => {
+    const {block, number, place} = at(locus)
+    return likeliestFirst([...genotypes(animal, number, marginal)].map(([genotype, probability]) => {
+      const held = block.genotypes[genotype]
+      if (!held) throw new RangeError('a genotype of another block')
+      return {is: allelesAt(block, held, place), probability}
+    }), alleles => alleles.join())
+  }
+
   return {
-    at(animal, locus) {
-      const {block, number, place} = at(locus)
-      return likeliestFirst([...genotypes(animal, number)].map(([genotype, probability]) => {
-        const held = block.genotypes[genotype]
-        if (!held) throw new RangeError('a genotype of another block')
-        return {is: allelesAt(block, held, place), probability}
-      }), alleles => alleles.join())
-    },
+    at: atWith(found.marginal),
+    supposing: (told, read) => found.supposing(new Map([...told].flatMap(([animal, instead]) => [...network.otherwise(animal, instead)])), marginal => read(atWith(marginal))),
     together(animal) {
       const all = network.held[animal] ?? [], tied = network.together[animal] ?? null
       const sizes = all.map(({genotypes: each}) => each.length)

@@ -7,6 +7,8 @@ export interface Held {
   readonly genotypes: readonly number[]
   /** by value, the place among its candidates of the bird it is; null where there is no doubt which it is */
   readonly source: readonly number[] | null
+  /** the table of what was seen of the bird itself at this block alone */
+  readonly own: number
 }
 
 /** Which of several birds it was. */
@@ -26,6 +28,8 @@ export interface Network {
   variable(size: number): number
   /** the number of a new table; `entry` is asked for each combination of values, in the order of the variables */
   factor(of: readonly number[], entry: (values: readonly number[]) => number): number
+  /** the number of a new table that is worked already */
+  table(of: readonly number[], table: Float64Array): number
 }
 
 export function emptyNetwork(): Network {
@@ -34,7 +38,13 @@ export function emptyNetwork(): Network {
     sizes, factors,
     variable: size => sizes.push(size) - 1,
     factor: (of, entry) => factors.push({of, table: tableOf(of.map(each => sizes[each] ?? 0), entry)}) - 1,
+    table: (of, table) => factors.push({of, table}) - 1,
   }
+}
+
+/** A table over all of a bird's variables, from the numbers of its genotypes at every block. */
+export function tableOver(held: readonly Held[], entry: (genotypes: readonly number[]) => number): Float64Array {
+  return tableOf(held.map(({genotypes}) => genotypes.length), values => entry(held.map(({genotypes}, block) => genotypes[values[block] ?? 0] ?? 0)))
 }
 
 function tableOf(sizes: readonly number[], entry: (values: readonly number[]) => number): Float64Array {

@@ -16,6 +16,12 @@ export interface Propagation {
   marginal(variable: number): Float64Array
   /** shares over the variables of one factor, in its order of entries */
   joint(factor: number): Float64Array
+  /**
+   * What would be said were some factors others: only what changes is worked anew, and afterwards all is as it was.
+   *
+   * @param tables by the number of a factor, another table over its variables
+   */
+  supposing<T>(tables: ReadonlyMap<number, Float64Array>, read: (marginal: (variable: number) => Float64Array) => T): T
   /** whether the variable's own component was exact */
   isExact(variable: number): boolean
 }
@@ -29,6 +35,9 @@ export interface Limits extends Settling {
 }
 
 export const LIMITS: Limits = {exactCluster: 2 ** 21, exactAll: 2 ** 24, looseCluster: 2 ** 7, sweeps: 200, settled: 1e-6}
+
+/** Messages under a supposition have settled when none changes by more. */
+const SUPPOSED = 1e-5
 
 /**
  * Given tables over variables, how likely is each value of each variable under their product?
@@ -51,19 +60,38 @@ export function propagate(sizes: ArrayLike<number>, factors: readonly Factor[], 
     if (!graph) throw new Error('a graph without a limit is always made')
     return {exact: graph.exact, messages: new ClusterMessages(graph, component.sizes, component.factors, limits)}
   })
+  const marginal = (variable: number): Float64Array => {
+    const size = sizes[variable] ?? 0
+    return parts[componentOf[variable] ?? -1]?.messages.marginals[placeOf[variable] ?? -1] ?? new Float64Array(size).fill(1 / size)
+  }
   return {
+    marginal,
     logSum: parts.reduce((sum, {messages}) => sum + messages.logSum, constant),
     exact: parts.every(({exact}) => exact),
     change: parts.reduce((most, {messages}) => Math.max(most, messages.change), 0),
     sweeps: parts.reduce((most, {messages}) => Math.max(most, messages.sweeps), 0),
-    marginal(variable) {
-      const size = sizes[variable] ?? 0
-      return parts[componentOf[variable] ?? -1]?.messages.marginals[placeOf[variable] ?? -1] ?? new Float64Array(size).fill(1 / size)
-    },
     joint(factor) {
       const part = parts[componentOfFactor[factor] ?? -1]
       if (!part) throw new RangeError(`there is no factor ${factor} over variables`)
       return part.messages.joint(placeOfFactor[factor] ?? -1)
+    },
+    supposing(tables, read) {
+      const byPart = new Map<number, Map<number, Float64Array>>()
+      for (const [factor, table] of tables) {
+        const part = componentOfFactor[factor] ?? -1, own = byPart.get(part) ?? new Map<number, Float64Array>()
+        byPart.set(part, own.set(placeOfFactor[factor] ?? -1, table))
+      }
+      const inPart = new Map<number, (variable: number) => Float64Array>()
+      const enter = ([first, ...rest]: readonly (readonly [number, Map<number, Float64Array>])[]): ReturnType<typeof read> => {
+        if (!first) return read(variable => inPart.get(componentOf[variable] ?? -1)?.(placeOf[variable] ?? -1) ?? marginal(variable))
+        const [part, own] = first, messages = parts[part]?.messages
+        if (!messages) throw new RangeError('there is no such factor over variables')
+        return messages.supposing(own, {...limits, settled: SUPPOSED}, supposed => {
+          inPart.set(part, supposed)
+          return enter(rest)
+        })
+      }
+      return enter([...byPart])
     },
     isExact: variable => parts[componentOf[variable] ?? -1]?.exact ?? true,
   }

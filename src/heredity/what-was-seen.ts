@@ -6,12 +6,20 @@ import type {Alleles} from './locus.ts'
 import type {LookRules} from './look-rules.ts'
 import {hatchingChance, lookLikelihood, type Sex} from './look-likelihood.ts'
 
+/** What is told of one bird itself. */
+export interface Told {
+  readonly readings: readonly Reading[]
+  readonly tested: ReturnType<Flock['tested']>
+}
+
 /** Likelihoods of genotypes, from what was seen and tested of each bird itself. */
 export interface WhatWasSeen {
+  /** what the flock tells of a bird */
+  told(animal: number): Told
   /** at one block, from the traits that only its loci decide and from tests: by number of the genotype */
-  alone(animal: number, block: number): Float64Array
+  alone(animal: number, block: number, told: Told): Float64Array
   /** from the traits that several blocks decide together: of one genotype at every block; null where nothing of the kind was seen */
-  together(animal: number): ((genotypes: readonly number[]) => number) | null
+  together(animal: number, told: Told): ((genotypes: readonly number[]) => number) | null
   /** chance that a chick with this genotype at a block hatches; lethal rules name the loci of one block only */
   hatching(block: number, sex: Animal['sex']): Float64Array
 }
@@ -65,14 +73,14 @@ export function whatWasSeen(flock: Flock, blocks: readonly GeneBlock[], slack: n
   }
 
   return {
-    alone(animal, block) {
+    told: animal => ({readings: flock.readings(animal), tested: flock.tested(animal)}),
+    alone(animal, block, {readings, tested}) {
       const sex = flock.pedigree.animals[animal]?.sex ?? 'unknown'
       const likelihood = ones(block)
-      for (const reading of flock.readings(animal)) {
+      for (const reading of readings) {
         if (blocksOf[reading.trait]?.length !== 1 || blocksOf[reading.trait]?.[0] !== block) continue
         aloneOf(reading, block, sex).forEach((entry, genotype) => { likelihood[genotype] = (likelihood[genotype] ?? 0) * entry })
       }
-      const tested = flock.tested(animal)
       if (tested) {
         likelihood.forEach((entry, genotype) => {
           const alleles = allelesOf([[block, genotype]])
@@ -82,9 +90,9 @@ export function whatWasSeen(flock: Flock, blocks: readonly GeneBlock[], slack: n
       }
       return likelihood
     },
-    together(animal) {
+    together(animal, {readings: all}) {
       const sex = flock.pedigree.animals[animal]?.sex ?? 'unknown'
-      const readings = flock.readings(animal).filter(({trait}) => (blocksOf[trait]?.length ?? 0) > 1)
+      const readings = all.filter(({trait}) => (blocksOf[trait]?.length ?? 0) > 1)
       if (readings.length === 0) return null
       return genotypes => readings.reduce((product, reading) =>
         product * likelihoodOf(reading, (blocksOf[reading.trait] ?? []).map(block => [block, genotypes[block] ?? 0] as const), sex), 1)

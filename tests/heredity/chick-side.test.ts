@@ -13,7 +13,7 @@ function birds(network: Network, genotypes: readonly (readonly number[])[]): Hel
   return genotypes.map(list => list.map((genotype): Held => {
     const variable = network.variable(3)
     network.factor([variable], ([value]) => (value === genotype ? 1 : 0))
-    return {variable, genotypes: [0, 1, 2], source: null}
+    return {variable, genotypes: [0, 1, 2], source: null, own: 0}
   }))
 }
 
@@ -55,7 +55,7 @@ describe('chickSide', () => {
 describe('standInSide', () => {
   it('is the one hen, whoever she is', () => {
     const blocks = geneBlocks([P], [])
-    const side = standInSide(blocks, 7, [{variable: 3, genotypes: [0, 1, 1], source: [0, 0, 1]}], 'female', null)
+    const side = standInSide(blocks, 7, [{variable: 3, genotypes: [0, 1, 1], source: [0, 0, 1], own: 0}], 'female', null)
     expect(side).toMatchObject({birds: [7], at: [{variable: 3, source: [0, 0, 1], between: false}]})
     expect(side.at[0]!.handed.map(chances => [...chances])).toEqual([[1, 0, 0], [0.5, 0.5, 0], [0.5, 0.5, 0]])
     expect(() => standInSide(blocks, 7, [], 'female', null)).toThrow(RangeError)

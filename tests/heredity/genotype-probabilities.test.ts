@@ -53,3 +53,23 @@ describe('genotypeProbabilities agrees with laying out every history', () => {
     }
   }
 })
+
+describe('genotypeProbabilities(flock).supposing', () => {
+  for (const [kind, genetics] of Object.entries(KINDS)) {
+    it(`says what working the flock anew says, and leaves all as it was: ${kind}`, () => {
+      fc.assert(fc.property(randomFlock(genetics, {chicks: 5}), fc.array(fc.boolean(), {minLength: 8, maxLength: 8}), (flock, hidden) => {
+        const all = inOrder(flock), kept = genotypeProbabilities(flock), before = all.map(animal => kept.at(animal, 0))
+        fc.pre(kept.slack === 0)
+        const unseen = new Map(all.filter(animal => hidden[animal]).map(animal => [animal, {readings: [], tested: null}]))
+        const anew = genotypeProbabilities({...flock, readings: animal => (unseen.has(animal) ? [] : flock.readings(animal))})
+        kept.supposing(unseen, at => {
+          for (const animal of all) flock.loci.forEach((_, locus) => {
+            const expected = new Map(anew.at(animal, locus).map(({is, probability}) => [keyOf(is), probability])), found = new Map(at(animal, locus).map(({is, probability}) => [keyOf(is), probability]))
+            for (const key of new Set([...expected.keys(), ...found.keys()])) expect(Math.abs((expected.get(key) ?? 0) - (found.get(key) ?? 0))).toBeLessThan(1e-6)
+          })
+        })
+        expect(all.map(animal => kept.at(animal, 0))).toEqual(before)
+      }), {seed: 20261126, numRuns: 25, endOnFailure: true})
+    })
+  }
+})

@@ -17,7 +17,10 @@ function flockOf(kind: string, sex: Animal['sex'], readings: readonly Reading[],
     shares: () => [], readings: () => readings, tested: () => tested,
   }
 }
-const seenOf = (flock: Flock, slack = 0) => whatWasSeen(flock, geneBlocks(flock.loci, flock.linkages), slack)
+const seenOf = (flock: Flock, slack = 0) => {
+  const seen = whatWasSeen(flock, geneBlocks(flock.loci, flock.linkages), slack)
+  return {...seen, alone: (animal: number, block: number) => seen.alone(animal, block, seen.told(animal)), together: (animal: number) => seen.together(animal, seen.told(animal))}
+}
 
 describe('whatWasSeen(flock, blocks, slack)', () => {
   it('multiplies the readings of a bird, and strikes what a test rules out', () => {
