@@ -24,7 +24,7 @@ export interface MeanSquare {
  * @returns limits of γ, in the unit of the squares; low at most γ̂, high at least
  * @throws RangeError when an argument is out of its range
  * @see Graybill & Wang 1980, J. Am. Stat. Assoc. 75:869–873. Ting, Burdick, Graybill, Jeyaratnam & Lu 1990, J. Stat. Comput. Simul. 35:135–143. Both from memory.
- * @example mixtureLimits([{square: 10, freedom: 9}], [1])  // 4.7314 to 33.3289
+ * @example mixtureLimits([{square: 10, freedom: 9}], [1])  // 4.7312 to 33.3285
  */
 export function mixtureLimits(squares: readonly MeanSquare[], mixture: readonly number[], level = 0.95): Interval {
   if (!(level > 0 && level < 1)) throw new RangeError(`a level lies between 0 and 1, not at ${level}`)
@@ -39,17 +39,31 @@ export function mixtureLimits(squares: readonly MeanSquare[], mixture: readonly 
   return {low: value - Math.sqrt(fall(squares, mixture, outside)), high: value + Math.sqrt(fall(squares, mixture.map(part => -part), outside))}
 }
 
+/** Quantiles that were worked once: a search asks for the same ones at every step. */
+const known = new Map<string, number>()
+
+function once(key: string, quantile: () => number): number {
+  const before = known.get(key)
+  if (before !== undefined) return before
+  const value = quantile()
+  known.set(key, value)
+  return value
+}
+
+const chiSquare = (probability: number, freedom: number) => once(`${probability} ${freedom}`, () => chiSquareQuantile(probability, freedom))
+const fisher = (probability: number, above: number, below: number) => once(`${probability} ${above} ${below}`, () => fisherQuantile(probability, above, below))
+
 /** V_L, 0 or more. */
 function fall(squares: readonly MeanSquare[], mixture: readonly number[], outside: number): number {
   const terms = squares.map(({square, freedom}, place) => {
     const part = mixture[place] ?? 0
-    const bend = part > 0 ? 1 - freedom / chiSquareQuantile(1 - outside, freedom) : freedom / chiSquareQuantile(outside, freedom) - 1
+    const bend = part > 0 ? 1 - freedom / chiSquare(1 - outside, freedom) : freedom / chiSquare(outside, freedom) - 1
     return {size: Math.abs(part) * square, plus: part > 0, bend, freedom}
   }).filter(({size}) => size > 0)
   let sum = terms.reduce((all, {size, bend}) => all + (bend * size) ** 2, 0)
   for (const plus of terms.filter(term => term.plus)) {
     for (const minus of terms.filter(term => !term.plus)) {
-      const f = fisherQuantile(outside, plus.freedom, minus.freedom)
+      const f = fisher(outside, plus.freedom, minus.freedom)
       sum += (((f - 1) ** 2 - (plus.bend * f) ** 2 - minus.bend ** 2) / f) * plus.size * minus.size
     }
   }
