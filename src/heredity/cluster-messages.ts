@@ -29,7 +29,7 @@ interface Cluster {
 type Direction = 'later' | 'earlier'
 
 /** After so many sweeps messages that still swing are held back by half. */
-const PATIENCE = 30
+const PATIENCE = 15
 
 /**
  * Messages on a graph of clusters: each tells a neighbour what it knows, from its own factors and all other neighbours, of the variables they share.
