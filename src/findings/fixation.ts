@@ -1,5 +1,4 @@
-import type {HeritableTrait} from '../heredity/flock.ts'
-import {genotypeProbabilities} from '../heredity/genotype-probabilities.ts'
+import type {Alleles} from '../heredity/locus.ts'
 import {chicksToClear} from '../heredity/test-mating-size.ts'
 import {RECESSIVE_MATE} from '../heredity/test-mating.ts'
 import type {Bird} from '../logbook/book.ts'
@@ -65,17 +64,15 @@ const SOFT = 1e-6
  */
 export function fixationOf(asked: UnwantedAlleles, birds: readonly Bird[], heredity: Heredity, {numberOf}: PedigreeOfBook): Fixation {
   const {locus, unwanted} = asked, group = heredity.groupOf(locus), place = group.loci.indexOf(locus)
-  const {flock, found} = heredity.worked(group)
-  const has = (at: ReturnType<typeof found.at>): number => at.reduce((sum, {is, probability}) => sum + (is.some(allele => allele !== null && unwanted.includes(allele)) ? probability : 0), 0)
-  const numbers = new Set(birds.map(numberOf)), trait = flock.traits.length
-  const tested = genotypeProbabilities({
-    ...flock, traits: [...flock.traits, softTest(place, unwanted)],
-    readings: animal => (numbers.has(animal) ? [...flock.readings(animal), {trait, scored: [PASSED]}] : flock.readings(animal)),
-  })
-  const {slack} = tested
-  const passed = {clean: 1 - slack + slack / 2, carrier: (1 - slack) * SOFT + slack / 2}, weight = passed.carrier / passed.clean
-  const all = Math.exp(tested.logLikelihood - found.logLikelihood - birds.length * Math.log(passed.clean))
-  const single = birds.map(bird => ({bird, carries: has(found.at(numberOf(bird), place)), onlyIt: all * has(tested.at(numberOf(bird), place))}))
+  const {flock, found} = heredity.worked(group), {slack} = found
+  const isCarrier = (alleles: Alleles): boolean => alleles.some(allele => allele !== null && unwanted.includes(allele))
+  const has = (at: ReturnType<typeof found.at>): number => at.reduce((sum, {is, probability}) => sum + (isCarrier(is) ? probability : 0), 0)
+  const weight = ((1 - slack) * SOFT + slack / 2) / (1 - slack / 2), test = {locus: place, weight: (alleles: Alleles) => (isCarrier(alleles) ? weight : 1)}
+  const told = new Map(birds.map(numberOf).map(animal => [animal, {readings: flock.readings(animal), tested: flock.tested(animal), weighed: test}] as const))
+  const {all, single} = found.supposing(told, (at, logLikelihood) => {
+    const whole = Math.exp(logLikelihood() - found.logLikelihood)
+    return {all: whole, single: birds.map(bird => ({bird, carries: has(found.at(numberOf(bird), place)), onlyIt: whole * has(at(numberOf(bird), place))}))}
+  }, true)
   const least = single.reduce((lowest, {carries}) => Math.min(lowest, 1 - carries), 1)
   const clean = within(all - single.reduce((sum, {onlyIt}) => sum + onlyIt, 0), least)
   const doubtful = single.filter(({carries}) => carries > 1e-9).map(({bird, carries, onlyIt}): InTheWay => ({
@@ -84,20 +81,7 @@ export function fixationOf(asked: UnwantedAlleles, birds: readonly Bird[], hered
   })).sort((a, b) => Math.round((b.ifDropped - clean) * 1e6) - Math.round((a.ifDropped - clean) * 1e6) || b.carries - a.carries)
   return {
     ...asked, birds: birds.length, clean, carriers: single.reduce((sum, {carries}) => sum + carries, 0), fixed: clean >= FIXED_AT,
-    inTheWay: doubtful.slice(0, MOST_LISTED), others: Math.max(0, doubtful.length - MOST_LISTED), exact: found.exact && tested.exact, slack,
-  }
-}
-
-const PASSED = 1
-
-/** A test that finds carriers, and lets one in a million pass. */
-function softTest(place: number, unwanted: readonly number[]): HeritableTrait {
-  return {
-    look: {
-      loci: [place], states: ['carrier', 'without'], seenIn: null,
-      rules: [...unwanted.map(allele => ({patterns: [[allele, 'any'] as const], is: 0, sex: null, penetrance: 1})), {patterns: [null], is: PASSED, sex: null, penetrance: 1}],
-    },
-    misscoring: [[1 - SOFT, SOFT], [0, 1]],
+    inTheWay: doubtful.slice(0, MOST_LISTED), others: Math.max(0, doubtful.length - MOST_LISTED), exact: found.exact, slack,
   }
 }
 

@@ -69,7 +69,8 @@ function groupApart(book: Logbook, group: LocusGroup, heredity: Heredity, pedigr
     const unseen = new Map(animals.map(animal => [animal, {readings: [], tested: flock.tested(animal)}] as const))
     const parents = [...brood.parents].map(pedigree.numberOf)
     const known = found.supposing(unseen, at => new Map(parents.map(parent => [parent, loci.map(locus => at(parent, locus))] as const)))
-    return {brood, apart: {found: {at: (animal, locus) => known.get(animal)?.[locus] ?? notAsked(animal)}}}
+    // others than its parents are seldom asked for
+    return {brood, apart: {found: {at: (animal, locus) => known.get(animal)?.[locus] ?? found.supposing(unseen, at => at(animal, locus))}}}
   }
   return {
     broods: broodsOf(book, group.traits),
@@ -79,10 +80,6 @@ function groupApart(book: Logbook, group: LocusGroup, heredity: Heredity, pedigr
       return apart
     },
   }
-}
-
-function notAsked(animal: number): never {
-  throw new RangeError(`animal ${animal} is no parent of the brood`)
 }
 
 /** What stands at the loci of a trait, where it is as good as known: the likeliest at each, when all of them together are sure. */

@@ -1,5 +1,6 @@
+import {clusterLayout, onRings, productOf, type Cluster, type Face} from './cluster-layout.ts'
 import type {Factor, JoinGraph} from './join-graph.ts'
-import {entriesOver, Folding, keptFromVanishing, makeWhole, multiplyEach, multiplyInto, sumInto, total, WorkingTables, type Onto} from './tables.ts'
+import {entriesOver, Folding, keptFromVanishing, makeWhole, multiplyEach, multiplyInto, sumInto, total, WorkingTables} from './tables.ts'
 
 /** When messages on rings have settled. */
 export interface Settling {
@@ -9,21 +10,10 @@ export interface Settling {
   readonly settled: number
 }
 
-/** What clusters share with some of their neighbours: like variables, so that messages over them can be multiplied before they meet the cluster. */
-interface Face {
-  readonly onto: Onto
-  readonly entries: number
-  /** ways out to clusters further on and further back */
-  readonly later: number[]
-  readonly earlier: number[]
-}
-
-interface Cluster {
-  readonly of: readonly number[]
-  readonly entries: number
-  /** the product of its factors, over their variables alone */
-  readonly own: {readonly onto: Onto; readonly table: Float64Array; readonly log: number} | null
-  readonly faces: readonly Face[]
+/** What is said while something is supposed. */
+export interface Supposed {
+  marginal(variable: number): Float64Array
+  logSum(): number
 }
 
 type Direction = 'later' | 'earlier'
@@ -40,7 +30,7 @@ const PATIENCE = 15
  * On a tree one sweep forward and one back make every belief exact. Clusters on rings, or between them, are swept until no message changes by more than
  * `settled`; branches that hang on the rings need to tell what they know but once, and to be told once. A cluster that has heard nothing new keeps silent.
  *
- * Way 2e leads along edge e from its earlier to its later cluster, way 2e + 1 back.
+ * Ways are numbered as in `clusterLayout`.
  */
 export class ClusterMessages {
   /** largest change of a message in the last sweep; 0 on trees */
@@ -57,8 +47,8 @@ export class ClusterMessages {
   readonly #clusters: Cluster[]
   readonly #factorsOf: readonly (readonly number[])[]
   readonly #home: Int32Array
-  readonly #messages: Float64Array[] = []
-  readonly #receiver: number[] = []
+  readonly #messages: readonly Float64Array[]
+  readonly #receiver: readonly number[]
   /** by cluster: whether it has something new to tell */
   readonly #news: Readonly<Record<Direction, Uint8Array>>
   /** share of the old message that a new one keeps */
@@ -76,16 +66,19 @@ export class ClusterMessages {
     graph.clusters.forEach((cluster, number) => { for (const factor of cluster.factors) this.#clusterOfFactor[factor] = number })
     this.#factorsOf = graph.clusters.map(cluster => cluster.factors)
     this.#home = graph.home
-    this.#clusters = this.#laidOut(graph)
+    const layout = clusterLayout(graph, this.#folding, sizes, factors)
+    this.#clusters = [...layout.clusters]
+    this.#messages = layout.messages
+    this.#receiver = layout.receiver
     this.#news = {later: new Uint8Array(this.#clusters.length).fill(1), earlier: new Uint8Array(this.#clusters.length).fill(1)}
 
-    const all = this.#clusters.map((_, cluster) => cluster), onRings = this.#onRings(all)
+    const all = this.#clusters.map((_, cluster) => cluster), ringed = onRings(layout)
     let sweeps = 1, change = 0
     this.#sweep(all, 'later', settled)
-    if (onRings.length > 0) {
+    if (ringed.length > 0) {
       do {
         this.#held = sweeps > PATIENCE ? 0.5 : 0
-        change = Math.max(this.#sweep(onRings, 'earlier', settled), this.#sweep(onRings, 'later', settled))
+        change = Math.max(this.#sweep(ringed, 'earlier', settled), this.#sweep(ringed, 'later', settled))
         sweeps++
       } while (change > settled && sweeps < most)
       this.#held = 0
@@ -93,20 +86,23 @@ export class ClusterMessages {
     this.#sweep(all, 'earlier', settled)
     this.sweeps = sweeps
     this.change = change
-    const {logSum, marginals} = this.#readOff(graph.home)
-    this.logSum = logSum
-    this.marginals = marginals
+    this.logSum = this.#logSum()
+    this.marginals = this.#marginalsOf(graph.home)
   }
 
   /**
    * What would be said were some factors others? Only messages that change are sent, from where the factors stand outwards; afterwards all is as it was.
    *
    * @param tables by the number of a factor, another table over its variables
-   * @param read is given the marginals as they then are
+   * @param read is given the marginals and the sum as they then are
    */
-  supposing<T>(tables: ReadonlyMap<number, Float64Array>, {settled, sweeps: most}: Settling, read: (marginal: (variable: number) => Float64Array) => T): T {
+  supposing<T>(tables: ReadonlyMap<number, Float64Array>, {settled, sweeps: most}: Settling, read: (supposed: Supposed) => T): T {
     const touched = new Set([...tables.keys()].map(factor => this.#clusterOfFactor[factor] ?? -1)), before = new Map<number, Cluster>()
     const all = this.#clusters.map((_, cluster) => cluster), saved = new Map<number, Float64Array>()
+    const factorOf = (number: number): Factor | undefined => {
+      const factor = this.#factors[number], table = tables.get(number)
+      return factor && table ? {...factor, table} : factor
+    }
     this.#saved = saved
     this.#news.later.fill(0)
     this.#news.earlier.fill(0)
@@ -114,7 +110,7 @@ export class ClusterMessages {
       const cluster = this.#clusters[number]
       if (!cluster) throw new RangeError('a factor that stands in no cluster')
       before.set(number, cluster)
-      this.#clusters[number] = {...cluster, own: this.#productOf(cluster.of, this.#factorsOf[number] ?? [], tables)}
+      this.#clusters[number] = {...cluster, own: productOf(cluster.of, this.#factorsOf[number] ?? [], this.#folding, this.#sizes, factorOf)}
       this.#news.later[number] = this.#news.earlier[number] = 1
     }
     for (let sweep = 0, change = Infinity; change > settled && sweep < most; sweep++) {
@@ -122,7 +118,7 @@ export class ClusterMessages {
       change = Math.max(this.#sweep(all, 'later', settled), this.#sweep(all, 'earlier', settled))
     }
     this.#held = 0
-    const result = read(variable => this.#marginal(variable))
+    const result = read({marginal: variable => this.#marginal(variable), logSum: () => this.#logSum()})
     for (const [number, cluster] of before) this.#clusters[number] = cluster
     for (const [way, message] of saved) this.#messages[way]?.set(message)
     this.#saved = null
@@ -143,54 +139,6 @@ export class ClusterMessages {
     sumInto(shares, this.#folding.onto(this.#clusters[cluster]?.of ?? [], of), this.#belief(cluster).table)
     makeWhole(shares)
     return shares
-  }
-
-  #laidOut({clusters, edges}: JoinGraph): Cluster[] {
-    const faces = clusters.map(() => new Map<string, Face>())
-    const face = (cluster: number, of: readonly number[]): Face => {
-      const key = of.join(), known = faces[cluster]?.get(key)
-      if (known) return known
-      const made = {onto: this.#folding.onto(clusters[cluster]?.of ?? [], of), entries: entriesOver(of, this.#sizes), later: [], earlier: []}
-      faces[cluster]?.set(key, made)
-      return made
-    }
-    for (const {from, to, of} of edges) {
-      const way = this.#receiver.push(to, from) - 2, here = face(from, of), there = face(to, of)
-      here.later.push(way)
-      there.earlier.push(way + 1)
-      this.#messages.push(new Float64Array(here.entries).fill(1 / here.entries), new Float64Array(here.entries).fill(1 / here.entries))
-    }
-    return clusters.map(({of, factors}, number): Cluster =>
-      ({of, entries: entriesOver(of, this.#sizes), own: this.#productOf(of, factors), faces: [...faces[number]?.values() ?? []]}))
-  }
-
-  #productOf(of: readonly number[], factors: readonly number[], instead: ReadonlyMap<number, Float64Array> = NONE): Cluster['own'] {
-    if (factors.length === 0) return null
-    const own = new Set(factors.flatMap(factor => this.#factors[factor]?.of ?? [])), some = of.filter(variable => own.has(variable))
-    const table = new Float64Array(entriesOver(some, this.#sizes)).fill(1)
-    let log = 0
-    for (const number of factors) {
-      const factor = this.#factors[number]
-      if (factor) log += keptFromVanishing(table, multiplyInto(table, this.#folding.onto(some, factor.of), instead.get(number) ?? factor.table))
-    }
-    return {onto: this.#folding.onto(of, some), table, log}
-  }
-
-  /** Clusters that lie on a ring or between rings: what is left when ends are taken off again and again. */
-  #onRings(all: readonly number[]): readonly number[] {
-    const waysOf = (cluster: number): readonly number[] => this.#clusters[cluster]?.faces.flatMap(({later, earlier}) => [...later, ...earlier]) ?? []
-    const degree = all.map(cluster => waysOf(cluster).length), gone = new Uint8Array(all.length)
-    const ends = all.filter(cluster => (degree[cluster] ?? 0) <= 1)
-    for (let end = ends.pop(); end !== undefined; end = ends.pop()) {
-      gone[end] = 1
-      for (const way of waysOf(end)) {
-        const to = this.#receiver[way] ?? end
-        if (gone[to] === 1) continue
-        degree[to] = (degree[to] ?? 0) - 1
-        if (degree[to] === 1) ends.push(to)
-      }
-    }
-    return all.filter(cluster => gone[cluster] === 0)
   }
 
   /** @returns the largest change of a message */
@@ -307,8 +255,7 @@ export class ClusterMessages {
     return this.#product(cluster, cluster.faces, 0)
   }
 
-  /** The sum over all values is Π over clusters of a belief's total / Π over edges of the total of both messages' product. */
-  #readOff(home: Int32Array): {readonly logSum: number; readonly marginals: readonly Float64Array[]} {
+  #marginalsOf(home: Int32Array): readonly Float64Array[] {
     const marginals = Array.from(home, (_, variable) => new Float64Array(this.#sizes[variable] ?? 0))
     const atHome = new Map<number, number[]>()
     home.forEach((cluster, variable) => {
@@ -316,27 +263,34 @@ export class ClusterMessages {
       if (list) list.push(variable)
       else atHome.set(cluster, [variable])
     })
-    let logSum = 0
-    this.#clusters.forEach(({of}, cluster) => {
-      const {table, log} = this.#belief(cluster)
-      logSum += log + Math.log(total(table))
-      for (const variable of atHome.get(cluster) ?? []) {
+    for (const [cluster, variables] of atHome) {
+      const {table} = this.#belief(cluster), of = this.#clusters[cluster]?.of ?? []
+      for (const variable of variables) {
         const shares = marginals[variable]
         if (!shares) continue
         sumInto(shares, this.#folding.onto(of, [variable]), table)
         makeWhole(shares)
       }
-    })
-    if (logSum === -Infinity) return {logSum, marginals}
+    }
+    return marginals
+  }
+
+  /** The sum over all values is Π over clusters of a belief's total / Π over edges of the total of both messages' product. */
+  #logSum(): number {
+    let logSum = 0
+    for (let cluster = 0; cluster < this.#clusters.length; cluster++) {
+      const {table, log} = this.#belief(cluster)
+      logSum += log + Math.log(total(table))
+    }
+    if (logSum === -Infinity) return logSum
     for (let way = 0; way < this.#messages.length; way += 2) {
       const one = this.#messages[way] ?? NOTHING, other = this.#messages[way + 1] ?? NOTHING
       let sum = 0
       for (let entry = 0; entry < one.length; entry++) sum += (one[entry] ?? 0) * (other[entry] ?? 0)
       logSum -= Math.log(sum)
     }
-    return {logSum, marginals}
+    return logSum
   }
 }
 
 const NOTHING = new Float64Array(0)
-const NONE: ReadonlyMap<number, Float64Array> = new Map()

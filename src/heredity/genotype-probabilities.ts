@@ -24,9 +24,10 @@ export interface GenotypeProbabilities {
    * What would stand there, were other things told of some birds? Only what changes is worked anew, and afterwards all is as it was.
    *
    * @param told by animal, in place of what the flock tells of it
-   * @param read is given what then stands at a locus of a bird
+   * @param read is given what then stands at a locus of a bird, and the chance of everything told
+   * @param whole on to the far ends of the flock, and not only near the birds
    */
-  supposing<T>(told: ReadonlyMap<number, Told>, read: (at: GenotypeProbabilities['at']) => T): T
+  supposing<T>(told: ReadonlyMap<number, Told>, read: (at: GenotypeProbabilities['at'], logLikelihood: () => number) => T, whole?: boolean): T
   /** natural logarithm of the chance of everything seen */
   readonly logLikelihood: number
   /** the figures of the bird at the locus are exact; otherwise messages were sent until none changed by more than `change`, or `sweeps` times */
@@ -89,7 +90,8 @@ export function genotypeProbabilities(flock: Flock, asked: ReadonlySet<number> =
 
   return {
     at: atWith(found.marginal),
-    supposing: (told, read) => found.supposing(new Map([...told].flatMap(([animal, instead]) => [...network.otherwise(animal, instead)])), marginal => read(atWith(marginal))),
+    supposing: (told, read, whole) =>
+      found.supposing(new Map([...told].flatMap(([animal, instead]) => [...network.otherwise(animal, instead)])), ({marginal, logSum}) => read(atWith(marginal), logSum), whole),
     together(animal) {
       const all = network.held[animal] ?? [], tied = network.together[animal] ?? null
       const sizes = all.map(({genotypes: each}) => each.length)

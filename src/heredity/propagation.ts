@@ -1,4 +1,4 @@
-import {ClusterMessages, type Settling} from './cluster-messages.ts'
+import {ClusterMessages, type Settling, type Supposed} from './cluster-messages.ts'
 import {componentsOf} from './components.ts'
 import {joinGraph, type Factor} from './join-graph.ts'
 import {entriesOver} from './tables.ts'
@@ -20,8 +20,9 @@ export interface Propagation {
    * What would be said were some factors others: only what changes is worked anew, and afterwards all is as it was.
    *
    * @param tables by the number of a factor, another table over its variables
+   * @param whole send on until all has settled, and not only what lies near
    */
-  supposing<T>(tables: ReadonlyMap<number, Float64Array>, read: (marginal: (variable: number) => Float64Array) => T): T
+  supposing<T>(tables: ReadonlyMap<number, Float64Array>, read: (supposed: Supposed) => T, whole?: boolean): T
   /** whether the variable's own component was exact */
   isExact(variable: number): boolean
 }
@@ -36,8 +37,8 @@ export interface Limits extends Settling {
 
 export const LIMITS: Limits = {exactCluster: 2 ** 21, exactAll: 2 ** 24, looseCluster: 2 ** 7, sweeps: 100, settled: 1e-3}
 
-/** Of a supposition only what lies near is asked: on rings so many sweeps tell it, on trees all is told. */
-const SUPPOSED = {loose: {sweeps: 6, settled: 1e-3}, exact: {sweeps: 3, settled: 1e-9}} as const
+/** Where only what lies near a supposition is asked, so many sweeps over rings tell it; on trees all is told. */
+const SUPPOSED = {near: {sweeps: 6, settled: 1e-3}, exact: {sweeps: 3, settled: 1e-9}} as const
 
 /**
  * Given tables over variables, how likely is each value of each variable under their product?
@@ -75,19 +76,24 @@ export function propagate(sizes: ArrayLike<number>, factors: readonly Factor[], 
       if (!part) throw new RangeError(`there is no factor ${factor} over variables`)
       return part.messages.joint(placeOfFactor[factor] ?? -1)
     },
-    supposing(tables, read) {
+    supposing(tables, read, whole = false) {
       const byPart = new Map<number, Map<number, Float64Array>>()
       for (const [factor, table] of tables) {
         const part = componentOfFactor[factor] ?? -1, own = byPart.get(part) ?? new Map<number, Float64Array>()
         byPart.set(part, own.set(placeOfFactor[factor] ?? -1, table))
       }
-      const inPart = new Map<number, (variable: number) => Float64Array>()
+      const supposed = new Map<number, Supposed>()
       const enter = ([first, ...rest]: readonly (readonly [number, Map<number, Float64Array>])[]): ReturnType<typeof read> => {
-        if (!first) return read(variable => inPart.get(componentOf[variable] ?? -1)?.(placeOf[variable] ?? -1) ?? marginal(variable))
+        if (!first) {
+          return read({
+            marginal: variable => supposed.get(componentOf[variable] ?? -1)?.marginal(placeOf[variable] ?? -1) ?? marginal(variable),
+            logSum: () => parts.reduce((sum, {messages}, part) => sum + (supposed.get(part)?.logSum() ?? messages.logSum), constant),
+          })
+        }
         const [number, own] = first, part = parts[number]
         if (!part) throw new RangeError('there is no such factor over variables')
-        return part.messages.supposing(own, part.exact ? SUPPOSED.exact : SUPPOSED.loose, supposed => {
-          inPart.set(number, supposed)
+        return part.messages.supposing(own, part.exact ? SUPPOSED.exact : whole ? limits : SUPPOSED.near, inPart => {
+          supposed.set(number, inPart)
           return enter(rest)
         })
       }

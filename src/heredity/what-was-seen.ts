@@ -10,6 +10,8 @@ import {hatchingChance, lookLikelihood, type Sex} from './look-likelihood.ts'
 export interface Told {
   readonly readings: readonly Reading[]
   readonly tested: ReturnType<Flock['tested']>
+  /** a further weight of what stands at one locus, such as a test that now and then fails */
+  readonly weighed?: {readonly locus: number; weight(alleles: Alleles): number}
 }
 
 /** Likelihoods of genotypes, from what was seen and tested of each bird itself. */
@@ -74,7 +76,7 @@ export function whatWasSeen(flock: Flock, blocks: readonly GeneBlock[], slack: n
 
   return {
     told: animal => ({readings: flock.readings(animal), tested: flock.tested(animal)}),
-    alone(animal, block, {readings, tested}) {
+    alone(animal, block, {readings, tested, weighed}) {
       const sex = flock.pedigree.animals[animal]?.sex ?? 'unknown'
       const likelihood = ones(block)
       for (const reading of readings) {
@@ -87,6 +89,9 @@ export function whatWasSeen(flock: Flock, blocks: readonly GeneBlock[], slack: n
           const fits = blocks[block]?.loci.every(locus => !tested[locus] || matches(tested[locus], alleles[locus] ?? [0, null])) ?? true
           if (!fits) likelihood[genotype] = entry * slack
         })
+      }
+      if (weighed && blockOf[weighed.locus] === block) {
+        likelihood.forEach((entry, genotype) => { likelihood[genotype] = entry * weighed.weight(allelesOf([[block, genotype]])[weighed.locus] ?? [0, null]) })
       }
       return likelihood
     },

@@ -2,7 +2,8 @@ import {betaQuantile} from './beta-quantile.ts'
 import type {Interval} from './interval.ts'
 
 /**
- * Clopper–Pearson "exact" interval of a share, for whoever asks for it: it covers at least as often as it says, and so is wider than Wilson's.
+ * Clopper–Pearson "exact" interval of a share, for whoever asks for it: it covers at least as often as it says at every share,
+ * and so mostly more often and is mostly wider than Wilson's.
  *
  *     P(X ≥ k | low) = (1 − level)/2        P(X ≤ k | high) = (1 − level)/2        X binomial of n
  *

@@ -9,8 +9,8 @@ const shape = fc.double({min: 0.2, max: 200, noNaN: true}), share = fc.double({m
 describe('betaQuantile(probability, a, b)', () => {
   it('is where it can be worked by hand: x = p^(1/a) for b = 1, the middle of an even curve, 1 − (1 − p)^(1/b) for a = 1', () => {
     fc.assert(fc.property(share, shape, (p, a) => {
-      expectClose(betaQuantile(p, a, 1), p ** (1 / a), 1e-12, {p, a})
-      expectClose(betaQuantile(p, 1, a), -Math.expm1(Math.log1p(-p) / a), 1e-12, {p, a})
+      expectClose(betaQuantile(p, a, 1), p ** (1 / a), 1e-9, {p, a})
+      expectClose(betaQuantile(p, 1, a), -Math.expm1(Math.log1p(-p) / a), 1e-9, {p, a})
       expectClose(betaQuantile(0.5, a, a), 0.5, 1e-9, {a})
     }))
   })
