@@ -38,7 +38,7 @@ export interface Resampling {
  *     v = m/(m − 1) · variance of Σk/Σn over `draws` flocks of m families drawn from these with putting back
  *     n* = n / max(1, v / (p(1 − p)/n))        limits: Wilson's for p and n* with Student's t of m − 1 in place of z
  *
- * The bootstrap by family gives the spread; a score interval is built on it, because the bootstrap's own percentiles cover only 71 to 93 times in a
+ * The bootstrap by family gives the spread; a score interval is built on it, because the bootstrap's own percentiles cover only 58 to 93 times in a
  * hundred at five to twenty families. Where every chick is alike the families show no spread whatever, and n* = n/(1 + (n/m − 1)·0.1) stands in.
  * Under five families no spread between them can be judged: Wilson's plain interval, named as such.
  *

@@ -65,8 +65,8 @@ describe('shareDifference(one, other)', () => {
       return intervals.reduce((sum, row, k) => sum + row.reduce((part, {low, high}, l) => (low <= p - q && p - q <= high ? part + (one[k] ?? 0) * (other[l] ?? 0) : part), 0), 0)
     })
     const mean = coverages.reduce((sum, coverage) => sum + coverage, 0) / coverages.length
-    // found 0.951 to 0.959; the least at any of the hundred places 0.90, with eight and eight
-    expectClose(mean, 0.954, 0.009)
+    // found 0.948 (eight and eight) to 0.953; the least at any of the hundred places 0.891
+    expectClose(mean, 0.951, 0.004)
     expect(Math.min(...coverages)).toBeGreaterThan(0.88)
   })
 
