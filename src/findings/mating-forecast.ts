@@ -4,19 +4,12 @@ import type {Alleles, Locus} from '../heredity/locus.ts'
 import type {Sex} from '../heredity/look-likelihood.ts'
 import type {LookRules} from '../heredity/look-rules.ts'
 import {looksOf, lostOfUnphased} from '../heredity/mating-forecast.ts'
-import type {Bird, BookLocus, KnownLocus, Logbook, Trait} from '../logbook/book.ts'
+import type {BookLocus, KnownLocus, Logbook, Trait} from '../logbook/book.ts'
 import {lookRulesOf} from '../logbook/look-rules-of.ts'
-import type {Animal} from '../pedigree/pedigree.ts'
-import type {Heredity, WrittenGenotype} from './heredity.ts'
+import {chicksOfPairs, type Heredity, type PairAsked, type WrittenGenotype} from './heredity.ts'
 import type {LocusGroup} from './locus-groups.ts'
 import {parentsTogether} from './parents-together.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
-
-/** Two birds that might be put together. */
-export interface PairAsked {
-  readonly sire: Bird
-  readonly dam: Bird
-}
 
 /** What a mating will give: what is lost and what to beware of stand first. */
 export interface MatingForecast extends PairAsked {
@@ -65,19 +58,18 @@ interface ChicksOfGroup {
  *
  * @see `genotypeProbabilities`, `lookOf`; `forecastOf` for stated genotypes
  */
-export function matingForecasts(book: Logbook, heredity: Heredity, {numberOf}: PedigreeOfBook, pairs: readonly PairAsked[]): readonly MatingForecast[] {
-  const more = pairs.flatMap(({sire, dam}): Animal[] => {
-    const matings = [{sire: numberOf(sire), dam: numberOf(dam), chance: 1}]
-    return [{sex: 'male', base: null, matings}, {sex: 'female', base: null, matings}]
-  })
+export function matingForecasts(book: Logbook, heredity: Heredity, pedigree: PedigreeOfBook, pairs: readonly PairAsked[]): readonly MatingForecast[] {
+  const {numberOf} = pedigree
+  const standing = pairs.map(({sire, dam}) => heredity.pairs.findIndex(pair => pair.sire === sire && pair.dam === dam)), areThere = standing.every(place => place >= 0)
+  const more = areThere ? [] : chicksOfPairs(pairs, pedigree)
   const worked = pairs.length === 0 ? [] : heredity.groups.map((group): ChicksOfGroup => {
-    const {firstMore} = heredity.worked(group)
-    const {found} = heredity.workedOtherwise(group, {more}, new Set(more.map((_, index) => firstMore + index)))
+    const base = heredity.worked(group), {firstMore} = base
+    const {found} = areThere ? base : heredity.workedOtherwise(group, {more}, new Set(more.map((_, index) => firstMore + index)))
     const rules = group.traits.flatMap(trait => {
       const look = lookRulesOf(trait, group.loci)
       return look ? [{trait, look}] : []
     })
-    return {group, rules, found, numberOf: (pair, sex) => firstMore + 2 * pair + (sex === 'male' ? 0 : 1)}
+    return {group, rules, found, numberOf: (pair, sex) => firstMore + 2 * (areThere ? standing[pair] ?? 0 : pair) + (sex === 'male' ? 0 : 1)}
   })
   return pairs.map((pair, index): MatingForecast => {
     const male = ofSex(worked, index, 'male'), female = ofSex(worked, index, 'female')

@@ -13,7 +13,7 @@ import {expectedLooks, type ExpectedOfAll} from './expected-looks.ts'
 import {fixationOf, type Fixation} from './fixation.ts'
 import {founders, type Founders} from './founders.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
-import {heredityOf, type Heredity} from './heredity.ts'
+import {heredityOf, type Heredity, type PairAsked} from './heredity.ts'
 import {impossibleFamilies, type DoubtedChick} from './impossible-families.ts'
 import {hiddenAlleles, type HiddenAtLocus} from './hidden-alleles.ts'
 import {kinshipOfBook, type Kinship} from './inbreeding.ts'
@@ -25,7 +25,7 @@ import {likeliestSires, type LikeliestSires} from './likeliest-sire.ts'
 import {leastUniform, type LeastUniform} from './least-uniform.ts'
 import {livingCarriers, type LivingCarriers} from './living-carriers.ts'
 import {malesForPens, type Pairings} from './males-for-pens.ts'
-import {matingForecasts, type MatingForecast, type PairAsked} from './mating-forecast.ts'
+import {matingForecasts, type MatingForecast} from './mating-forecast.ts'
 import {misscoring, type Misscoring} from './misscoring.ts'
 import {oneMoreMale, ratePassed, type OneMoreMale, type RatePassed} from './one-more-male.ts'
 import {nextBackcross, type NextBackcross, type NoProspects} from './next-backcross.ts'
@@ -135,7 +135,7 @@ export function study(book: Logbook): Findings {
     closenessLimits: () => closenessLimits(book, all.ladder, all.closeness, all.kinship),
     kinReason: () => kinReasons(all.pedigree, all.pairReason),
     pairReason: () => pairReasons(all.pedigree, all.kinship),
-    heredity: () => heredityOf(book, all.pedigree),
+    heredity: () => heredityOf(book, all.pedigree, pairsInPens(all.census)),
     frequencies: () => alleleFrequencies(book, all.ladder, all.heredity, all.pedigree),
     hidden: () => hiddenAlleles(book, all.heredity, all.pedigree),
     knownApart: () => knownApart(book, all.heredity, all.pedigree),

@@ -1,7 +1,8 @@
 import type {Bird, Pen, Sex, Trait} from '../logbook/book.ts'
 import type {Census} from './census.ts'
 import {lastPens} from './last-pen.ts'
-import type {ForecastOfSex, MatingForecast, PairAsked} from './mating-forecast.ts'
+import type {PairAsked} from './heredity.ts'
+import type {ForecastOfSex, MatingForecast} from './mating-forecast.ts'
 import {looksRight} from './wanted-look.ts'
 
 /** How often matings inside the line will throw a look that is not wanted. */

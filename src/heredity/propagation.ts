@@ -38,7 +38,7 @@ export interface Limits extends Settling {
 export const LIMITS: Limits = {exactCluster: 2 ** 21, exactAll: 2 ** 24, looseCluster: 2 ** 7, sweeps: 100, settled: 1e-3}
 
 /** Where only what lies near a supposition is asked, so many sweeps over rings tell it; on trees all is told. */
-const SUPPOSED = {near: {sweeps: 6, settled: 1e-3}, exact: {sweeps: 3, settled: 1e-9}} as const
+const SUPPOSED = {near: {sweeps: 3, settled: 3e-3}, exact: {sweeps: 3, settled: 1e-9}} as const
 
 /**
  * Given tables over variables, how likely is each value of each variable under their product?
