@@ -12,7 +12,7 @@ export const LINKING_CODES = [
   'no-project', 'same-name',
   'unknown-strain', 'unknown-trait', 'unknown-keeper', 'unknown-band', 'unknown-pen', 'unknown-hatch', 'unknown-tally', 'unknown-judge', 'unknown-photo',
   'unknown-step', 'unknown-state', 'unknown-locus', 'unknown-allele', 'no-target', 'unit-mixed', 'clause-unknown',
-  'unreadable-genotype', 'hen-on-autosome', 'locus-described-twice', 'linkage-impossible', 'rules-wanting', 'state-without-genotype', 'rule-never-reached', 'lethal-joined', 'not-fixed',
+  'unreadable-genotype', 'hen-on-autosome', 'locus-described-twice', 'linkage-impossible', 'rules-wanting', 'state-without-genotype', 'rule-never-reached', 'lethal-joined', 'lethal-fixed', 'not-fixed',
   'tested-impossible',
   'file-misnamed', 'band-twice', 'band-in-doubt', 'no-origin', 'two-origins', 'records-disagree',
   'loop-in-descent', 'parent-too-young', 'parent-dead', 'wrong-parent-sex', 'not-in-pen', 'chances-do-not-sum', 'chances-wanting', 'none-at-keeper', 'maybe-itself',

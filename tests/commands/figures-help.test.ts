@@ -7,7 +7,7 @@ describe('figuresHelp(words)', () => {
     for (const question of FIGURE_QUESTIONS) expect(figuresHelp(['--help'])).toContain(`pinfeather figures ${question} content`)
   })
   it('tells the columns of the one asked about', () => {
-    expect(figuresHelp(['kinship', '--help'])).toMatch(/^\nColumns of kinship:\n {2}a {9}band\n/)
+    expect(figuresHelp(['kinship', '--help'])).toMatch(/\n\nColumns of kinship:\n {2}a {9}band\n/)
     expect(figuresHelp(['strains', '--help'])).toContain('dam line <strain>')
   })
 })

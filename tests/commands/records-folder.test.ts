@@ -45,7 +45,7 @@ describe('the folder of records', () => {
 
   it('without a record says where they were looked for, and how to begin', () => {
     const words = said(['notes.txt', 'photos/a.jpg'])
-    expect(words).toContain('No record was found in R: project.md is not there, nor any file in strains/, traits/, keepers/, birds/, pens/, hatches/')
+    expect(words).toContain('No record was found in R: project.md is not there, nor any file in strains/, traits/, loci/, keepers/, birds/, pens/, hatches/')
     expect(words).toContain('To begin, write R/project.md:')
     expect(words).toContain('---\n')
   })

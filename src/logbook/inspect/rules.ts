@@ -32,6 +32,7 @@ import * as noOrigin from './no-origin.ts'
 import * as noProject from './no-project.ts'
 import * as noTarget from './no-target.ts'
 import * as noneAtKeeper from './none-at-keeper.ts'
+import * as lethalFixed from './lethal-fixed.ts'
 import * as notFixed from './not-fixed.ts'
 import * as notInPen from './not-in-pen.ts'
 import * as parentDead from './parent-dead.ts'
@@ -75,7 +76,7 @@ export const RULES: readonly Rule[] = [
   noProject, sameName,
   unknownStrain, unknownTrait, unknownKeeper, unknownBand, unknownPen, unknownHatch, unknownTally, unknownJudge, unknownPhoto, unknownStep, unknownState, unknownLocus, unknownAllele,
   noTarget, unitMixed, clauseUnknown,
-  unreadableGenotype, henOnAutosome, locusDescribedTwice, linkageImpossible, rulesWanting, stateWithoutGenotype, ruleNeverReached, lethalJoined, notFixed, testedImpossible,
+  unreadableGenotype, henOnAutosome, locusDescribedTwice, linkageImpossible, rulesWanting, stateWithoutGenotype, ruleNeverReached, lethalJoined, lethalFixed, notFixed, testedImpossible,
   fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
   loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, chancesWanting, noneAtKeeper, maybeItself,
   kinshipTooHigh, kinshipContradicts, kinshipFollows, stepContradicted,
