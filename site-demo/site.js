@@ -96,7 +96,7 @@
         const down = head.getAttribute('aria-sort') === 'ascending'
         for (const other of heads) other.removeAttribute('aria-sort')
         head.setAttribute('aria-sort', down ? 'descending' : 'ascending')
-        sort(table, column, head.classList.contains('n'), down)
+        sort(table, column, head.classList.contains('n') || table.classList.contains(`n${column + 1}`), down)
       })
       head.replaceChildren(button)
     })
