@@ -25,7 +25,7 @@ export function birdDescent(bird: Bird, findings: Findings): BirdDescent {
   const found = findings.kinship.of(bird)
   return {
     words: bird.parentage.kind === 'founder' && bird.maybe.length === 0 ? `F ${percentSign(found.f.mean)}${bird.strain ? ', as stated for its strain' : ', for nothing is known of its parents'}.`
-      : `${figureWords(found)} ${knownWords(found)}${limitWords(found, findings.book.project.limits.matingInbreeding)}`,
+      : `${figureWords(found)} ${knownWords(found)}${doubtAboveWords(bird)}${limitWords(found, findings.book.project.limits.matingInbreeding)}`,
     reason: kinReasonWords(bird, findings.kinReason(bird)), blood: bloodOf(bird, findings),
   }
 }
@@ -48,6 +48,14 @@ function figureWords({f, onZ, atLeast, possible}: InbreedingOfBird): string {
 function knownWords({full, equivalent}: InbreedingOfBird): string {
   const whole = full === 0 ? 'Not both parents are sure to be in the book' : `Ancestors all known for ${counted(full, 'generation')}`
   return `${whole}; ${rounded(equivalent, 1)} equivalent complete generations.`
+}
+
+/** The range of F is over the bird's own parents; doubt about theirs is averaged, and that is said where nothing else tells it. */
+export function doubtAboveWords({parentage: {kind, pairs: [pair]}}: Pick<Bird, 'parentage'>): string {
+  if (kind !== 'known' || !pair) return ''
+  const inDoubt = (['sire', 'dam'] as const).filter(side => pair[side]?.parentage.kind === 'uncertain')
+  if (inDoubt.length === 0) return ''
+  return ` Who the parents of its ${inDoubt.join(' and ')} were is in doubt, and averaged here.`
 }
 
 function limitWords({f}: InbreedingOfBird, limit: number | null): string {

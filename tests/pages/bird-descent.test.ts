@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {study} from '../../src/findings/study.ts'
-import {birdDescent, inbreedingWords} from '../../src/pages/bird-descent.ts'
+import type {Bird} from '../../src/logbook/book.ts'
+import {birdDescent, doubtAboveWords, inbreedingWords} from '../../src/pages/bird-descent.ts'
 import {halfSibs} from '../findings/kin-book.ts'
 
 describe('inbreedingWords(F)', () => {
@@ -13,6 +14,17 @@ describe('inbreedingWords(F)', () => {
     expect(inbreedingWords(f, {as: 'pairs', all: 2, likeliest: 2})).toBe('12.5 or 25.0%, equally likely, on average 18.8%')
     expect(inbreedingWords(f, {as: 'pairs', all: 6, likeliest: 6})).toBe('12.5 to 25.0%, six pairs alike, on average 18.8%')
     expect(inbreedingWords(f, {as: 'birds', all: 6, likeliest: 2})).toBe('12.5 to 25.0%, two of six birds likeliest alike, on average 18.8%')
+  })
+})
+
+describe('doubtAboveWords(bird)', () => {
+  it('says that doubt about grandparents is averaged, and nothing where there is none or the parents are in doubt themselves', () => {
+    const birds = halfSibs().birds, unsure = birds.find(({parentage: {kind}}) => kind === 'uncertain'), founder = birds.find(({parentage: {kind}}) => kind === 'founder')
+    if (!unsure || !founder) expect.fail('the book has both')
+    const chickOf = (sire: Bird, dam: Bird): Pick<Bird, 'parentage'> => ({parentage: {kind: 'known', pairs: [{sire, dam, chance: 1}], sires: [], dams: []}})
+    expect(doubtAboveWords(chickOf(unsure, founder))).toBe(' Who the parents of its sire were is in doubt, and averaged here.')
+    expect(doubtAboveWords(chickOf(unsure, unsure))).toBe(' Who the parents of its sire and dam were is in doubt, and averaged here.')
+    expect([doubtAboveWords(chickOf(founder, founder)), doubtAboveWords(unsure)]).toEqual(['', ''])
   })
 })
 
