@@ -13,8 +13,6 @@ export interface Otherwise {
   readonly more?: readonly Animal[]
   /** in place of what the book has of an animal's parents */
   readonly instead?: ReadonlyMap<number, Animal>
-  /** animals of which nothing was seen, as far as this question goes; a trait named: nothing of that trait */
-  readonly unseen?: (animal: number, trait: Trait) => boolean
   /** what a test would have said */
   readonly tested?: Flock['tested']
   /** share of scores that may be wrong in ways no record states, 0 to 1; 0 where it is not said */
@@ -71,7 +69,7 @@ export function flockOfBook(book: Logbook, {pedigree, baseOf, numberOf}: Pedigre
         const chick = chicks[animal]
         if (!chick) return []
         return heritable.flatMap(({trait}, number): Reading[] => {
-          const scored = otherwise.unseen?.(animal, trait) ? [] : statesScored(chick, trait)
+          const scored = statesScored(chick, trait)
           return scored.length === 0 ? [] : [{trait: number, scored}]
         })
       },

@@ -38,14 +38,15 @@ describe('heredityOf(book, pedigree)', () => {
     expect(findings.heredity.worked(group).found.slack).toBe(1e-3)
     expect(findings.heredity.of(bird('1'), P).genotypes.reduce((sum, {probability}) => sum + probability, 0)).toBeCloseTo(1, 12)
   })
-  it('keeps what it worked, and works otherwise without keeping it', () => {
+  it('keeps what it worked, whatever is supposed or worked otherwise', () => {
     const {findings, bird, book} = heredityBook(['A male - - comb=pea', 'B female - - comb=single', '1 male A B comb=single'])
     const {heredity, pedigree} = findings, [group] = heredity.groups, P = book.loci.get('P')?.locus
     if (!group || !P) throw new Error('no group')
     const chick = pedigree.numberOf(bird('1')), cock = pedigree.numberOf(bird('A'))
     expect(heredity.worked(group)).toBe(heredity.worked(group))
-    const unseen = heredity.workedOtherwise(group, {unseen: animal => animal === chick})
-    expectClose(unseen.found.at(cock, 0).find(({is}) => is.join() === '0,1')?.probability ?? 0, 2 / 3, 1e-12, {})
+    const unseen = heredity.worked(group).found.supposing(new Map([[chick, {readings: [], tested: null}]]), at => at(cock, 0))
+    expectClose(unseen.find(({is}) => is.join() === '0,1')?.probability ?? 0, 2 / 3, 1e-12, {})
+    expect(heredity.workedOtherwise(group, {tested: animal => (animal === cock ? [[0, 1]] : null)}).found.at(cock, 0).map(({is}) => is)).toEqual([[0, 1]])
     expect(heredity.of(bird('A'), P).genotypes.map(({written}) => written)).toEqual(['P/p+'])
   })
   it('asked of a locus of another book is a slip of the programmer', () => {
