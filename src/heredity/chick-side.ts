@@ -2,10 +2,13 @@ import type {Animal, Mating} from '../pedigree/pedigree.ts'
 import type {GeneBlock} from './gene-block.ts'
 import {handedOn} from './handed-on.ts'
 import type {Doubt, Held, Network} from './network.ts'
+import {areAlike, type Pool} from './parents-pooled.ts'
 
 /** One side of a chick: what its sire, or its dam, may hand on. */
 export interface ChickSide {
+  /** null too where the candidates stand together */
   readonly doubt: Doubt | null
+  readonly pool: Pool | null
   /** its parents that may be: null is a bird outside */
   readonly birds: readonly (number | null)[]
   readonly at: readonly SideAtBlock[]
@@ -41,7 +44,7 @@ export function chickSide(network: Network, blocks: readonly GeneBlock[], held: 
   const birds = [...new Set(matings.map(mating => mating[role]))]
   const parentsAt = blocks.map((block, number) => birds.map(bird => parentOf(block, bird === null ? null : held[bird]?.[number] ?? null, role, sex, outside[number])))
   if (birds.length === 1) {
-    return {doubt: null, birds, at: parentsAt.map(parents => {
+    return {doubt: null, pool: null, birds, at: parentsAt.map(parents => {
       const [{variable, handed} = {variable: null, handed: []}] = parents
       return {variable, handed, source: handed.map(() => 0), parents, between: false}
     })}
@@ -63,12 +66,19 @@ export function chickSide(network: Network, blocks: readonly GeneBlock[], held: 
   })
   const first = at[0]
   if (!first) throw new RangeError('a chick stands at no block of loci')
-  return {doubt: {sources: birds, variable: which ?? first.variable ?? 0, source: which === null ? first.source : birds.map((_, place) => place)}, birds, at}
+  return {doubt: {sources: birds, variable: which ?? first.variable ?? 0, source: which === null ? first.source : birds.map((_, place) => place)}, pool: null, birds, at}
+}
+
+/** The parent is one of those that stand together: to the chick they are as one bird, whose genotype is what all of them hand on. */
+export function poolSide(pool: Pool, sex: Animal['sex']): ChickSide {
+  const handed = pool.handed[sex], alike = areAlike(handed)
+  const variable = alike ? null : pool.variable, told = alike ? handed.slice(0, 1) : handed
+  return {doubt: null, pool, birds: pool.members.map(({animal}) => animal), at: [{variable, handed: told, source: told.map(() => 0), parents: [{variable, handed: told}], between: false}]}
 }
 
 /** The dam is the one hen that stands for a family's, herself one of several. */
 export function standInSide(blocks: readonly GeneBlock[], hen: number, held: readonly Held[], sex: Animal['sex'], doubt: Doubt | null): ChickSide {
-  return {doubt, birds: [hen], at: blocks.map((block, number) => {
+  return {doubt, pool: null, birds: [hen], at: blocks.map((block, number) => {
     const own = held[number]
     if (!own) throw new RangeError(`the stand-in ${hen} is not among the birds before its chicks`)
     const parent = parentOf(block, own, 'dam', sex, undefined)

@@ -1,4 +1,5 @@
 import {clusterLayout, onRings, productOf, type Cluster, type Face} from './cluster-layout.ts'
+import {jointAlong, type JointAlong} from './joint-along.ts'
 import type {Factor, JoinGraph} from './join-graph.ts'
 import {entriesOver, Folding, keptFromVanishing, makeWhole, multiplyEach, multiplyInto, sumInto, total, WorkingTables} from './tables.ts'
 
@@ -54,6 +55,7 @@ export class ClusterMessages {
   /** share of the old message that a new one keeps */
   #held = 0
   readonly #room = new WorkingTables()
+  #along: JointAlong | null = null
   /** messages as they were before a supposition; null outside of one */
   #saved: Map<number, Float64Array> | null = null
 
@@ -139,6 +141,12 @@ export class ClusterMessages {
     sumInto(shares, this.#folding.onto(this.#clusters[cluster]?.of ?? [], of), this.#belief(cluster).table)
     makeWhole(shares)
     return shares
+  }
+
+  /** Shares over the variables of one factor, for each value of a variable that need not be among them. */
+  jointWith(factor: number, variable: number): readonly Float64Array[] {
+    this.#along ??= jointAlong({clusters: this.#clusters, messages: this.#messages, receiver: this.#receiver, folding: this.#folding, sizes: this.#sizes})
+    return this.#along(variable, this.#home[variable] ?? -1, this.#clusterOfFactor[factor] ?? -1, this.#factors[factor]?.of ?? [])
   }
 
   /** @returns the largest change of a message */

@@ -1,11 +1,13 @@
 import type {Animal, Mating} from '../pedigree/pedigree.ts'
-import {chickSide, standInSide, type ChickSide, type SideAtBlock} from './chick-side.ts'
+import {broodAt, conceived, type Brood} from './brood.ts'
+import {chickSide, poolSide, standInSide, type ChickSide, type SideAtBlock} from './chick-side.ts'
 import type {Flock} from './flock.ts'
 import {foundersGenotypes, geneBlocks, genotypesOfSex, haplotypeShares, type GeneBlock} from './gene-block.ts'
-import {genotypeOf, handedOnFromOutside} from './handed-on.ts'
+import {handedOnFromOutside} from './handed-on.ts'
 import type {Factor} from './join-graph.ts'
-import {emptyNetwork, tableOver, type Doubt, type Held} from './network.ts'
+import {emptyNetwork, tableOver, type Doubt, type Held, type Pooled} from './network.ts'
 import {parentsFirst} from './parents-first.ts'
+import {pooled, pooledDoubt, sidesApart, type Pool} from './parents-pooled.ts'
 import {makeWhole, multiplyEach} from './tables.ts'
 import {whatWasSeen, type Told} from './what-was-seen.ts'
 
@@ -16,8 +18,8 @@ export interface FlockNetwork {
   /** by animal, then by block */
   readonly held: readonly (readonly Held[])[]
   /** by animal: null where the parent is certain or altogether outside */
-  readonly sire: readonly (Doubt | null)[]
-  readonly dam: readonly (Doubt | null)[]
+  readonly sire: readonly (Doubt | Pooled | null)[]
+  readonly dam: readonly (Doubt | Pooled | null)[]
   /** by animal: the table over all its blocks, where what was seen ties several together; null where nothing does */
   readonly together: readonly (number | null)[]
   /** the bird's tables, were this told of it in place of what the flock tells; a trait of several blocks only where it was seen before */
@@ -26,11 +28,21 @@ export interface FlockNetwork {
 
 type Chance = (sire: number, dam: number) => number
 
+/** What chicks of like matings and one sex share. */
+interface Family {
+  readonly left: ChickSide
+  readonly right: ChickSide
+  /** by block */
+  readonly broods: readonly Brood[]
+  readonly chance: Chance
+}
+
 /**
  * The flock as tables over variables: a genotype for each bird and block of loci, and for each doubt about a parent which bird it was.
  *
  * A chick of certain parents is one table over three genotypes. Where one of several birds may be the parent, a variable of source and haplotype handed on
- * stands between, so that no table ever holds all candidates at once; several blocks share a doubt by a variable of its own.
+ * stands between, so that no table ever holds all candidates at once; several blocks share a doubt by a variable of its own. Where many may be, and it can
+ * be, they are pooled in what they hand on together.
  * Every chick of the flock has hatched: lethal genotypes are taken out of what its parents give, and the rest made whole.
  *
  * @param slack share of scores and tests that may be wrong in ways no record states
@@ -40,9 +52,10 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
   const {pedigree: {animals, bases}, loci, linkages} = flock
   const blocks = geneBlocks(loci, linkages), several = blocks.length > 1
   const network = emptyNetwork(), seen = whatWasSeen(flock, blocks, slack)
-  const held: (readonly Held[])[] = [], sire: (Doubt | null)[] = [], dam: (Doubt | null)[] = [], together: (number | null)[] = []
+  const held: (readonly Held[])[] = [], sire: (Doubt | Pooled | null)[] = [], dam: (Doubt | Pooled | null)[] = [], together: (number | null)[] = []
   const itself: (Doubt | null)[] = []
-  const outside = new Map<string, readonly Float64Array[]>()
+  const outside = new Map<string, readonly Float64Array[]>(), pools = new Map<string, Pool | null>(), apart = new Map<readonly Mating[], ReturnType<typeof sidesApart>>()
+  const families = new Map<readonly Mating[], Map<string, Family>>()
 
   for (const index of parentsFirst(animals)) {
     const animal = animals[index]
@@ -114,28 +127,60 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
     return all
   }
 
-  function chick(index: number, {matings, sex, damStandIn, outside: bases_}: Animal): Held[] {
-    const left = chickSide(network, blocks, held, sex, 'sire', matings, fromOutside(bases_?.sire ?? null, 'sire', sex))
-    const right = damStandIn === undefined ? chickSide(network, blocks, held, sex, 'dam', matings, fromOutside(bases_?.dam ?? null, 'dam', sex))
-      : standInSide(blocks, damStandIn, held[damStandIn] ?? [], sex, itself[damStandIn] ?? null)
+  function chick(index: number, animal: Animal): Held[] {
+    const {sex} = animal, {left, right, broods, chance} = familyOf(animal), doubtful = left.doubt !== null || right.doubt !== null
     sire[index] = left.doubt
     dam[index] = right.doubt
-    const chance = pairChance(matings, left, right, damStandIn !== undefined)
     if (several) tie(left.doubt, right.doubt, chance)
     return blocks.map((block, number) => {
-      const a = left.at[number], b = right.at[number], hatching = seen.hatching(number, sex)
-      if (!a || !b) throw new RangeError('a chick stands at every block')
-      const all = a.handed.map(one => b.handed.map(other => conceived(block, one, other, hatching, !a.between && !b.between)))
-      const possible = genotypesOfSex(block, sex).filter(genotype => all.some(row => row.some(genotypes => (genotypes[genotype] ?? 0) > 0)))
-      const own = hold(index, number, possible.length > 0 ? possible : genotypesOfSex(block, sex), null)
-      const of = [a.variable, b.variable].filter(variable => variable !== null)
-      network.factor([...of, own.variable], values => {
-        const one = a.variable === null ? 0 : values[0] ?? 0, other = b.variable === null ? 0 : values[of.length - 1] ?? 0
-        return (all[one]?.[other]?.[own.genotypes[values.at(-1) ?? 0] ?? 0] ?? 0) * (several ? 1 : chance(a.source[one] ?? 0, b.source[other] ?? 0))
-      })
+      const a = left.at[number], b = right.at[number], brood = broods[number], hatching = seen.hatching(number, sex)
+      if (!a || !b || !brood) throw new RangeError('a chick stands at every block')
+      const own = hold(index, number, brood.possible, null)
+      const factor = network.table([...brood.of, own.variable],
+        brood.table(own.genotypes, doubtful && !several ? (one, other) => chance(a.source[one] ?? 0, b.source[other] ?? 0) : undefined))
+      const {pool: sires} = left, {pool: dams} = right
+      if (sires) sire[index] = pooledDoubt(sires, factor, () => brood.owed('sire', sires, own.genotypes))
+      if (dams) dam[index] = pooledDoubt(dams, factor, () => brood.owed('dam', dams, own.genotypes))
       if ((a.between || b.between) && hatching.some(share => share < 1)) asHatched(block, a, b, hatching)
       return own
     })
+  }
+
+  /** Chicks of like matings and one sex share all that is not a doubt of their own. */
+  function familyOf({matings, sex, damStandIn, outside: bases_}: Animal): Family {
+    const key = `${sex} ${damStandIn ?? ''} ${bases_?.sire ?? ''} ${bases_?.dam ?? ''}`, known = families.get(matings)?.get(key)
+    if (known) return known
+    const side = (role: 'sire' | 'dam'): ChickSide => {
+      const base = bases_?.[role] ?? null, pool = damStandIn === undefined ? poolOf(matings, role, base) : null
+      return pool ? poolSide(pool, sex) : chickSide(network, blocks, held, sex, role, matings, fromOutside(base, role, sex))
+    }
+    const left = side('sire'), right = damStandIn === undefined ? side('dam') : standInSide(blocks, damStandIn, held[damStandIn] ?? [], sex, itself[damStandIn] ?? null)
+    const broods = blocks.map((block, number) => {
+      const a = left.at[number], b = right.at[number]
+      if (!a || !b) throw new RangeError('a chick stands at every block')
+      return broodAt(block, a, b, sex, seen.hatching(number, sex))
+    })
+    const made = {left, right, broods, chance: pairChance(matings, left, right, damStandIn !== undefined)}
+    if (left.doubt === null && right.doubt === null) families.set(matings, (families.get(matings) ?? new Map<string, Family>()).set(key, made))
+    return made
+  }
+
+  /** Candidates stand together where one block is worked alone and all that is conceived there hatches. */
+  function poolOf(matings: readonly Mating[], role: 'sire' | 'dam', base: number | null): Pool | null {
+    const [block, ...others] = blocks
+    if (!block || others.length > 0 || (['male', 'female'] as const).some(sex => seen.hatching(0, sex).some(share => share < 1))) return null
+    const sides = apart.get(matings) ?? sidesApart(matings)
+    apart.set(matings, sides)
+    if (!sides) return null
+    const side = sides[role], key = `${role} ${base} ${side.join(' ')}`, known = pools.get(key)
+    if (known !== undefined) return known
+    const pool = pooled(network, block, role, side, animal => {
+      const own = held[animal]?.[0]
+      if (!own) throw new RangeError(`the candidate ${animal} is not among the birds before its chicks`)
+      return own
+    }, haplotypeShares(block, sharesAt(block, base)))
+    pools.set(key, pool)
+    return pool
   }
 
   /** Which sire goes with which dam. */
@@ -177,24 +222,12 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
   }
 }
 
-/** Genotypes of chicks that hatch, by number, from what sire and dam hand on; made whole, where asked. */
-function conceived(block: GeneBlock, sire: Float64Array | undefined, dam: Float64Array | undefined, hatching: Float64Array, whole: boolean): Float64Array {
-  const chances = new Float64Array(block.genotypes.length)
-  let sum = 0
-  sire?.forEach((one, a) => {
-    if (one > 0 && a < block.haplotypes) dam?.forEach((other, b) => {
-      const genotype = genotypeOf(block, a, b), chance = one * other * (hatching[genotype] ?? 0)
-      chances[genotype] = (chances[genotype] ?? 0) + chance
-      sum += chance
-    })
-  })
-  return whole && sum > 0 && sum !== 1 ? chances.map(chance => chance / sum) : chances
-}
-
 /** Chance of two places among the sources of either side. Of a family's one hen only what her mates' chances are, given which hen she is. */
 function pairChance(matings: readonly Mating[], left: ChickSide, right: ChickSide, givenDam: boolean): Chance {
-  const sires = left.doubt?.sources ?? left.birds, dams = right.doubt?.sources ?? (givenDam ? [matings[0]?.dam ?? null] : right.birds)
-  const table = sires.map(sire => dams.map(dam => matings.filter(mating => mating.sire === sire && mating.dam === dam).reduce((sum, {chance}) => sum + chance, 0)))
+  // those who stand together are as one bird: their chances are in what they hand on
+  const sires = left.doubt?.sources ?? (left.pool ? [undefined] : left.birds), dams = right.doubt?.sources ?? (givenDam ? [matings[0]?.dam ?? null] : right.pool ? [undefined] : right.birds)
+  const is = (bird: number | null | undefined, other: number | null): boolean => bird === undefined || bird === other
+  const table = sires.map(sire => dams.map(dam => matings.filter(mating => is(sire, mating.sire) && is(dam, mating.dam)).reduce((sum, {chance}) => sum + chance, 0)))
   if (!givenDam) return (k, l) => table[k]?.[l] ?? 0
   const sums = dams.map((_, l) => table.reduce((sum, row) => sum + (row[l] ?? 0), 0))
   const bySire = table.map(row => row.reduce((sum, chance) => sum + chance, 0))

@@ -2,7 +2,8 @@ import type {Flock} from './flock.ts'
 import {flockNetwork, type FlockNetwork} from './flock-network.ts'
 import {allelesAt} from './gene-block.ts'
 import type {Alleles} from './locus.ts'
-import type {Doubt} from './network.ts'
+import type {Doubt, Pooled} from './network.ts'
+import {pooledShares} from './parents-pooled.ts'
 import {LIMITS, propagate, type Limits} from './propagation.ts'
 import type {Told} from './what-was-seen.ts'
 
@@ -113,8 +114,9 @@ export function genotypeProbabilities(flock: Flock, asked: ReadonlySet<number> =
     exact: found.exact, change: found.change, sweeps: found.sweeps, slack,
   }
 
-  function sourcesOf(doubt: Doubt | null): readonly Probable<number | null>[] | null {
+  function sourcesOf(doubt: Doubt | Pooled | null): readonly Probable<number | null>[] | null {
     if (!doubt) return null
+    if ('owed' in doubt) return likeliestFirst(pooledShares(doubt, found).map((probability, place) => ({is: doubt.sources[place] ?? null, probability})), String)
     const shares = found.marginal(doubt.variable), sums = doubt.sources.map(() => 0)
     doubt.source.forEach((place, value) => { sums[place] = (sums[place] ?? 0) + (shares[value] ?? 0) })
     return likeliestFirst(doubt.sources.map((is, place) => ({is, probability: sums[place] ?? 0})), String)

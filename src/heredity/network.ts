@@ -20,6 +20,18 @@ export interface Doubt {
   readonly source: readonly number[]
 }
 
+/** The same where they stand together in one sum: each is owed a part of the entries of the chick's own table. */
+export interface Pooled {
+  /** null: a bird outside the pedigree */
+  readonly sources: readonly (number | null)[]
+  /** the chick's own table */
+  readonly factor: number
+  /** by place in `sources`: of the bird's genotype; null where it does not matter which */
+  readonly variables: readonly (number | null)[]
+  /** by place, then by value of that variable: the share of each of the table's entries that comes of the bird with that genotype; one where they are alike */
+  owed(): readonly (readonly Float64Array[])[]
+}
+
 /** Variables and tables over them, as they are put together. */
 export interface Network {
   readonly sizes: number[]

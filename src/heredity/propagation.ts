@@ -16,6 +16,8 @@ export interface Propagation {
   marginal(variable: number): Float64Array
   /** shares over the variables of one factor, in its order of entries */
   joint(factor: number): Float64Array
+  /** the same for each value of a variable of the factor's component, all together summing to 1 */
+  jointWith(factor: number, variable: number): readonly Float64Array[]
   /**
    * What would be said were some factors others: only what changes is worked anew, and afterwards all is as it was.
    *
@@ -35,7 +37,7 @@ export interface Limits extends Settling {
   readonly looseCluster: number
 }
 
-export const LIMITS: Limits = {exactCluster: 2 ** 21, exactAll: 2 ** 24, looseCluster: 2 ** 7, sweeps: 100, settled: 1e-3}
+export const LIMITS: Limits = {exactCluster: 2 ** 21, exactAll: 2 ** 24, looseCluster: 2 ** 9, sweeps: 100, settled: 1e-3}
 
 /** Where only what lies near a supposition is asked, so many sweeps over rings tell it; on trees all is told. */
 const SUPPOSED = {near: {sweeps: 3, settled: 3e-3}, exact: {sweeps: 3, settled: 1e-9}} as const
@@ -75,6 +77,11 @@ export function propagate(sizes: ArrayLike<number>, factors: readonly Factor[], 
       const part = parts[componentOfFactor[factor] ?? -1]
       if (!part) throw new RangeError(`there is no factor ${factor} over variables`)
       return part.messages.joint(placeOfFactor[factor] ?? -1)
+    },
+    jointWith(factor, variable) {
+      const part = parts[componentOfFactor[factor] ?? -1]
+      if (!part || componentOfFactor[factor] !== componentOf[variable]) throw new RangeError(`factor ${factor} and variable ${variable} have nothing to do with each other`)
+      return part.messages.jointWith(placeOfFactor[factor] ?? -1, placeOf[variable] ?? -1)
     },
     supposing(tables, read, whole = false) {
       const byPart = new Map<number, Map<number, Float64Array>>()

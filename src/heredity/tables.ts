@@ -77,6 +77,19 @@ export function sumInto(narrow: Float64Array, {head, tail}: Onto, table: Float64
   }
 }
 
+/** Adds every entry of a wide table, times the entry of a factor where it falls there, up where it falls in the narrower table, which is emptied first. */
+export function sumProductInto(narrow: Float64Array, onto: Onto, table: Float64Array, ontoFactor: Onto, factor: Float64Array): void {
+  narrow.fill(0)
+  let at = 0
+  for (let run = 0; run < onto.head.length; run++) {
+    const base = onto.head[run] ?? 0, factorBase = ontoFactor.head[run] ?? 0
+    for (let step = 0; step < onto.tail.length; step++) {
+      const place = base + (onto.tail[step] ?? 0)
+      narrow[place] = (narrow[place] ?? 0) + (table[at++] ?? 0) * (factor[factorBase + (ontoFactor.tail[step] ?? 0)] ?? 0)
+    }
+  }
+}
+
 /** Multiplies entry by entry; the largest of what comes of it. */
 export function multiplyEach(table: Float64Array, other: Float64Array): number {
   let most = 0
