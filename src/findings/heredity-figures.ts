@@ -10,7 +10,7 @@ export const HEREDITY_QUESTIONS = ['genotypes', 'forecast', 'test-mating', 'hatc
 export type HeredityQuestion = (typeof HEREDITY_QUESTIONS)[number]
 
 const columns = (as: FigureColumn['as'], ...names: string[]): FigureColumn[] => names.map(name => ({name, as}))
-const how = (exact: boolean): string => (exact ? 'exact' : 'converged')
+const how = (exact: boolean): string => (exact ? 'exact' : 'approximate')
 
 /** One row a bird and genotype that it may have, each bird's likeliest first. */
 export function genotypesTable({heredity}: Findings, locus: Locus, birds: readonly Bird[]): FiguresTable {
@@ -29,7 +29,7 @@ export function forecastTable(forecast: MatingForecast): FiguresTable {
   return {
     columns: [...columns('text', 'what', 'of', 'sex', 'is'), ...columns('share', 'share'), ...columns('text', 'how')],
     rows: [
-      ...lost.map(({group, share}) => ['never hatches', group.loci.map(({symbol}) => symbol).join(' '), null, null, share, how(exact)]),
+      ...lost.map(({loci, share}) => ['never hatches', loci.map(({symbol}) => symbol).join(' '), null, null, share, how(exact)]),
       ...cautions.map(({locus, about, says, chance}) => [`beware: ${about}`, locus.locus.symbol, null, says, chance, how(exact)]),
       ...(['male', 'female'] as const).flatMap(sex => forecastRows(sex, forecast[sex], how(exact))),
     ],

@@ -2,7 +2,7 @@ import type {GenotypeProbabilities, Probable} from '../heredity/genotype-probabi
 import {writeGenotype} from '../heredity/genotype-notation.ts'
 import type {Alleles, Locus} from '../heredity/locus.ts'
 import type {Sex} from '../heredity/look-likelihood.ts'
-import type {LookRules} from '../heredity/look-rules.ts'
+import type {LookRule, LookRules} from '../heredity/look-rules.ts'
 import {looksOf, lostOfUnphased} from '../heredity/mating-forecast.ts'
 import type {BookLocus, KnownLocus, Logbook, Trait} from '../logbook/book.ts'
 import {lookRulesOf} from '../logbook/look-rules-of.ts'
@@ -13,14 +13,26 @@ import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
 /** What a mating will give: what is lost and what to beware of stand first. */
 export interface MatingForecast extends PairAsked {
-  /** share of the embryos that the rules say never hatch, each group of loci by itself; those of which some are lost */
-  readonly lost: readonly {readonly group: LocusGroup; readonly share: number}[]
-  /** of every locus at which a chick may have another allele than the wild one, with the chance that it has */
-  readonly cautions: readonly (KnownLocus['cautions'][number] & {readonly locus: BookLocus; readonly chance: number})[]
+  /** share of the embryos that never hatch, by the loci that the lethal rules name, the greatest first; none where less than one in a thousand is lost. One that two rules kill counts under both */
+  readonly lost: readonly LossAtLoci[]
+  /** what one ought to know of alleles that one chick in a hundred or more may have, what is lethal first, then what hurts the bird; with the chance of each chick to have such an allele */
+  readonly cautions: readonly CautionOfPair[]
   readonly male: ForecastOfSex
   readonly female: ForecastOfSex
-  /** every group of loci was worked exactly; else by messages that settled */
+  /** chicks, losses and both parents were worked exactly at every locus; else by messages that settled */
   readonly exact: boolean
+}
+
+export interface LossAtLoci {
+  readonly loci: readonly Locus[]
+  readonly share: number
+}
+
+export type CautionOfPair = KnownLocus['cautions'][number] & {
+  readonly locus: BookLocus
+  /** those it speaks of that a chick may have */
+  readonly alleles: readonly string[]
+  readonly chance: number
 }
 
 export interface ForecastOfSex {
@@ -38,8 +50,10 @@ export interface LooksOfTrait {
   readonly unsaid: number
 }
 
-/** A caution is given when so many chicks have the allele it may speak of. */
-const WORTH_A_CAUTION = 1e-4
+/** A caution is given when so many chicks have an allele that it speaks of: one in a hundred. What is always said is not read. */
+export const WORTH_A_CAUTION = 0.01
+/** Losses are told from one embryo in a thousand on: less comes of scores that might be wrong, and no hatch can show it. */
+export const WORTH_A_LOSS = 0.001
 
 /** In one group: what two chicks of each pair may be, one of each sex. */
 interface ChicksOfGroup {
@@ -73,14 +87,13 @@ export function matingForecasts(book: Logbook, heredity: Heredity, pedigree: Ped
   })
   return pairs.map((pair, index): MatingForecast => {
     const male = ofSex(worked, index, 'male'), female = ofSex(worked, index, 'female')
-    const losses = worked.flatMap(({group, rules}) => {
-      const lost = lostOf(heredity, group, rules.map(({look}) => look), numberOf(pair.sire), numberOf(pair.dam))
-      return lost.share > 0 ? [{group, ...lost}] : []
-    })
+    const sire = numberOf(pair.sire), dam = numberOf(pair.dam)
+    const losses = worked.map(({group, rules}) => lossesOf(heredity, group, rules.map(({look}) => look), sire, dam))
+    const isExact = ({group, found, numberOf: chick}: ChicksOfGroup): boolean => group.loci.every((_, locus) =>
+      found.isExact(chick(index, 'male'), locus) && found.isExact(chick(index, 'female'), locus) && [sire, dam].every(parent => heredity.worked(group).found.isExact(parent, locus)))
     return {
-      ...pair, male, female, lost: losses.map(({group, share}) => ({group, share})), cautions: cautionsOf(book, male, female),
-      exact: worked.every(({group, found, numberOf: chick}) => group.loci.every((_, locus) => found.isExact(chick(index, 'male'), locus) && found.isExact(chick(index, 'female'), locus)))
-        && losses.every(({exact}) => exact),
+      ...pair, male, female, cautions: cautionsOf(book, male, female), exact: worked.every(isExact) && losses.every(({exact}) => exact),
+      lost: losses.flatMap(({lost}) => lost).filter(({share}) => share >= WORTH_A_LOSS).sort((a, b) => b.share - a.share),
     }
   })
 }
@@ -115,28 +128,44 @@ function atLocus(genotypes: readonly Probable<readonly Alleles[]>[], place: numb
   return [...sums.values()].sort((a, b) => b.probability - a.probability)
 }
 
-/** Where no rule of the group is lethal nothing is lost, and nothing need be worked. */
-function lostOf(heredity: Heredity, group: LocusGroup, traits: readonly LookRules[], sire: number, dam: number): {readonly share: number; readonly exact: boolean} {
-  const lethal = traits.filter(({rules}) => rules.some(({is}) => is === 'lethal'))
-  if (lethal.length === 0) return {share: 0, exact: true}
+/** By the loci that lethal rules name, what these rules alone would kill. Where no rule of the group is lethal nothing need be worked. */
+function lossesOf(heredity: Heredity, group: LocusGroup, traits: readonly LookRules[], sire: number, dam: number): {readonly lost: readonly LossAtLoci[]; readonly exact: boolean} {
+  const named = new Map(traits.flatMap(look => look.rules.filter(({is}) => is === 'lethal').map(rule => [lociNamed(rule, look).join(), lociNamed(rule, look)] as const)))
+  if (named.size === 0) return {lost: [], exact: true}
   const {pairs, exact} = parentsTogether(heredity, group, sire, dam), {loci, linkages} = group
-  return {exact, share: pairs.reduce((sum, {is: {one, other}, probability}) => sum + probability * lostOfUnphased({loci, linkages, traits: lethal, sire: one, dam: other}), 0)}
+  return {
+    exact, lost: [...named].map(([key, places]) => {
+      const lethal = traits.map(look => ({...look, rules: look.rules.filter(rule => rule.is !== 'lethal' || lociNamed(rule, look).join() === key)})).filter(({rules}) => rules.some(({is}) => is === 'lethal'))
+      return {
+        loci: loci.filter((_, place) => places.includes(place)),
+        share: pairs.reduce((sum, {is: {one, other}, probability}) => sum + probability * lostOfUnphased({loci, linkages, traits: lethal, sire: one, dam: other}), 0),
+      }
+    }),
+  }
 }
 
-function cautionsOf({loci}: Logbook, male: ForecastOfSex, female: ForecastOfSex): MatingForecast['cautions'] {
-  const hasOther = (sex: ForecastOfSex, locus: Locus): number => sex.genotypes.find(each => each.locus === locus)?.genotypes
-    .reduce((sum, {is, probability}) => sum + (is.some(allele => allele !== null && !isWild(locus.alleles[allele])) ? probability : 0), 0) ?? 0
-  return [...loci.values()].flatMap(locus => {
-    const chance = (hasOther(male, locus.locus) + hasOther(female, locus.locus)) / 2
-    const cautions = (locus.known?.cautions ?? []).filter(({says}) => namesNoOtherAllele(says, locus.locus))
-    return chance < WORTH_A_CAUTION ? [] : cautions.map(caution => ({...caution, locus, chance}))
-  }).sort((a, b) => GRAVEST.indexOf(a.about) - GRAVEST.indexOf(b.about))
+/** By their places in the group, the loci of which a rule asks something. */
+const lociNamed = ({patterns}: LookRule, {loci}: LookRules): readonly number[] =>
+  loci.filter((_, number) => (patterns[number] ?? null) !== null && patterns[number]?.some(place => place !== 'any')).toSorted((a, b) => a - b)
+
+/** Of every caution the alleles that it speaks of, and how many of the chicks that hatch have one, mean of both sexes. */
+function cautionsOf({loci}: Logbook, male: ForecastOfSex, female: ForecastOfSex): readonly CautionOfPair[] {
+  const having = (sex: ForecastOfSex, locus: Locus, some: readonly string[]): number => sex.genotypes.find(each => each.locus === locus)?.genotypes
+    .reduce((sum, {is, probability}) => sum + (is.some(allele => allele !== null && some.includes(locus.alleles[allele] ?? '')) ? probability : 0), 0) ?? 0
+  return [...loci.values()].flatMap(locus => (locus.known?.cautions ?? []).map(caution => {
+    const chanceOf = (some: readonly string[]): number => (having(male, locus.locus, some) + having(female, locus.locus, some)) / 2
+    const spoken = allelesSpokenOf(caution.says, locus.locus)
+    return {...caution, locus, alleles: spoken.filter(allele => chanceOf([allele]) > 0), chance: chanceOf(spoken)}
+  })).filter(({chance}) => chance >= WORTH_A_CAUTION).sort((a, b) => GRAVEST.indexOf(a.about) - GRAVEST.indexOf(b.about) || b.chance - a.chance)
 }
 
 const GRAVEST = ['lethal', 'welfare', 'breeding'] as const
 
-/** A caution about `s^al` says nothing of birds that have only S and s+ to choose from. */
-const namesNoOtherAllele = (says: string, {alleles}: Locus): boolean => (says.match(/[A-Za-z]+\^[A-Za-z]+/g) ?? []).every(named => alleles.includes(named))
-
-/** `p+`, `W+`: the plus marks the allele of the wild fowl. */
-const isWild = (allele: string | undefined): boolean => allele?.endsWith('+') === true
+/**
+ * Which alleles does a caution speak of? Those that it names with their mark, such as `s^al`, which may be none of this project's; where it names none, all but
+ * that of the wild fowl, which has a plus: `p+`, `W+`.
+ */
+function allelesSpokenOf(says: string, {alleles}: Locus): readonly string[] {
+  const named: readonly string[] = says.match(/[A-Za-z]+\^[A-Za-z]+/g) ?? []
+  return named.length > 0 ? alleles.filter(allele => named.includes(allele)) : alleles.filter(allele => !allele.endsWith('+'))
+}

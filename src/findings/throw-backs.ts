@@ -67,6 +67,27 @@ export function pairsInPens({pens, alive}: Census): readonly PairInPen[] {
   return pens.flatMap(pen => own(pen.males, pen).flatMap(sire => own(pen.females, pen).map(dam => ({pen, sire, dam}))))
 }
 
+/** A bird of a pen that no pair is made of, and why. */
+export interface OutOfPairs {
+  readonly bird: Bird
+  /** gone: no longer here · strain: of a pure strain, so that its chicks are not of the line mated inside itself · moved: put into another pen of the season since */
+  readonly why: 'gone' | 'strain' | 'moved'
+  /** where it was put since */
+  readonly to: Pen | null
+}
+
+/** Which birds of a pen of the latest season stand in none of its pairs? Those whose mates alone are missing are not named. */
+export function outOfPairs({pens, alive}: Census, pen: Pen): readonly OutOfPairs[] {
+  if (!pens.includes(pen)) return []
+  const living = new Set(alive), last = lastPens(pens)
+  return [...new Set([...pen.males, ...pen.females].map(({bird}) => bird))].flatMap((bird): OutOfPairs[] => {
+    if (!living.has(bird)) return [{bird, why: 'gone', to: null}]
+    if (bird.step.kind === 'strain') return [{bird, why: 'strain', to: null}]
+    const now = last.get(bird) ?? null
+    return now === pen ? [] : [{bird, why: 'moved', to: now}]
+  })
+}
+
 /** Share of the chicks of one sex that show a look which is not wanted, of those that show any; null where none does. */
 function offShare(trait: Trait, {traits}: ForecastOfSex, sex: Exclude<Sex, 'unknown'>): number | null {
   const found = traits.find(each => each.trait === trait)

@@ -59,7 +59,7 @@ export function columnWords(question: FigureQuestion, column: string): string {
   return COLUMN_WORDS[question][column] ?? (question === 'strains' ? ofStrain(column) : '')
 }
 
-const HOW = 'exact, or converged where it was worked by messages that settled'
+const HOW = 'exact, or approximate where the flock is too wide for that'
 
 export const HEREDITY_COLUMN_WORDS: Readonly<Record<HeredityQuestion, Words>> = {
   genotypes: {band: 'as worn last', genotype: 'each that it may have, the likeliest first', probability: 'over a bird they make 1', how: HOW},

@@ -1,12 +1,12 @@
 /** What the pairs of a pen will give, and what its chicks were expected to be beside what came; what is lethal or hurts the bird stands first. */
 import type {ExpectedLooks} from '../findings/expected-looks.ts'
-import type {ForecastOfSex, LooksOfTrait, MatingForecast} from '../findings/mating-forecast.ts'
+import type {CautionOfPair, ForecastOfSex, LooksOfTrait, MatingForecast} from '../findings/mating-forecast.ts'
 import type {Findings} from '../findings/study.ts'
-import {pairsInPens} from '../findings/throw-backs.ts'
+import {outOfPairs, pairsInPens, type OutOfPairs} from '../findings/throw-backs.ts'
 import type {Pen, Trait} from '../logbook/book.ts'
 import {chance} from './chance-words.ts'
 import {traitPath} from './links.ts'
-import {listWords, NOTHING, rounded} from './numbers.ts'
+import {countWord, listWords, NOTHING, rounded} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
 import {CAUTIONS} from './trait-inheritance.ts'
@@ -17,6 +17,8 @@ export interface PenForecast {
   readonly cautions: readonly {readonly head: string; readonly text: string}[]
   /** of every living pair, in a pen of the latest season */
   readonly pairs: Table | null
+  /** birds of the pen that stand in none of these pairs, with the reason; empty where there are none */
+  readonly leftOut: string
   readonly came: Table | null
   /** `Worked exactly` */
   readonly how: string
@@ -31,31 +33,42 @@ export function penForecast(pen: Pen, findings: Findings): PenForecast | null {
   const traits = findings.book.traits.filter(trait => trait.shows.length > 0), came = findings.expectedLooks.pens.filter(row => row.pen === pen)
   if (traits.length === 0 || (forecasts.length === 0 && came.length === 0)) return null
   return {
-    cautions: cautionsOf(forecasts), pairs: forecasts.length === 0 ? null : pairTable(forecasts, traits), came: came.length === 0 ? null : cameTable(came),
+    cautions: cautionsOf(forecasts), pairs: forecasts.length === 0 ? null : pairTable(forecasts, traits), leftOut: leftOutWords(outOfPairs(findings.census, pen), forecasts.length > 0),
+    came: came.length === 0 ? null : cameTable(came),
     how: forecasts.every(({exact}) => exact) ? 'Worked exactly' : 'Worked approximately',
   }
 }
 
-/** What dies in the egg, pair by pair; then what is known of alleles that chicks may have, each said once. */
+/** What dies in the egg, pair by pair; then what is known of alleles that the chicks may have, each said once with the most that a pair gives. */
 function cautionsOf(forecasts: readonly MatingForecast[]): PenForecast['cautions'] {
   const lost = forecasts.filter(({lost: all}) => all.length > 0).map(({sire, dam, lost: all}) =>
-    `${sire.band} × ${dam.band}, ${listWords(all.map(({group, share}) => `${chance(share)} by ${listWords(group.loci.map(({symbol}) => symbol))}`))}`)
-  const said = new Map<string, {readonly head: string; readonly symbol: string; most: number}>()
+    `${sire.band} × ${dam.band}, ${listWords(all.map(({loci, share}) => `${chance(share)} by ${listWords(loci.map(({symbol}) => symbol))}`))}`)
+  const said = new Map<string, {readonly head: string; readonly of: CautionOfPair; readonly pairs: number}>()
   for (const [about, head] of CAUTIONS) {
-    for (const caution of forecasts.flatMap(({cautions}) => cautions).filter(each => each.about === about && !namesOther(each))) {
-      const before = said.get(caution.says)
-      said.set(caution.says, {head, symbol: caution.locus.locus.symbol, most: Math.max(before?.most ?? 0, caution.chance)})
+    for (const of of forecasts.flatMap(({cautions}) => cautions).filter(each => each.about === about)) {
+      const before = said.get(of.says)
+      said.set(of.says, {head, of: before && before.of.chance >= of.chance ? before.of : of, pairs: (before?.pairs ?? 0) + 1})
     }
   }
   return [
     ...(lost.length === 0 ? [] : [{head: 'Germs that will die in the egg.', text: `${lost.join('; ')}. With a mate free of the gene none need die; what the law says of such matings goes before any plan, and a veterinarian can tell more.`}]),
-    ...[...said].map(([says, {head, symbol, most}]) => ({head: `${head}.`, text: `${says} (${symbol}; up to ${chance(most)} of the chicks of a pair have another allele than the wild one.)`})),
+    ...[...said].map(([says, {head, of, pairs}]) => ({head: `${head}.`, text: `${says} (${whoseWords(of, pairs, forecasts.length)}.)`})),
   ]
 }
 
-/** `s^al` in a caution, where the project's own locus does not have it: it speaks of other birds. */
-const namesOther = ({says, locus: {locus}}: MatingForecast['cautions'][number]): boolean =>
-  (says.match(/\b[A-Za-z]+\^[A-Za-z]+/g) ?? []).some(allele => !locus.alleles.includes(allele))
+/** `Cp, by two of the three pairs, in up to 65.9% of the chicks` */
+function whoseWords({alleles, chance: most}: CautionOfPair, pairs: number, all: number): string {
+  const whose = pairs === all ? '' : `, by ${countWord(pairs)} of the ${countWord(all)} pairs`
+  return `${listWords(alleles, 'or')}${whose}, in ${pairs === 1 ? '' : 'up to '}${chance(most)} of the chicks`
+}
+
+/** `24-003 and 24-007, no longer here; H-3, of a pure strain` */
+function leftOutWords(birds: readonly OutOfPairs[], arePairs: boolean): string {
+  if (birds.length === 0) return ''
+  const why = ({why: reason, to}: OutOfPairs): string => (reason === 'gone' ? 'no longer here' : reason === 'strain' ? 'of a pure strain' : `put into pen ${to?.id ?? NOTHING} since`)
+  const groups = [...new Set(birds.map(why))].map(reason => `${listWords(birds.filter(each => why(each) === reason).map(({bird}) => bird.band))}, ${reason}`)
+  return `${arePairs ? 'In none of these pairs' : 'No pair of the line is left here'}: ${groups.join('; ')}.`
+}
 
 function pairTable(forecasts: readonly MatingForecast[], traits: readonly Trait[]): Table {
   return {

@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import type {Logbook} from '../../src/logbook/book.ts'
-import type {ForecastOfSex, MatingForecast} from '../../src/findings/mating-forecast.ts'
+import {WORTH_A_CAUTION, WORTH_A_LOSS, type ForecastOfSex, type MatingForecast} from '../../src/findings/mating-forecast.ts'
 import {GROUND, heredityBook, LEGS, type HeredityBook} from './heredity-book.ts'
 
 function forecast({findings, bird}: HeredityBook, sire: string, dam: string): MatingForecast {
@@ -48,6 +48,43 @@ describe('matingForecasts(book, heredity, pedigree, pairs)', () => {
     expect(shareOf(male, 'legs', 'creeper')).toBeCloseTo(2 / 3, 12)
     expect(cautions[0]).toMatchObject({about: 'lethal', chance: expect.closeTo(2 / 3, 12) as number})
     expect(forecast(book, 'A', 'C')).toMatchObject({lost: []})
+  })
+
+  it('credits what is lost to the loci that the lethal rule names, whatever else is worked along with them', () => {
+    const legs = LEGS.replace('loci: [Cp]', 'loci: {Cp: {alleles: [Cp, cp+], linked: {P: 10%}}}')
+    const book = heredityBook(['A male - - legs=creeper comb=pea', 'B female - - legs=creeper comb=pea', 'C female - - legs=long comb=pea'], '{P: {P: 50%, p+: 50%}, Cp: {Cp: 10%, cp+: 90%}}', {'traits/legs.md': legs})
+    expect(book.findings.heredity.groups.map(({loci}) => loci.length)).toEqual([2])
+    expect(forecast(book, 'A', 'B').lost.map(({loci, share}) => [loci.map(({symbol}) => symbol).join(), share])).toEqual([['Cp', expect.closeTo(0.25, 12)]])
+    expect(forecast(book, 'A', 'C').lost).toEqual([])
+  })
+
+  it('tells two lethal genes apart, each by what it alone would kill', () => {
+    // by hand: a quarter each of Cp/Cp and of Et/Et, however near they lie
+    const both = LEGS.replace('loci: [Cp]', 'loci: {Cp: {linked: {Et: 10%}}, Et: {}}').replace('  - {Cp: Cp/_, is', '  - {Et: Et/Et, is: lethal}\n  - {Cp: Cp/_, is')
+    const book = heredityBook(['A male - - tested={Cp:~Cp/cp+,~Et:~Et/et+}', 'B female - - tested={Cp:~Cp/cp+,~Et:~Et/et+}'], '{Cp: {Cp: 10%, cp+: 90%}, Et: {Et: 10%, et+: 90%}}', {'traits/legs.md': both})
+    expect(forecast(book, 'A', 'B').lost.map(({loci, share}) => [loci.map(({symbol}) => symbol).join(), share])).toEqual([['Cp', expect.closeTo(0.25, 12)], ['Et', expect.closeTo(0.25, 12)]])
+  })
+
+  it('tells of no loss below one embryo in a thousand', () => {
+    // by hand: long by long with 1 in 100 misscored among 1 in 1000 of allele Cp: a carrier with about 2e-5, both with far less
+    const legs = LEGS.replace('shows:', 'misscoring: 1%\nshows:')
+    expect(forecast(heredityBook(['A male - - legs=long', 'B female - - legs=long'], '{Cp: {Cp: 0.1%, cp+: 99.9%}}', {'traits/legs.md': legs}), 'A', 'B')).toMatchObject({lost: [], cautions: []})
+    expect(WORTH_A_LOSS).toBe(0.001)
+  })
+
+  it('gives a caution only where so many chicks have an allele that it speaks of', () => {
+    // by hand: one in a hundred of an allele of a founder beside a bird without makes one chick in a hundred
+    const of = (share: string) => forecast(heredityBook(['A male - -', 'B female - - tested={Cp:~cp+/cp+}'], `{Cp: {Cp: ${share}, cp+: rest}}`.replace('rest', `${100 - Number(share.replace('%', ''))}%`), {'traits/legs.md': LEGS.replace('  - {Cp: Cp/Cp, is: lethal}\n', '')}), 'A', 'B').cautions
+    expect(of('2%').map(({about, alleles, chance}) => [about, alleles.join(), chance])).toEqual([['lethal', 'Cp', expect.closeTo(0.02, 12)], ['welfare', 'Cp', expect.closeTo(0.02, 12)]])
+    expect(of('0.5%')).toEqual([])
+    expect(WORTH_A_CAUTION).toBe(0.01)
+  })
+
+  it('says nothing of an allele that a caution names and no parent has', () => {
+    const three = (tested: string) => forecast(heredityBook([`A male - - tested={S:~${tested}}`, 'B female - - tested={S:~S/-}'], '{S: {S: 40%, s+: 40%, s^al: 20%}}', {'traits/ground.md': GROUND.replace('loci:\n  S: {on: Z, alleles: [S, s+]}', 'loci: [S]')}), 'A', 'B').cautions
+    expect(three('S/s+')).toEqual([])
+    // by hand: half of the sons and half of the daughters have it of him
+    expect(three('S/s^al').map(({about, alleles, chance}) => [about, alleles.join(), chance])).toEqual([['welfare', 's^al', expect.closeTo(0.5, 12)]])
   })
 
   it('joins traits on one chick, sex by sex', () => {

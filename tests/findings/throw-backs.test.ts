@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest'
-import {pairsInPens} from '../../src/findings/throw-backs.ts'
+import {outOfPairs, pairsInPens} from '../../src/findings/throw-backs.ts'
+import {AROUND} from '../logbook/around.ts'
 import {heredityBook} from './heredity-book.ts'
 
 const PEN = (id: string, males: string, females: string) => ({[`pens/2027-${id}.md`]: `---\nseason: 2027\nmales: [${males}]\nfemales: [${females}]\nfrom: 2027-02-10\n---\n`})
@@ -28,5 +29,15 @@ describe('throwBacks(traits, census, pairs, forecasts)', () => {
 describe('pairsInPens(census)', () => {
   it('puts every living male of the line to every hen of his pen', () => {
     expect(pairsInPens(book().findings.census).map(({pen, sire, dam}) => [pen.id, sire.band, dam.band])).toEqual([['2027-A', 'A1', 'A2'], ['2027-A', 'A1', 'A3']])
+  })
+})
+
+describe('outOfPairs(census, pen)', () => {
+  it('names who is of a pure strain, who was put elsewhere since and who is gone', () => {
+    const {findings, book: {pens}} = heredityBook([...LINE, 'A4 female H-2 B-3 left=2027-03-01~died'], '', {
+      ...TRUE, ...PEN('A', 'A1', 'A2, A3, A4, H-3'), 'pens/2027-B.md': '---\nseason: 2027\nmales: [A1]\nfemales: [A3]\nfrom: 2027-04-10\n---\n', 'project.md': (AROUND['project.md'] ?? '').replace('aim:', 'as-of: 2027-06-01\naim:'),
+    })
+    const a = pens.find(({id}) => id === '2027-A')
+    expect(outOfPairs(findings.census, a ?? expect.fail()).map(({bird, why, to}) => [bird.band, why, to?.id ?? null])).toEqual([['A1', 'moved', '2027-B'], ['A3', 'moved', '2027-B'], ['A4', 'gone', null], ['H-3', 'strain', null]])
   })
 })
