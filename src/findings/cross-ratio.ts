@@ -1,16 +1,19 @@
+import {conceptions, type Homologues} from '../heredity/conceptions.ts'
 import {genotypesAt, writeGenotype} from '../heredity/genotype-notation.ts'
-import type {Alleles} from '../heredity/locus.ts'
-import {hasLethal, hatchingChance} from '../heredity/look-likelihood.ts'
-import {lookOf} from '../heredity/look-rules.ts'
+import type {Alleles, Locus} from '../heredity/locus.ts'
+import {hatchingChance, type Sex} from '../heredity/look-likelihood.ts'
+import {lookOf, type LookRules} from '../heredity/look-rules.ts'
+import {phasesOf} from '../heredity/mating-forecast.ts'
 import type {Trait} from '../logbook/book.ts'
 import {lookRulesOf} from '../logbook/look-rules-of.ts'
+import {crossLoci, type CrossLoci} from './cross-loci.ts'
 import {misscoringRows} from './flock-of-book.ts'
 import type {LocusGroup} from './locus-groups.ts'
 
-/** What stands at each locus of a trait, in its order, of a sire and of a dam. */
+/** What stands at the loci told of a cross (`crossLoci`), the trait's own first, in a sire and in a dam. Null, or left out: it is not known. */
 export interface Cross {
-  readonly sire: readonly Alleles[]
-  readonly dam: readonly Alleles[]
+  readonly sire: readonly (Alleles | null)[]
+  readonly dam: readonly (Alleles | null)[]
 }
 
 export interface CrossRatio {
@@ -20,76 +23,83 @@ export interface CrossRatio {
   readonly scored: readonly number[]
   /** share of which no rule says a look */
   readonly unsaid: number
-  /** share of all fertile eggs whose germ dies of its genotype */
-  readonly lethal: number
-  /** states that only chicks with two like alleles at every locus show */
-  readonly pureLooks: readonly number[]
+  /** share of all fertile eggs whose germ dies of its genotype, as far as it is one of the told loci; null where it is not known */
+  readonly lethal: number | null
+  /** states that chicks of one genotype alone show, one with a single kind of allele at each locus of the trait, and which those are */
+  readonly pureLooks: readonly {readonly state: number; readonly alleles: readonly number[]}[]
 }
+
+/** Shares that differ by no more are alike. */
+const ALIKE = 1e-9
 
 /**
  * What does a cross give, of one trait in chicks of one sex?
  *
- * Loci go their own ways. Where two that are linked are both mixed in one parent the ratio rests on how they lie, which no genotype tells: null.
- * Chicks with a lethal genotype at one of the trait's loci are taken out and the rest made whole.
+ * Chicks with a genotype that never hatches are taken out, whichever trait says so, and the rest made whole. How linked loci lie in a parent no genotype tells, and
+ * what stands at a locus that kills may not be known: every way is tried, and where they do not all give the same looks the ratio cannot be told: null. Null too
+ * where the trait has no rules or no chick can hatch.
  */
-export function crossRatio(trait: Trait, group: LocusGroup, cross: Cross, sex: 'male' | 'female'): CrossRatio | null {
+export function crossRatio(trait: Trait, group: LocusGroup, cross: Cross, sex: Sex): CrossRatio | null {
   const rules = lookRulesOf(trait)
-  if (!rules || restsOnPhase(trait, group, cross)) return null
-  const lethalTraits = group.traits.flatMap(other => {
-    const look = other === trait ? rules : other.loci.every(locus => trait.loci.includes(locus)) ? lookRulesOf(other, trait.loci) : null
-    return look && hasLethal(look) ? [{look, misscoring: []}] : []
+  if (!rules) return null
+  const loci = crossLoci(trait, group), dams = waysToLie(loci, cross.dam, 'female')
+  const [first, ...others] = waysToLie(loci, cross.sire, 'male').flatMap(sire => dams.flatMap(dam => ratioOf(trait, rules, loci, sire, dam, sex) ?? []))
+  if (!first || !others.every(other => sameLooks(first, other))) return null
+  return others.every(({lethal}) => Math.abs(lethal - first.lethal) < ALIKE) ? first : {...first, lethal: null}
+}
+
+/** `P/p+ × p+/p+`, several loci side by side: `R/r+ P/p+ × r+/r+ p+/p+`. One that is not the trait's own stands there where both parents are known and have more than one allele of it. */
+export function writeCross(trait: Trait, group: LocusGroup, {sire, dam}: Cross): string {
+  const {loci, told} = crossLoci(trait, group)
+  const written = loci.slice(0, told).flatMap((locus, place) => {
+    const one = sire[place] ?? null, other = dam[place] ?? null
+    if (place < trait.loci.length) return [{locus, one: one ?? UNKNOWN, other: other ?? UNKNOWN}]
+    return one && other && new Set([...one, ...other].filter(allele => allele !== null)).size > 1 ? [{locus, one, other}] : []
   })
-  const looks = trait.states.map(() => 0), pure = trait.states.map(() => true)
+  return `${written.map(({locus, one}) => writeGenotype(one, locus)).join(' ')} × ${written.map(({locus, other}) => writeGenotype(other, locus)).join(' ')}`
+}
+
+const UNKNOWN: Alleles = [0, null]
+
+const sameLooks = (one: CrossRatio, other: CrossRatio): boolean =>
+  Math.abs(one.unsaid - other.unsaid) < ALIKE && one.looks.every((share, state) => Math.abs(share - (other.looks[state] ?? 0)) < ALIKE)
+
+/** Every way in which what is known of a parent may stand on its two chromosomes. */
+function waysToLie({loci, told, linkages}: CrossLoci, parent: Cross['sire'], sex: Sex): readonly (readonly Homologues[])[] {
+  const genotypes = loci.reduce<readonly (readonly Alleles[])[]>((all, locus, place) => {
+    const known = parent[place] ?? null
+    // what lies between the told loci is neither here nor there
+    const here: readonly Alleles[] = place >= told ? [blank(locus, sex)] : known ? [known] : genotypesAt(locus, sex)
+    return all.flatMap(before => here.map(alleles => [...before, alleles]))
+  }, [[]])
+  return linkages.length === 0 ? genotypes : genotypes.flatMap(phasesOf)
+}
+
+const blank = ({on}: Locus, sex: Sex): Alleles => [0, on === 'Z' && sex === 'female' ? null : 0]
+
+function ratioOf(trait: Trait, rules: LookRules, {loci, linkages, lethal}: CrossLoci, sire: readonly Homologues[], dam: readonly Homologues[], sex: Sex): CrossRatio & {readonly lethal: number} | null {
+  const kills = {traits: lethal.map(look => ({look, misscoring: []}))}
+  const looks = trait.states.map(() => 0), shownBy = trait.states.map(() => new Map<string, readonly Alleles[]>())
   let unsaid = 0, hatched = 0
-  for (const {is, chance} of chicksOf(trait, cross, sex)) {
-    const hatches = hatchingChance({traits: lethalTraits}, is, sex) * chance
+  for (const {is, probability} of conceptions({loci, linkages, sire, dam}, sex)) {
+    const hatches = hatchingChance(kills, is, sex) * probability
     if (hatches === 0) continue
-    const {states, lethal, unsaid: silent} = lookOf(rules, is, sex)
+    const seen = lookOf(rules, is, sex), alive = 1 - seen.lethal, own = is.slice(0, trait.loci.length)
     hatched += hatches
-    unsaid += hatches * silent / (1 - lethal)
-    states.forEach((share, state) => {
-      looks[state] = (looks[state] ?? 0) + hatches * share / (1 - lethal)
-      if (share > 0 && !is.every(([one, other]) => one === other)) pure[state] = false
+    unsaid += hatches * seen.unsaid / alive
+    seen.states.forEach((share, state) => {
+      looks[state] = (looks[state] ?? 0) + hatches * share / alive
+      if (share > 0) shownBy[state]?.set(own.join(), own)
     })
   }
   if (hatched === 0) return null
   const whole = looks.map(share => share / hatched), rows = misscoringRows(trait)
   return {
-    looks: whole, unsaid: unsaid / hatched, lethal: 1 - hatched,
+    looks: whole, unsaid: unsaid / hatched, lethal: hatched > 1 - ALIKE ? 0 : 1 - hatched,
     scored: trait.states.map((_, seen) => whole.reduce((sum, share, state) => sum + share * (rows[state]?.[seen] ?? 0), 0)),
-    pureLooks: trait.states.flatMap((_, state) => ((whole[state] ?? 0) > 0 && pure[state] ? [state] : [])),
+    pureLooks: shownBy.flatMap((genotypes, state) => {
+      const [only, ...more] = genotypes.values()
+      return only && more.length === 0 && only.every(([one, other]) => other === null || one === other) ? [{state, alleles: only.map(([one]) => one)}] : []
+    }),
   }
 }
-
-/** `P/p+ × p+/p+`, several loci side by side: `R/r+ P/p+ × r+/r+ p+/p+`. */
-export function writeCross({loci}: Trait, {sire, dam}: Cross): string {
-  const write = (parent: readonly Alleles[]): string => loci.map((locus, place) => writeGenotype(parent[place] ?? [0, null], locus)).join(' ')
-  return `${write(sire)} × ${write(dam)}`
-}
-
-const isMixed = ([one, other]: Alleles = [0, null]): boolean => other !== null && one !== other
-
-function restsOnPhase({loci}: Trait, {loci: all, linkages}: LocusGroup, {sire, dam}: Cross): boolean {
-  const places = loci.map(locus => all.indexOf(locus))
-  return linkages.some(({loci: [one, other]}) => {
-    const [a, b] = [places.indexOf(one), places.indexOf(other)]
-    return a >= 0 && b >= 0 && [sire, dam].some(parent => isMixed(parent[a]) && isMixed(parent[b]))
-  })
-}
-
-/** Every genotype that chicks of one sex can have, with its chance when it is conceived. */
-function chicksOf({loci}: Trait, {sire, dam}: Cross, sex: 'male' | 'female'): readonly {readonly is: readonly Alleles[]; readonly chance: number}[] {
-  return loci.reduce<readonly {is: readonly Alleles[]; chance: number}[]>((all, locus, place) => {
-    const toDaughter = locus.on === 'Z' && sex === 'female'
-    const from = gametes(sire[place]), other = toDaughter ? [null] : gametes(dam[place])
-    const here = genotypesAt(locus, sex).flatMap(is => {
-      const ways = from.reduce((sum, one) => sum + other.filter(two => isPair(is, one, two)).length, 0)
-      return ways > 0 ? [{is, chance: ways / (from.length * other.length)}] : []
-    })
-    return all.flatMap(before => here.map(({is, chance}) => ({is: [...before.is, is], chance: before.chance * chance})))
-  }, [{is: [], chance: 1}])
-}
-
-const gametes = ([one, other]: Alleles = [0, null]): readonly number[] => (other === null ? [one] : [one, other])
-
-const isPair = ([one, other]: Alleles, a: number, b: number | null): boolean => (b === null ? other === null && one === a : one === Math.min(a, b) && other === Math.max(a, b))

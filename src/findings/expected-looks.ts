@@ -2,6 +2,7 @@ import type {Alleles} from '../heredity/locus.ts'
 import type {Probable} from '../heredity/genotype-probabilities.ts'
 import type {Bird, Pen, Trait} from '../logbook/book.ts'
 import {countedValue} from './counted-value.ts'
+import {crossLoci} from './cross-loci.ts'
 import {crossRatio} from './cross-ratio.ts'
 import type {Heredity} from './heredity.ts'
 import type {KnownApart, KnownOfBirds} from './known-apart.ts'
@@ -35,6 +36,8 @@ interface Sum {
 
 /** A genotype of a parent less likely than this is left out, and the rest made whole. */
 const NEGLIGIBLE = 1e-4
+/** As are those of a pair whose ratio cannot be told, up to this share. */
+const UNTOLD = 0.01
 
 /**
  * Which looks were to be expected of the chicks of each step, and of each pen?
@@ -43,7 +46,7 @@ const NEGLIGIBLE = 1e-4
  *
  * Parents' genotypes are taken from all that is known but the looks of the brood itself, each parent's by itself; over the pairs that may have had the chick, each by
  * its chance in the records. Misscoring as the records state it is in, so that the sums may be held against scores. Left out: birds of pure strains, chicks with
- * a parent outside the book, and those for which the ratio rests on how two linked loci lie.
+ * a parent outside the book, and those for which the ratio rests on how linked loci lie, but for a share of one in a hundred.
  *
  * @see `knownApart`, `crossRatio`
  */
@@ -122,25 +125,28 @@ function pairs(trait: Trait, group: LocusGroup, apart: KnownOfBirds, pedigree: P
   return (sire, dam, sex) => {
     const key = `${sire.id}\n${dam.id}\n${sex}`, before = known.get(key)
     if (before !== undefined) return before
-    let looks: number[] | null = trait.states.map(() => 0), whole = 0
+    const looks = trait.states.map(() => 0)
+    let whole = 0, untold = 0
     for (const one of genotypes(sire)) {
       for (const other of genotypes(dam)) {
         const chance = one.probability * other.probability
-        if (chance < NEGLIGIBLE || looks === null) continue
+        if (chance < NEGLIGIBLE) continue
         const ratio = crossRatio(trait, group, {sire: one.is, dam: other.is}, sex)
-        looks = ratio && looks.map((sum, state) => sum + chance * (ratio.scored[state] ?? 0))
-        whole += chance
+        ratio?.scored.forEach((share, state) => { looks[state] = (looks[state] ?? 0) + chance * share })
+        if (ratio) whole += chance
+        else untold += chance
       }
     }
-    const found = looks && whole > 0 ? looks.map(sum => sum / whole) : null
+    const found = whole > 0 && untold <= UNTOLD * (whole + untold) ? looks.map(sum => sum / whole) : null
     known.set(key, found)
     return found
   }
 }
 
-/** At the loci of the trait, each locus by itself. */
-function genotypesOf({loci}: Trait, group: LocusGroup, {found}: KnownOfBirds, animal: number): readonly Probable<readonly Alleles[]>[] {
-  return loci.reduce<readonly Probable<readonly Alleles[]>[]>((all, locus) => {
+/** At the loci told of its crosses, each locus by itself. */
+function genotypesOf(trait: Trait, group: LocusGroup, {found}: KnownOfBirds, animal: number): readonly Probable<readonly Alleles[]>[] {
+  const {loci, told} = crossLoci(trait, group)
+  return loci.slice(0, told).reduce<readonly Probable<readonly Alleles[]>[]>((all, locus) => {
     const here = found.at(animal, group.loci.indexOf(locus)).filter(({probability}) => probability >= NEGLIGIBLE)
     return all.flatMap(({is, probability}) => here.map(each => ({is: [...is, each.is], probability: probability * each.probability})))
   }, [{is: [], probability: 1}])

@@ -1,5 +1,6 @@
 import type {Alleles} from '../heredity/locus.ts'
 import type {Bird, Logbook, Pen, Trait} from '../logbook/book.ts'
+import {crossLoci} from './cross-loci.ts'
 import type {Heredity, WorkedGroup} from './heredity.ts'
 import type {Chick} from './ladder-chicks.ts'
 import type {LocusGroup} from './locus-groups.ts'
@@ -82,15 +83,20 @@ function groupApart(book: Logbook, group: LocusGroup, heredity: Heredity, pedigr
   }
 }
 
-/** What stands at the loci of a trait, where it is as good as known: the likeliest at each, when all of them together are sure. */
-export function surely({loci}: Trait, group: LocusGroup, {found}: KnownOfBirds, animal: number): readonly Alleles[] | null {
+/**
+ * What stands at the loci told of a cross (`crossLoci`), where it is as good as known: the likeliest at each of the trait's own, when all of them together are
+ * sure, else null; then at each of the others as long as it is sure too, else null there.
+ */
+export function surely(trait: Trait, group: LocusGroup, {found}: KnownOfBirds, animal: number): readonly (Alleles | null)[] | null {
+  const {loci, told} = crossLoci(trait, group)
   let chance = 1
-  const alleles: Alleles[] = []
-  for (const locus of loci) {
-    const [likeliest] = found.at(animal, group.loci.indexOf(locus))
-    if (!likeliest) return null
-    chance *= likeliest.probability
-    alleles.push(likeliest.is)
+  const alleles: (Alleles | null)[] = []
+  for (const [place, locus] of loci.slice(0, told).entries()) {
+    const [likeliest] = found.at(animal, group.loci.indexOf(locus)), together = chance * (likeliest?.probability ?? 0)
+    const isSure = likeliest !== undefined && together >= SURE
+    if (!isSure && place < trait.loci.length) return null
+    if (isSure) chance = together
+    alleles.push(isSure ? likeliest.is : null)
   }
-  return chance >= SURE ? alleles : null
+  return alleles
 }

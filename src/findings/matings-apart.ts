@@ -1,8 +1,9 @@
+import type {Alleles} from '../heredity/locus.ts'
 import type {Bird, Pen, Trait} from '../logbook/book.ts'
 import {countedValue} from './counted-value.ts'
 import {crossRatio, writeCross, type Cross, type CrossRatio} from './cross-ratio.ts'
 import type {Heredity} from './heredity.ts'
-import {surely, type BroodApart, type KnownApart, type KnownOfBirds} from './known-apart.ts'
+import {SURE, surely, type BroodApart, type KnownApart, type KnownOfBirds} from './known-apart.ts'
 import type {Chick} from './ladder-chicks.ts'
 import type {LocusGroup} from './locus-groups.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
@@ -33,7 +34,7 @@ export interface Untested {
   readonly trait: Trait
   /** a parent is outside the book, or its genotype is not known for sure */
   readonly unsure: number
-  /** two linked loci are mixed in one parent, and how they lie is not known */
+  /** the ratio rests on how linked loci lie in a parent, or on a locus that kills of which it is not known what stands there */
   readonly phase: number
   /** no rule tells what some of the chicks look like */
   readonly unsaid: number
@@ -42,6 +43,9 @@ export interface Untested {
   /** nothing was to be told: all of its brood whose parents are known can look one way only, and do */
   readonly alike: number
 }
+
+/** Shares that differ by no more are alike. */
+const ALIKE = 1e-12
 
 type Why = Exclude<keyof Untested, 'trait'>
 
@@ -85,7 +89,7 @@ export function matingsApart(pedigree: PedigreeOfBook, heredity: Heredity, known
     if (!cross) return null
     const scored = trait.states.indexOf(String(countedValue(chick, trait)))
     const sexes = chick.sex === 'unknown' ? (['male', 'female'] as const) : [chick.sex]
-    return sexes.every(sex => (crossRatio(trait, group, cross, sex)?.looks[scored] ?? 0) > 1 - 1e-12) ? 'alike' : 'more'
+    return sexes.every(sex => (crossRatio(trait, group, cross, sex)?.looks[scored] ?? 0) > 1 - ALIKE) ? 'alike' : 'more'
   }
 
   /** Counts the chicks of a brood that is not worked anew; gives how many of its crosses might have strayed. */
@@ -95,7 +99,7 @@ export function matingsApart(pedigree: PedigreeOfBook, heredity: Heredity, known
       const isAlike = tellsOf(chick, trait, group) === 'alike', cross = isAlike ? crossOf(chick, trait, group, heredity.worked(group)) : null
       left[isAlike ? 'alike' : 'unsure'] += scoredIn(chick, trait)
       const scored = cross ? crossRatio(trait, group, cross, chick.sex === 'female' ? 'female' : 'male')?.scored ?? [] : []
-      if (cross && scored.filter(share => share > 0).length > 1) crosses.add(`${writeCross(trait, cross)} ${chick.parentage.pairs.map(({sire, dam}) => `${sire?.id} ${dam?.id}`).join()}`)
+      if (cross && scored.filter(share => share > 0).length > 1) crosses.add(`${writeCross(trait, group, cross)} ${chick.parentage.pairs.map(({sire, dam}) => `${sire?.id} ${dam?.id}`).join()}`)
     }
     return crosses.size
   }
@@ -110,7 +114,7 @@ export function matingsApart(pedigree: PedigreeOfBook, heredity: Heredity, known
         continue
       }
       const {pairs} = chick.parentage, [only] = pairs
-      const key = `${known === null} ${pairs.length === 1 ? `${only?.sire?.id ?? ''} ${only?.dam?.id ?? ''}` : `pen ${writeCross(trait, cross)}`}`
+      const key = `${known === null} ${pairs.length === 1 ? `${only?.sire?.id ?? ''} ${only?.dam?.id ?? ''}` : `pen ${writeCross(trait, group, cross)}`}`
       const family = families.get(key) ?? {cross, sires: new Set<Bird>(), dams: new Set<Bird>(), chicks: [], knownBy: known === null}
       families.set(key, family)
       family.chicks.push(chick)
@@ -122,12 +126,14 @@ export function matingsApart(pedigree: PedigreeOfBook, heredity: Heredity, known
     return [...families.values()].flatMap(family => bySex(family, trait, group, left).flatMap(({sex, ratio, chicks}): MatingApart[] => {
       const counts = trait.states.map(state => chicks.reduce((sum, chick) => sum + (countedValue(chick, trait) === state ? chick.count : 0), 0))
       const knownBy = family.knownBy ? recessiveOf(family, trait, group, apart, ratio, counts) : null
-      if (family.knownBy && (knownBy === null || sex !== null)) {
-        left.unsure += chicks.reduce((sum, {count}) => sum + count, 0)
+      if (family.knownBy && knownBy === null) {
+        // of the Z the sons of a hen with the common allele look one way, whatever their sire hides
+        const isAlike = counts.some((count, state) => count > 0 && (ratio.looks[state] ?? 0) > 1 - ALIKE) && counts.filter(count => count > 0).length === 1
+        left[isAlike ? 'alike' : 'unsure'] += chicks.reduce((sum, {count}) => sum + count, 0)
         return []
       }
       return [{
-        trait, group, sex, pen: brood.pen, sires: [...family.sires], dams: [...family.dams], cross: family.cross, written: writeCross(trait, family.cross), ratio, chicks, counts, knownBy, apart,
+        trait, group, sex, pen: brood.pen, sires: [...family.sires], dams: [...family.dams], cross: family.cross, written: writeCross(trait, group, family.cross), ratio, chicks, counts, knownBy, apart,
       }]
     }))
   }
@@ -139,19 +145,43 @@ export function matingsApart(pedigree: PedigreeOfBook, heredity: Heredity, known
       const one = sire && surely(trait, group, worked, pedigree.numberOf(sire)), other = dam && surely(trait, group, worked, pedigree.numberOf(dam))
       if (!one || !other) return null
       const cross = {sire: one, dam: other}
-      if (found && writeCross(trait, found) !== writeCross(trait, cross)) return null
+      if (found && writeCross(trait, group, found) !== writeCross(trait, group, cross)) return null
       found = cross
     }
     return found
   }
 
-  /** The state by which a cross is known, where the chicks show it: that of one gene's recessives, handed on by every parent that is not known otherwise. */
-  function recessiveOf({cross, sires, dams}: Family, trait: Trait, group: LocusGroup, apart: KnownOfBirds, {looks, pureLooks}: CrossRatio, counts: readonly number[]): number | null {
-    const [state, ...more] = pureLooks
-    if (trait.loci.length !== 1 || state === undefined || more.length > 0 || (counts[state] ?? 0) === 0 || (looks[state] ?? 0) >= 1) return null
-    const knownOrMixed = (birds: Set<Bird>, [one, other]: Cross['sire'][number] = [0, 0]): boolean => one !== other || [...birds].every(bird => surely(trait, group, apart, pedigree.numberOf(bird)) !== null)
-    return knownOrMixed(sires, cross.sire[0]) && knownOrMixed(dams, cross.dam[0]) ? state : null
+  /**
+   * The state by which alone a cross is known, where these chicks show it: the look of those that have nothing but the allele that every parent not known otherwise
+   * hides. That such a parent has its other allele must be known without these chicks: else one of each sort would have been needed to find it.
+   */
+  function recessiveOf({cross, sires, dams}: Family, trait: Trait, group: LocusGroup, apart: KnownOfBirds, {scored, pureLooks}: CrossRatio, counts: readonly number[]): number | null {
+    const hidden = new Set<number | null>()
+    for (const [birds, alleles] of [[sires, cross.sire[0]], [dams, cross.dam[0]]] as const) {
+      for (const bird of birds) {
+        const animal = pedigree.numberOf(bird)
+        if (surely(trait, group, apart, animal) === null) hidden.add(hiddenIn(alleles ?? null, allele => hasAllele(trait, group, apart, animal, allele)))
+      }
+    }
+    const [allele = null] = hidden
+    if (trait.loci.length !== 1 || hidden.size !== 1 || allele === null) return null
+    const [told, ...more] = pureLooks.filter(({alleles: [only]}) => only === allele)
+    return told && more.length === 0 && (counts[told.state] ?? 0) > 0 && (scored[told.state] ?? 0) < 1 - ALIKE ? told.state : null
   }
+}
+
+/** Chance that a bird has an allele at the first locus of a trait. */
+function hasAllele(trait: Trait, group: LocusGroup, {found}: KnownOfBirds, animal: number, allele: number): number {
+  const [locus] = trait.loci
+  return locus ? found.at(animal, group.loci.indexOf(locus)).reduce((sum, {is, probability}) => sum + (is.includes(allele) ? probability : 0), 0) : 0
+}
+
+/** Of a mixed bird that surely has one of its alleles, the other. */
+function hiddenIn(alleles: Alleles | null, has: (allele: number) => number): number | null {
+  if (alleles === null) return null
+  const [one, other] = alleles
+  if (other === null || one === other) return null
+  return has(one) >= SURE ? other : has(other) >= SURE ? one : null
 }
 
 const scoredIn = (chick: Chick, trait: Trait): number => {
@@ -167,12 +197,12 @@ function bySex({cross, chicks}: Family, trait: Trait, group: LocusGroup, left: R
     left.phase += number(chicks)
     return []
   }
-  const alike = (trait.seenIn === null || trait.seenIn === 'unknown') && male.scored.every((share, state) => Math.abs(share - (female.scored[state] ?? 0)) < 1e-12)
+  const alike = (trait.seenIn === null || trait.seenIn === 'unknown') && male.scored.every((share, state) => Math.abs(share - (female.scored[state] ?? 0)) < ALIKE)
   const of = (sex: 'male' | 'female') => ({sex, ratio: sex === 'male' ? male : female, chicks: chicks.filter(chick => chick.sex === sex)})
   if (!alike) left.sexUnknown += number(chicks.filter(({sex}) => sex === 'unknown'))
   const lots = alike ? [{sex: null, ratio: male, chicks}] : (['male', 'female'] as const).filter(sex => trait.seenIn === null || trait.seenIn === sex).map(of)
   return lots.filter(lot => {
-    if (lot.chicks.length > 0 && lot.ratio.unsaid > 1e-12) left.unsaid += number(lot.chicks)
-    return lot.chicks.length > 0 && lot.ratio.unsaid <= 1e-12
+    if (lot.chicks.length > 0 && lot.ratio.unsaid > ALIKE) left.unsaid += number(lot.chicks)
+    return lot.chicks.length > 0 && lot.ratio.unsaid <= ALIKE
   })
 }

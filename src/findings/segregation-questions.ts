@@ -44,7 +44,7 @@ export function questionsOf(book: Logbook, pedigree: PedigreeOfBook, heredity: H
     if (!alleles) return []
     const instead = {...cross, [role]: alleles}, ratio = crossRatio(trait, group, instead, sex ?? 'male')
     const gain = ratio ? logLikelihood(counts, ratio.scored) - asWritten : 0
-    return ratio && gain > 0 ? [{bird, role, cross: writeCross(trait, instead), times: asWritten === -Infinity ? null : Math.exp(gain)}] : []
+    return ratio && gain > 0 ? [{bird, role, cross: writeCross(trait, group, instead), times: asWritten === -Infinity ? null : Math.exp(gain)}] : []
   })
   return {
     misscored: doubts.filter(doubt => doubt.trait === trait && doubt.wrong >= ASKED_FROM && chicks.includes(doubt.chick)).map(({chick, wrong}) => ({chick, chance: wrong})).sort((a, b) => b.chance - a.chance),

@@ -1,7 +1,7 @@
 import {fitOfCounts, type FitOfCounts} from '../statistics/fit-of-counts.ts'
-import {heterogeneityOf, type Heterogeneity} from '../statistics/heterogeneity.ts'
+import {heterogeneityOf, type ChiSquare} from '../statistics/heterogeneity.ts'
 import {holm} from '../statistics/holm.ts'
-import {truncatedFit, type TruncatedFit} from '../statistics/truncated-fit.ts'
+import {recessivesFit, type RecessivesFit} from '../statistics/recessives-fit.ts'
 import type {Bird, Logbook, Pen, Trait} from '../logbook/book.ts'
 import type {Heredity} from './heredity.ts'
 import type {Chick} from './ladder-chicks.ts'
@@ -36,9 +36,9 @@ export interface MatingTest {
   readonly how: FitOfCounts['how'] | 'given one recessive'
   /** Pearson stands in with small expectations */
   readonly rough: boolean
-  /** where the mating is known to segregate by its recessives alone: the place of their state, and the test given that one hatched */
-  readonly conditional: {readonly state: number; readonly fit: TruncatedFit} | null
-  /** where some of the germs should die: their share of the fertile eggs, beside what the hatches of the pen say */
+  /** where the mating is known to segregate by its recessives alone: the place of their state, and the test given that one was scored so */
+  readonly conditional: {readonly state: number; readonly fit: RecessivesFit} | null
+  /** where it is known that some of the germs should die: their share of the fertile eggs, beside what the hatches of the pen say */
   readonly lethal: {readonly share: number; readonly fertile: number; readonly deadInGerm: number; readonly hatches: number} | null
   readonly chicks: readonly Chick[]
   /** null: it agrees */
@@ -51,10 +51,14 @@ export interface CrossTest {
   readonly sex: MatingTest['sex']
   readonly cross: string
   readonly matings: readonly MatingTest[]
-  /** of those known without their chicks; null where there is none */
-  readonly fit: Heterogeneity | null
-  /** of those known by their recessives alone; null where there is none */
-  readonly conditional: TruncatedFit | null
+  /** how many of them are known by their recessives alone */
+  readonly byRecessives: number
+  /** of all of them together */
+  readonly p: number
+  /** `summed`: where some are known by their recessives alone, of the sum of recessives of all, given one in each of those; exact */
+  readonly how: FitOfCounts['how'] | 'summed'
+  /** whether they agree with each other; null where that cannot be told */
+  readonly heterogeneity: ChiSquare | null
 }
 
 export interface Segregation {
@@ -81,33 +85,33 @@ export function segregation(book: Logbook, pedigree: PedigreeOfBook, heredity: H
     if (!mating || test.adjusted >= QUESTIONED_BELOW) return test
     return {...test, questions: questionsOf(book, pedigree, heredity, mating, tests.filter(other => other !== test && crossKey(other) === crossKey(test)).map(({p}) => p))}
   })
-  return {matings: questioned, crosses: [...grouped(questioned, crossKey).values()].map(together), untested, tests: counted.length + passed}
+  return {matings: questioned, crosses: [...grouped(questioned, crossKey).values()].flatMap(byState).map(together), untested, tests: counted.length + passed}
 }
 
-/** Where every chick must look alike and does, nothing was tested. */
-const isTest = ({how, ratio}: MatingTest): boolean => how === 'impossible' || ratio.filter(share => share > 0).length > 1
+/** Where every chick must look alike and does, nothing was tested; nor of one chick that had to be the recessive by which its mating is known. */
+const isTest = ({how, ratio, conditional}: MatingTest): boolean => how === 'impossible' || (ratio.filter(share => share > 0).length > 1 && conditional?.fit.chicks !== 1)
 
 const crossKey = ({trait, sex, cross}: MatingTest): string => `${trait.id}\n${sex}\n${cross}`
 
 function testOf(mating: MatingApart): MatingTest {
   const {trait, sex, pen, sires, dams, chicks, counts, ratio, knownBy, written} = mating
   const shape = {trait, sex, pen, sires, dams, chicks, counts, cross: written, adjusted: 1, lethal: lethalOf(mating), questions: null}
-  if (knownBy === null) {
+  const forbidden = counts.some((count, state) => count > 0 && (ratio.scored[state] ?? 0) === 0)
+  if (knownBy === null || forbidden) {
     const {how, rough, p, expected} = fitOfCounts(counts, ratio.scored)
     return {...shape, ratio: ratio.scored, expected, p, how, rough, conditional: null}
   }
-  const total = counts.reduce((sum, count) => sum + count, 0)
-  const fit = truncatedFit([{chicks: total, recessives: counts[knownBy] ?? 0}], ratio.looks[knownBy] ?? 0)
-  const others = total - fit.expected, rest = 1 - (ratio.looks[knownBy] ?? 0)
+  const total = counts.reduce((sum, count) => sum + count, 0), share = ratio.scored[knownBy] ?? 0
+  const fit = recessivesFit([{chicks: total, recessives: counts[knownBy] ?? 0, noticed: true}], share)
   return {
-    ...shape, ratio: ratio.looks, p: fit.p, how: 'given one recessive', rough: false, conditional: {state: knownBy, fit},
-    expected: ratio.looks.map((share, state) => (state === knownBy ? fit.expected : others * share / rest)),
+    ...shape, ratio: ratio.scored, p: fit.p, how: 'given one recessive', rough: false, conditional: {state: knownBy, fit},
+    expected: ratio.scored.map((each, state) => (state === knownBy ? fit.expected : (total - fit.expected) * each / (1 - share))),
   }
 }
 
 /** Of the hatches all of whose chicks come of this mating, and of which eggs, clear ones and dead germs are known. */
 function lethalOf({ratio, sires, dams, chicks}: MatingApart): MatingTest['lethal'] {
-  if (ratio.lethal <= 0) return null
+  if (ratio.lethal === null || ratio.lethal <= 0) return null
   const hatches = [...new Set(chicks.map(({hatch}) => hatch))].filter(hatch => hatch !== null)
     .filter(({parentage: {pairs}}) => pairs.length > 0 && pairs.every(({sire, dam}) => sire !== null && dam !== null && sires.includes(sire) && dams.includes(dam)))
   let fertile = 0, deadInGerm = 0, known = 0
@@ -120,16 +124,24 @@ function lethalOf({ratio, sires, dams, chicks}: MatingApart): MatingTest['lethal
   return {share: ratio.lethal, fertile, deadInGerm, hatches: known}
 }
 
+/** Matings known by recessives of two sorts, as two carriers of three looks may be, cannot be put into one sum. */
+function byState(matings: readonly MatingTest[]): readonly (readonly MatingTest[])[] {
+  const states = [...new Set(matings.flatMap(({conditional}) => conditional?.state ?? []))]
+  return states.length < 2 ? [matings] : states.map((state, place) => matings.filter(({conditional}) => (conditional ? conditional.state === state : place === 0)))
+}
+
 function together(matings: readonly MatingTest[]): CrossTest {
   const [first] = matings
   if (!first) throw new RangeError('a cross is of 1 mating or more')
   const {trait, sex, cross} = first
-  const known = matings.filter(({conditional}) => conditional === null), byRecessives = matings.flatMap(({conditional}) => (conditional ? [conditional] : []))
-  const [one] = byRecessives
-  const share = one ? matings.find(({conditional}) => conditional === one)?.ratio[one.state] ?? 0 : 0
-  return {
-    trait, sex, cross, matings,
-    fit: known.length > 0 ? heterogeneityOf(known.map(({counts}) => counts), known[0]?.ratio ?? []) : null,
-    conditional: one ? truncatedFit(byRecessives.map(({fit: {chicks, recessives}}) => ({chicks, recessives})), share) : null,
+  const [noticed] = matings.flatMap(({conditional}) => conditional ?? [])
+  const shape = {trait, sex, cross, matings, byRecessives: matings.filter(({conditional}) => conditional !== null).length}
+  if (!noticed || matings.some(({how}) => how === 'impossible')) {
+    const {pooled, heterogeneity} = heterogeneityOf(matings.map(({counts}) => counts), first.ratio)
+    return {...shape, p: pooled.p, how: pooled.how, heterogeneity: heterogeneity && heterogeneity.freedom > 0 ? heterogeneity : null}
   }
+  const {p, heterogeneity} = recessivesFit(matings.map(({counts, conditional}) => ({
+    chicks: counts.reduce((sum, count) => sum + count, 0), recessives: counts[noticed.state] ?? 0, noticed: conditional !== null,
+  })), first.ratio[noticed.state] ?? 0)
+  return {...shape, p, how: 'summed', heterogeneity}
 }

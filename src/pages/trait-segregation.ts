@@ -1,5 +1,6 @@
 /** What the matings gave beside what they should have: cross by cross, then mating by mating, and what to ask where one strays. */
 import type {CrossTest, MatingTest} from '../findings/segregation.ts'
+import type {Untested} from '../findings/matings-apart.ts'
 import type {Questions} from '../findings/segregation-questions.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, Trait} from '../logbook/book.ts'
@@ -30,21 +31,29 @@ export function traitSegregation(trait: Trait, {segregation}: Pick<Findings, 'se
   const crosses = segregation.crosses.filter(cross => cross.trait === trait), matings = segregation.matings.filter(mating => mating.trait === trait)
   const left = segregation.untested.find(each => each.trait === trait)
   const leftWords = left ? [
-    ...(left.unsure > 0 ? [`${left.unsure} of parents that are outside the book or not known for sure`] : []), ...(left.phase > 0 ? [`${left.phase} of which it is not known how two linked loci lie`] : []),
+    ...(left.unsure > 0 ? [`${left.unsure} of parents that are outside the book or not known for sure`] : []), ...(left.phase > 0 ? [`${left.phase} whose ratio rests on how linked loci lie in a parent, or on a locus that kills`] : []),
     ...(left.unsaid > 0 ? [`${left.unsaid} that may have a look no rule names`] : []), ...(left.sexUnknown > 0 ? [`${left.sexUnknown} of unknown sex, where the sexes differ`] : []),
     ...(left.alike > 0 ? [`${left.alike} that could look one way only, and do`] : []),
   ] : []
   if (matings.length === 0 && leftWords.length === 0) return null
+  const known = matings.some(({conditional}) => conditional !== null)
   const open = matings.filter(mating => mating.questions !== null)
   return {
     words: [
-      matings.length === 0 ? 'No mating has parents whose genotypes are known from elsewhere, so none can be held against a ratio.'
+      matings.length === 0 ? noneTested(left)
         : `${sentence(counted(matings.length, 'mating'))} of parents whose genotypes are known from elsewhere, held against what such parents give. Of all traits together ${segregation.tests} are tested, and P is corrected for so many: ${
           open.length === 0 ? 'none of these strays.' : `${counted(open.length, 'of these strays', 'of these stray')}.`}`,
+      ...(known ? ['“One sure” stands where a mating is known to carry only because a recessive hatched. It is tested given that one did: more of them are expected than by the plain ratio, and P, worked exactly, is not that of the plain ratio either.'] : []),
       ...(leftWords.length === 0 ? [] : [`Scored chicks not tested: ${listWords(leftWords)}.`]),
     ],
     crosses: crosses.length === 0 ? null : crossTable(trait, crosses), matings: matings.length < 2 ? null : matingTable(trait, matings), questions: open.map(questionsOf),
   }
+}
+
+function noneTested(left: Untested | undefined): string {
+  const others = left ? left.unsure + left.phase + left.unsaid + left.sexUnknown : 0
+  if (left && left.alike > 0 && others === 0) return 'All scored chicks whose parents are in the book could look one way only, and do: there is no ratio to hold them against.'
+  return left && left.alike > 0 ? 'No mating of known parents could give more than one look, so none can be held against a ratio.' : 'No mating has parents whose genotypes are known from elsewhere, so none can be held against a ratio.'
 }
 
 function crossTable(trait: Trait, crosses: readonly CrossTest[]): Table {
@@ -52,9 +61,9 @@ function crossTable(trait: Trait, crosses: readonly CrossTest[]): Table {
     caption: 'All matings of one cross together', columns: [{head: 'Cross'}, {head: 'Matings', number: true}, {head: 'Came'}, {head: 'Expected'}, {head: 'P', number: true}, {head: 'P that they agree', number: true}],
     rows: crosses.map((cross): readonly Cell[] => {
       const sums = (of: (mating: MatingTest) => readonly number[]): readonly number[] => trait.states.map((_, place) => cross.matings.reduce((sum, mating) => sum + (of(mating)[place] ?? 0), 0))
-      const p = cross.fit?.pooled.p ?? cross.conditional?.p, agree = cross.fit?.heterogeneity
-      return [`${cross.cross}${whose(cross.sex)}`, String(cross.matings.length), inLooks(trait, sums(({counts}) => counts), 0), inLooks(trait, sums(({expected}) => expected), 1),
-        p === undefined ? NOTHING : testChance(p), agree && agree.freedom > 0 ? testChance(agree.p) : NOTHING]
+      return [`${cross.cross}${whose(cross.sex)}`, String(cross.matings.length), inLooks(trait, sums(({counts}) => counts), 0),
+        `${inLooks(trait, sums(({expected}) => expected), 1)}${cross.byRecessives > 0 ? `, ${cross.byRecessives === cross.matings.length ? 'one sure in each' : `one sure in ${cross.byRecessives}`}` : ''}`,
+        testChance(cross.p), cross.heterogeneity ? testChance(cross.heterogeneity.p) : NOTHING]
     }),
   }
 }
@@ -64,7 +73,7 @@ function matingTable(trait: Trait, matings: readonly MatingTest[]): Table {
     caption: 'Mating by mating', columns: [{head: 'Pen'}, {head: 'Sire × dam'}, {head: 'Cross'}, {head: 'Came'}, {head: 'Expected'}, {head: 'P', number: true}, {head: 'Corrected', number: true}],
     rows: matings.map((mating): readonly Cell[] => [
       mating.pen ? {text: mating.pen.id, link: penPath(mating.pen)} : 'no pen', `${namesOf(mating.sires)} × ${namesOf(mating.dams)}`, `${mating.cross}${whose(mating.sex)}`,
-      inLooks(trait, mating.counts, 0), `${inLooks(trait, mating.expected, 1)}${mating.conditional ? ', one being sure' : ''}`, testChance(mating.p), testChance(mating.adjusted),
+      inLooks(trait, mating.counts, 0), `${inLooks(trait, mating.expected, 1)}${mating.conditional ? ', one sure' : ''}`, testChance(mating.p), testChance(mating.adjusted),
     ]),
   }
 }

@@ -17,7 +17,7 @@ const ground = trait('ground', 'Ground', {states: ['silver', 'gold'], loci: [S],
 const legs = trait('legs', 'Legs', {states: ['creeper', 'long'], loci: [Cp], shows: [rule({Cp: 'Cp/Cp'}, 'lethal', [Cp]), rule({Cp: 'Cp/_'}, 'creeper', [Cp]), rule({Cp: 'cp+/cp+'}, 'long', [Cp])]})
 
 const group = (...traits: Trait[]): LocusGroup => ({traits, loci: traits.flatMap(({loci}) => loci), linkages: []})
-const ratio = (of: Trait, sire: readonly Alleles[], dam: readonly Alleles[], sex: 'male' | 'female' = 'male', among = group(of)) => {
+const ratio = (of: Trait, sire: Cross['sire'], dam: Cross['dam'], sex: 'male' | 'female' = 'male', among = group(of)) => {
   const found = crossRatio(of, among, {sire, dam}, sex)
   if (!found) throw new Error('no ratio')
   return found
@@ -27,7 +27,7 @@ const mixed: Alleles = [0, 1], pure: Alleles = [0, 0], recessive: Alleles = [1, 
 describe('crossRatio(trait, group, cross, sex)', () => {
   it('gives 9 walnut : 3 rose : 3 pea : 1 single of two walnuts that carry both', () => {
     expect(ratio(comb, [mixed, mixed], [mixed, mixed]).looks.map(share => share * 16)).toEqual([9, 3, 3, 1])
-    expect(ratio(comb, [mixed, mixed], [mixed, mixed]).pureLooks).toEqual([3])
+    expect(ratio(comb, [mixed, mixed], [mixed, mixed]).pureLooks).toEqual([{state: 3, alleles: [1, 1]}])
   })
   it('gives the classes of a gene on the Z, sex by sex', () => {
     const both = (sire: Alleles, dam: Alleles) => [ratio(ground, [sire], [dam], 'male').looks[0], ratio(ground, [sire], [dam], 'female').looks[0]]
@@ -56,6 +56,56 @@ describe('crossRatio(trait, group, cross, sex)', () => {
     const partial = {...ground, shows: ground.shows.slice(0, 1)}
     expect(ratio(partial, [mixed], [[1, null]])).toMatchObject({looks: [0.5, 0], unsaid: 0.5})
   })
+  describe('takes every lethal rule of the group', () => {
+    const build = trait('build', 'Build', {states: ['good', 'odd'], loci: [Cp, P], shows: [rule({P: 'P/_'}, 'good', [Cp, P]), rule({Cp: 'Cp/Cp'}, 'lethal', [Cp, P]), rule({}, 'odd', [Cp, P])]})
+    const short = trait('short', 'Legs', {states: ['short', 'long'], loci: [Cp], shows: [rule({Cp: 'Cp/_'}, 'short', [Cp]), rule({}, 'long', [Cp])]})
+    const rose = trait('rose', 'Comb', {states: ['rose', 'single'], loci: [R], shows: [rule({R: 'R/_'}, 'rose', [R]), rule({}, 'single', [R])]})
+
+    it('also one that another trait states beside other loci', () => {
+      const two: LocusGroup = {traits: [short, build], loci: [Cp, P], linkages: []}
+      const {looks, lethal} = ratio(short, [mixed], [mixed], 'male', two)
+      expectClose(looks[0] ?? NaN, 2 / 3, 1e-12)
+      expect(lethal).toBe(0.25)
+    })
+    it('and one at a locus near by: with crossing over of r the rose that come of two short-legged in repulsion are held to no ratio, for no genotype tells how they lie', () => {
+      const near: LocusGroup = {traits: [rose, legs], loci: [R, Cp], linkages: [{loci: [0, 1], recombination: 0.004}]}
+      expect(crossRatio(rose, near, {sire: [mixed, mixed], dam: [mixed, mixed]}, 'male')).toBeNull()
+      expect(crossRatio(rose, near, {sire: [mixed, mixed], dam: [recessive, mixed]}, 'male')).toBeNull()
+      // nothing dies where one parent is free of creeper, nor rests the comb on it where neither is mixed for comb
+      expect(ratio(rose, [mixed, mixed], [mixed, recessive], 'male', near)).toMatchObject({looks: [0.75, 0.25], lethal: 0})
+      expect(ratio(rose, [pure, mixed], [recessive, mixed], 'male', near)).toMatchObject({looks: [1, 0], lethal: 0.25})
+    })
+    it('and where it is not known what stands at that locus, tells the ratio as far as it is the same whatever it is', () => {
+      const near: LocusGroup = {traits: [rose, legs], loci: [R, Cp], linkages: [{loci: [0, 1], recombination: 0.1}]}
+      expect(crossRatio(rose, near, {sire: [mixed, null], dam: [mixed, null]}, 'male')).toBeNull()
+      expect(ratio(rose, [mixed, null], [mixed, recessive], 'male', near).looks).toEqual([0.75, 0.25])
+      expect(ratio(rose, [pure, null], [recessive, null], 'male', near)).toMatchObject({looks: [1, 0], lethal: null})
+    })
+    it('but not one of a locus that goes its own way', () => {
+      const apart: LocusGroup = {traits: [rose, legs], loci: [R, Cp], linkages: []}
+      expect(ratio(rose, [mixed], [mixed], 'male', apart)).toMatchObject({looks: [0.75, 0.25], lethal: 0})
+    })
+    it('agrees with shares counted gamete by gamete', () => {
+      // chicks of a walnut-like pair where what kills asks of both loci: Cp/Cp with p+/p+ alone
+      const both = trait('both', 'Both', {states: ['x', 'y'], loci: [Cp, P], shows: [rule({Cp: 'Cp/Cp', P: 'p+/p+'}, 'lethal', [Cp, P]), rule({}, 'x', [Cp, P])]})
+      const two: LocusGroup = {traits: [short, both], loci: [Cp, P], linkages: []}
+      const gametes = [0, 1].flatMap(cp => [0, 1].map(p => [cp, p] as const))
+      let alive = 0, shortLegged = 0
+      for (const [a, b] of gametes) for (const [c, d] of gametes) {
+        if (a === 0 && c === 0 && b === 1 && d === 1) continue
+        alive += 1 / 16
+        if (a === 0 || c === 0) shortLegged += 1 / 16
+      }
+      expectClose(ratio(short, [mixed, mixed], [mixed, mixed], 'male', two).looks[0] ?? NaN, shortLegged / alive, 1e-12)
+      expect(writeCross(short, two, {sire: [mixed, mixed], dam: [mixed, mixed]})).toBe('Cp/cp+ P/p+ × Cp/cp+ P/p+')
+      expect(writeCross(short, two, {sire: [mixed, pure], dam: [mixed, pure]})).toBe('Cp/cp+ × Cp/cp+')
+    })
+  })
+  it('says which looks chicks of one genotype alone have, and what they are made of', () => {
+    expect(ratio(ground, [mixed], [[0, null]], 'female').pureLooks).toEqual([{state: 0, alleles: [0]}, {state: 1, alleles: [1]}])
+    expect(ratio(ground, [mixed], [[0, null]], 'male').pureLooks).toEqual([])
+    expect(ratio(legs, [mixed], [mixed]).pureLooks).toEqual([{state: 1, alleles: [1]}])
+  })
   it('gives no ratio where it rests on how two linked genes lie in a parent', () => {
     const linked: LocusGroup = {...group(comb), linkages: [{loci: [0, 1], recombination: 0.1}]}
     expect(crossRatio(comb, linked, {sire: [mixed, mixed], dam: [recessive, recessive]}, 'male')).toBeNull()
@@ -65,6 +115,6 @@ describe('crossRatio(trait, group, cross, sex)', () => {
 
 it('writeCross(trait, cross) writes both parents, several loci side by side', () => {
   const cross: Cross = {sire: [mixed, pure], dam: [recessive, mixed]}
-  expect(writeCross(comb, cross)).toBe('R/r+ P/P × r+/r+ P/p+')
-  expect(writeCross(ground, {sire: [mixed], dam: [[1, null]]})).toBe('S/s+ × s+/-')
+  expect(writeCross(comb, group(comb), cross)).toBe('R/r+ P/P × r+/r+ P/p+')
+  expect(writeCross(ground, group(ground), {sire: [mixed], dam: [[1, null]]})).toBe('S/s+ × s+/-')
 })

@@ -87,8 +87,8 @@ const EXPECTED: Readonly<Record<string, string>> = {
   lethal: '66.7% and 33.3%.',
   // by hand: 2/3 · 2/3 · 1/4
   'mating-forecast': '11.1%.',
-  // Davenport 1909, table 58 and the split comb F2: P .400 and 2e-26, worked apart in Python 3; 10/37 by hand; Holm's procedure by hand
-  segregation: 'P 0.40; under 0.001; 0.27; 0.03, 0.06, 0.06, 0.02.',
+  // Davenport 1909, table 58 and the split comb F2: P .400 and 2e-26, worked apart in Python 3; 10/37 by hand; 0.1646 by adding up fractions in Python 3; Holm's procedure by hand
+  segregation: 'P 0.40; under 0.001; 0.27; 0.16; 0.03, 0.06, 0.06, 0.02.',
   // by hand: (4 + 3) / 22; Wilson's formula worked apart in Python 3
   frequencies: '31.8%, 7 of 22 genes (16.4 to 52.7).',
   // by hand: 1/2 + 1/2 · 1/4, and (3/4)^2

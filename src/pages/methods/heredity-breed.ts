@@ -1,6 +1,7 @@
+import {WORTH_A_CAUTION, WORTH_A_LOSS} from '../../findings/mating-forecast.ts'
 import {fitOfCounts} from '../../statistics/fit-of-counts.ts'
 import {holm} from '../../statistics/holm.ts'
-import {truncatedFit} from '../../statistics/truncated-fit.ts'
+import {recessivesFit} from '../../statistics/recessives-fit.ts'
 import {wilsonInterval} from '../../statistics/wilson-interval.ts'
 import {testChance} from '../chance-words.ts'
 import {limits, percentSign, rounded} from '../numbers.ts'
@@ -12,17 +13,20 @@ const segregation: Method = {
   id: 'segregation',
   title: 'Came and expected',
   question: 'Do these chicks agree with what their parents should give?',
-  definition: `A mating is held against a ratio only where both parents’ genotypes are known, at 99 in 100, from evidence **other than these chicks**. A mating known to carry only because a recessive hatched is tested given that one did, else such matings would always seem to give too many.
-P is the chance of counts no more probable than those that came: exact up to 60 chicks or where fewer than five are expected of a kind, else by chi-square. Matings of one cross are also put together, with a test whether they agree. Of many tests some will look strange by chance, so P is corrected for their number; what then stays below 0.05 raises three questions, in this order: a mis-scored bird, a wrong parent, a wrong rule.`,
-  formula: 'χ² = Σ (came − expected)² / expected\ncorrected P, smallest first = (tests left) × P',
-  letters: [],
+  definition: `A mating is held against a ratio only where both parents’ genotypes are known, at 99 in 100, from evidence **other than these chicks**. A mating known to carry only because a recessive hatched is tested **given that one did**, else such matings would always seem to give too many: of four chicks of two carriers 1.46 are expected single, not 1. Its P comes from what is left when the outcome without a recessive is struck out.
+P is the chance of counts no more probable than those that came: exact up to 60 chicks or where fewer than five are expected of a kind, else by chi-square. Matings of one cross are also put together, with a test whether they agree. Where some of these are known by a recessive alone, P is that of the sum of recessives of all of them, worked exactly: so neither the chicks expected nor P are those of the plain ratio. Of many tests some will look strange by chance, so P is corrected for their number; what then stays below 0.05 raises three questions, in this order: a mis-scored bird, a wrong parent, a wrong rule.`,
+  formula: 'χ² = Σ (came − expected)² / expected\nof a mating known by a recessive: expected = n p / (1 − (1 − p)ⁿ)\ncorrected P, smallest first = (tests left) × P',
+  letters: [['n', 'chicks scored'], ['p', 'share of recessives in the ratio']],
   edges: `- A chick of a kind that the parents cannot give makes the mating impossible as written, not merely unlikely.
-- Misscoring as the record states it is in the ratio.
+- Misscoring as the record states it is in the ratio, also where one recessive is given: given that one chick was scored so.
+- What never hatches is taken out of the ratio, whichever trait says so. Where how linked loci lie in a parent would change the ratio, the chicks are counted and not tested.
+- At a locus of the Z a cock is known by his recessive daughters, and only they are tested: of hens with the common allele sons look one way.
+- Two matings of one bird may each be what makes the other known. Each is then tested as if it did not help to find the bird, which is not quite so.
 - On a trait’s page the chart’s ticks are expected of all parents, known or probable; the tests take the known ones only.`,
-  source: 'Holm 1979, Scandinavian Journal of Statistics 6:65–70; the counts of the first two: Davenport 1909, Inheritance of Characteristics in Domestic Fowl; the order of the questions is common practice, no source.',
+  source: 'Holm 1979, Scandinavian Journal of Statistics 6:65–70; the counts of the first two: Davenport 1909, Inheritance of Characteristics in Domestic Fowl; given that one hatched: Emery & Rimoin 1990, Principles and Practice of Medical Genetics, table 8.1; the order of the questions is common practice, no source.',
   example: {
-    given: '119 black, 55 white and 31 of wild pattern against 9 : 4 : 3; split combs 471, 289, 226 and 10 against 9 : 3 : 3 : 1; of three chicks two recessive, noticed by them, against one in four; P of 0.01, 0.04, 0.03 and 0.005, corrected:',
-    gives: () => `P ${testChance(fitOfCounts([119, 55, 31], [9, 4, 3]).p)}; ${testChance(fitOfCounts([471, 289, 226, 10], [9, 3, 3, 1]).p)}; ${testChance(truncatedFit([{chicks: 3, recessives: 2}], 1 / 4).p)}; ${holm([0.01, 0.04, 0.03, 0.005]).map(p => rounded(p, 2)).join(', ')}.`,
+    given: '119 black, 55 white and 31 of wild pattern against 9 : 4 : 3; split combs 471, 289, 226 and 10 against 9 : 3 : 3 : 1; of three chicks two recessive, noticed by them, against one in four; 10 of 31, and with them 3 of 3 noticed so, against one in two; P of 0.01, 0.04, 0.03 and 0.005, corrected:',
+    gives: () => `P ${testChance(fitOfCounts([119, 55, 31], [9, 4, 3]).p)}; ${testChance(fitOfCounts([471, 289, 226, 10], [9, 3, 3, 1]).p)}; ${testChance(recessivesFit([{chicks: 3, recessives: 2, noticed: true}], 1 / 4).p)}; ${testChance(recessivesFit([{chicks: 31, recessives: 10, noticed: false}, {chicks: 3, recessives: 3, noticed: true}], 1 / 2).p)}; ${holm([0.01, 0.04, 0.03, 0.005]).map(p => rounded(p, 2)).join(', ')}.`,
   },
 }
 
@@ -44,7 +48,7 @@ const forecast: Method = {
   question: 'If I put these two together, what will hatch?',
   definition: 'A chick of each sex that has not hatched is added to the flock with these parents, and its genotype worked like any other bird’s: so everything known of either parent enters, and what the two share. The shares are of chicks that hatch and of what they will be, not of what somebody may take them for. What is lethal or hurts the bird is said first.',
   formula: 'P(look) = Σ P(genotypes of both parents | seen) × P(look | parents, hatched)', letters: [],
-  edges: '- A look that one sex cannot show is said of the other alone.\n- Different groups of loci are worked apart and multiplied.\n- Shares of a season ahead take every living pair of a pen alike.',
+  edges: `- Losses in the egg are named from ${WORTH_A_LOSS * 1000} germ in a thousand on, by the loci of the rule that kills; less comes of scores that might be wrong.\n- What is known of an allele is said where ${WORTH_A_CAUTION * 100} chick in a hundred or more may have it; on the trait’s page it stands always.\n- A look that one sex cannot show is said of the other alone.\n- Different groups of loci are worked apart and multiplied.\n- Shares of a season ahead take every living pair of a pen alike.`,
   source: 'Mendel 1866; the example by hand: ⅔ × ⅔ × ¼.',
   example: {given: 'Two white birds, each of two carriers of yellow. Of their chicks will be yellow:', gives: () => `${percentSign(probablePair().chance('chick', 'w/w'))}.`},
 }
