@@ -1,13 +1,18 @@
 import type {Bird, Keeper, Logbook, Paper, Strain, Trait} from '../logbook/book.ts'
 import type {Census, Count} from './census.ts'
 import type {CannotSay, Share} from './estimate.ts'
+import type {Fixation} from './fixation.ts'
+import type {Heredity} from './heredity.ts'
+import type {Kinship} from './inbreeding.ts'
 import type {LadderStep} from './ladder.ts'
+import type {LivingCarriers} from './living-carriers.ts'
+import type {PedigreeOfBook} from './pedigree-of-book.ts'
 import type {RecordsAudit} from './records-audit.ts'
 import type {ShowResults} from './show-results.ts'
 import type {SpreadOfMeasures, SpreadRow} from './spread.ts'
 import type {TrueBred, TrueBredRate} from './true-bred.ts'
 
-/** What evidence is gathered from: the book and the findings already made. */
+/** What evidence is gathered from: the book and the other findings, each worked only where a requirement asks for it. */
 export interface Sources {
   readonly book: Logbook
   readonly ladder: readonly LadderStep[]
@@ -16,6 +21,11 @@ export interface Sources {
   readonly spread: SpreadOfMeasures
   readonly trueBred: TrueBred
   readonly audit: RecordsAudit
+  readonly pedigree: PedigreeOfBook
+  readonly kinship: Kinship
+  readonly heredity: Heredity
+  readonly fixation: readonly Fixation[]
+  readonly livingCarriers: readonly LivingCarriers[]
 }
 
 export interface Finding {
@@ -50,10 +60,34 @@ export type Shown =
   | {readonly kind: 'identity'; readonly banded: Share | CannotSay; readonly bothParents: Share | CannotSay; readonly uncertain: readonly Bird[]}
   /** years with a show, the years in which all were cancelled, and the longest run of the former over the latter */
   | {readonly kind: 'consecutive-shows'; readonly years: readonly number[]; readonly cancelledYears: readonly number[]; readonly longestRun: number}
-  /** not worked out by this version */
-  | {readonly kind: 'not-worked-out'}
+  /** what the living breeders may carry of what the trait is to be rid of, or every required trait where it is null; no loci: no rule says what it comes of */
+  | {readonly kind: 'fixed'; readonly trait: Trait | null; readonly asked: number; readonly birds: number; readonly loci: readonly FixedAtLocus[]}
+  /** null: no living breeder */
+  | {readonly kind: 'inbreeding'; readonly asked: number | null; readonly of: InbreedingOfBreeders | null}
   /** the records hold nothing on it */
   | {readonly kind: 'nothing-recorded'; readonly trait?: Trait}
+
+export interface FixedAtLocus {
+  readonly fixation: Fixation
+  /** breeders scored for the trait or tested at the locus */
+  readonly scored: number
+  /** of a sex that can show it, and neither */
+  readonly unscored: readonly Bird[]
+}
+
+export interface InbreedingOfBreeders {
+  readonly birds: number
+  /** of their F; and of the lowest and the highest that each may have by who its parents are */
+  readonly mean: number
+  readonly low: number
+  readonly high: number
+  /** the most inbred first */
+  readonly byF: readonly {readonly bird: Bird; readonly f: number}[]
+  /** with a grandparent, or nearer, that is not in the book */
+  readonly atLeast: readonly Bird[]
+  /** mean among them, each with itself */
+  readonly kinship: number
+}
 
 export const nothing: Finding = {state: 'cannot-tell', shown: {kind: 'nothing-recorded'}}
 

@@ -1,6 +1,7 @@
 import type {Logbook, Requirement, RequirementKind} from '../logbook/book.ts'
 import {aliveBreeders, consecutiveShows, independentKeepers, interSeGenerations, showResult, shownPerClass, showsAndJudges, yearsBred} from './evidence-of-work.ts'
 import {distinctness, history, identity, paperOrWord, photographs, statementPapers, veterinaryPaper, writtenStandard} from './evidence-on-paper.ts'
+import {fixed, inbreeding} from './evidence-of-descent.ts'
 import {evenWeight, trueToType} from './evidence-of-type.ts'
 import type {Finding, Shown, Sources} from './evidence-shown.ts'
 
@@ -16,8 +17,6 @@ export interface EvidenceOfAll {
   readonly counts: {readonly met: number; readonly notYet: number; readonly cannotTell: number; readonly waived: number; readonly all: number}
 }
 
-const notWorkedOut = (): Finding => ({state: 'cannot-tell', shown: {kind: 'not-worked-out'}})
-
 /** One way to look for each kind of requirement. */
 const WAYS: Readonly<Record<RequirementKind, (requirement: Requirement, from: Sources) => Finding>> = {
   'years-bred': yearsBred,
@@ -28,8 +27,7 @@ const WAYS: Readonly<Record<RequirementKind, (requirement: Requirement, from: So
   'shows-and-judges': showsAndJudges,
   'show-result': showResult,
   'true-to-type': trueToType,
-  // needs the chance that a living breeder carries an unwanted allele
-  'fixed': notWorkedOut,
+  'fixed': fixed,
   'even-weight': evenWeight,
   'written-standard': writtenStandard,
   'distinct': distinctness,
@@ -39,8 +37,7 @@ const WAYS: Readonly<Record<RequirementKind, (requirement: Requirement, from: So
   'statements': statementPapers,
   'veterinary': veterinaryPaper,
   'welfare': paperOrWord,
-  // needs inbreeding and its rise
-  'inbreeding': notWorkedOut,
+  'inbreeding': inbreeding,
   'identity': identity,
   'consecutive-shows': consecutiveShows,
 }
@@ -50,9 +47,9 @@ const WAYS: Readonly<Record<RequirementKind, (requirement: Requirement, from: So
  * what is asked: met, not yet, cannot be told (nothing counted, or no figure asked for to hold it against), or waived by
  * whoever may waive it. The association's own reading decides; this only lays the records beside its words.
  */
-export function evidence(book: Logbook, {ladder, census, shows, spread, trueBred, audit}: Omit<Sources, 'book'>): EvidenceOfAll {
+export function evidence(book: Logbook, from: Sources): EvidenceOfAll {
   const items = (book.requirements?.items ?? []).map((requirement): Evidence => {
-    const {state, shown} = WAYS[requirement.kind](requirement, {book, ladder, census, shows, spread, trueBred, audit})
+    const {state, shown} = WAYS[requirement.kind](requirement, from)
     return {requirement, state: requirement.waived ? 'waived' : state, shown}
   })
   const count = (state: Evidence['state']): number => items.filter(item => item.state === state).length

@@ -4,9 +4,10 @@ import type {Shown} from '../findings/evidence-shown.ts'
 import type {Logbook, Requirement} from '../logbook/book.ts'
 import {sexesWords, yearsWords} from './count-words.ts'
 import {dateWords, dayWords} from './dates.ts'
+import {fixedWords, inbreedingWords} from './evidence-of-descent-words.ts'
 import {evenWords, trueWords} from './evidence-of-type-words.ts'
 import {shareInText} from './estimate-words.ts'
-import {BIRDS, HATCHES, KEEPERS, LADDER, SHOWS, STANDARD, stepPath} from './links.ts'
+import {BIRDS, HATCHES, KEEPERS, LADDER, SHOWS, STANDARD, stepPath, traitPath, TRAITS} from './links.ts'
 import {counted, countWord, figured, listWords, rounded, saying, sentence} from './numbers.ts'
 
 type Of<Kind extends Shown['kind']> = Extract<Shown, {kind: Kind}>
@@ -97,7 +98,8 @@ export function shownWords({requirement, shown}: Evidence, book: Logbook): strin
     case 'stated': return `The keeper states: ${shown.stated}`
     case 'identity': return identityWords(shown)
     case 'consecutive-shows': return yearsShownWords(shown)
-    case 'not-worked-out': return 'The records alone do not tell this, and it is not worked out yet.'
+    case 'fixed': return fixedWords(shown)
+    case 'inbreeding': return inbreedingWords(shown)
     case 'nothing-recorded': return 'The records hold nothing on it.'
   }
 }
@@ -108,13 +110,14 @@ export function whereShown(shown: Shown): {readonly text: string; readonly link:
     case 'years-bred': return {text: 'Hatches', link: HATCHES}
     case 'inter-se-generations': case 'true-to-type': return {text: 'Ladder', link: LADDER}
     case 'independent-keepers': return {text: 'Keepers', link: KEEPERS}
-    case 'breeders-alive': case 'identity': return {text: 'Birds', link: BIRDS}
+    case 'breeders-alive': case 'identity': case 'inbreeding': return {text: 'Birds', link: BIRDS}
     case 'shown-per-class': case 'shows-and-judges': case 'show-result': case 'consecutive-shows': return {text: 'Shows', link: SHOWS}
     case 'even-weight': return {text: `Step ${shown.step}`, link: stepPath(shown.step)}
     case 'written-standard': return {text: 'Standard', link: STANDARD}
     case 'distinct': return {text: 'Distinctness, below', link: '#distinctness'}
     case 'history': return {text: 'History, below', link: '#history'}
     case 'papers': return {text: 'Papers, below', link: '#papers'}
-    case 'photographs': case 'stated': case 'not-worked-out': case 'nothing-recorded': return null
+    case 'fixed': return shown.trait === null ? {text: 'Traits', link: TRAITS} : {text: shown.trait.name, link: shown.loci.length === 0 ? traitPath(shown.trait) : `${traitPath(shown.trait)}#may-hide`}
+    case 'photographs': case 'stated': case 'nothing-recorded': return null
   }
 }

@@ -33,10 +33,6 @@ describe('evidence', () => {
     expect(study(logbook('2024-01-01')).evidence.counts.all).toBe(0)
   })
 
-  it('does not pretend to know what is not worked out', () => {
-    for (const kind of ['fixed', 'inbreeding'] as const) expect(shown(book, asks(kind, {atLeast: 0}))).toMatchObject({state: 'cannot-tell', shown: {kind: 'not-worked-out'}})
-  })
-
   it('leaves a waived one waived, with its numbers', () => {
     expect(shown(book, asks('years-bred', {atLeast: 9, waived: {because: 'all shows were forbidden', by: null}}))).toMatchObject({state: 'waived', shown: {seasons: [2024, 2025]}})
   })

@@ -1,5 +1,7 @@
 import {reaches} from '../../findings/evidence-shown.ts'
+import {FIXED_AT} from '../../findings/fixation.ts'
 import type {RequirementKind} from '../../logbook/book.ts'
+import {percentSign} from '../numbers.ts'
 import type {Method} from './method.ts'
 
 /** How each kind of requirement is decided, in a sentence. A kind without its sentence does not compile. */
@@ -12,7 +14,7 @@ export const HOW_DECIDED = {
   'shows-and-judges': '**Shows and judges:** shows with an entry, and judges who placed one, each once.',
   'show-result': '**Show results:** no entry disqualified and, where points are asked, none below them.',
   'true-to-type': '**True to type:** the true-bred rate of chicks from matings inside the breed in the last seasons. The rate itself decides, not its lower limit; both are printed.',
-  'fixed': '**Fixed traits:** not worked out yet, because it needs the chance that a living breeder carries an unwanted gene unseen.',
+  'fixed': `**Fixed traits:** at each locus of the trait named, or of every required trait, the chance that not one living breeder carries an allele that is not wanted, all together, against the share asked, ${percentSign(FIXED_AT)} where none is named; over 99.9% counts as certain. A bird that could show the trait and was neither scored nor tested leaves it untold; so does a trait without rules for its genes.`,
   'even-weight': '**Even weights:** the coefficient of variation of each sex in the latest step that has one, held against the most that is asked; or the share within a tenth against the least.',
   'written-standard': '**Written standard:** every section of the latest draft filled, no clause empty, and points that make 100.',
   'distinct': '**Distinct:** in how many characters of the keeper’s table the breed differs from each neighbour. The nearest neighbour decides; an empty cell is no difference.',
@@ -22,7 +24,7 @@ export const HOW_DECIDED = {
   'statements': '**Statements:** how many signed papers hold on the day.',
   'veterinary': '**Veterinary statement:** a veterinarian’s paper that holds on the day.',
   'welfare': '**Welfare:** a paper that holds, or the keeper’s own statement.',
-  'inbreeding': '**Inbreeding:** not worked out yet.',
+  'inbreeding': '**Inbreeding:** the mean F of the living breeders against the most that is asked; the highest and their mean kinship stand beside it. Where possible parents would take it past that, or a grandparent is not in the book, a mean below it tells nothing.',
   'identity': '**Identity:** of the living birds, the share banded and the share whose both parents are certain; both must reach what is asked.',
   'consecutive-shows': '**Shown in consecutive years:** the longest run of years with a show. A year in which every show was officially cancelled does not break it and does not count.',
 } as const satisfies Record<RequirementKind, string>
