@@ -8,11 +8,17 @@ export type FigureFormat = (typeof FIGURE_FORMATS)[number]
 
 type Cell = string | number | null
 
+/** What is not quite nothing, or not quite all, does not read as if it were. */
+function shareText(share: number): string {
+  if (share > 1e-12 && share < 0.0005) return '< 0.1%'
+  return share < 1 - 1e-12 && share >= 0.9995 ? '> 99.9%' : percentSign(share)
+}
+
 /** One cell as a reader wants it: shares in per cent to a tenth, measures to a tenth of their unit. */
 function readable(cell: Cell, as: FigureColumn['as']): string {
   if (cell === null) return NOTHING
   if (typeof cell === 'string') return as === 'parents' ? cell.replace(/:(0?\.\d{3,}|[\de.-]+e-\d+)(?= |$)/g, (_, chance: string) => `:${rounded(Number(chance), 2)}`) : cell
-  return as === 'share' ? percentSign(cell) : as === 'measure' ? rounded(cell, 1) : String(cell)
+  return as === 'share' ? shareText(cell) : as === 'measure' ? rounded(cell, 1) : String(cell)
 }
 
 function alignedTable({columns, rows}: FiguresTable, none: string): string {

@@ -78,13 +78,14 @@ export function figures({question, folder, format, asOf, quiet, pair, asked = {}
   return 0
 }
 
-/** Warnings go to the error stream; what is said beneath the table stays away from programs. */
+/** Warnings go to the error stream, before the rest; what is said beneath the table stays away from programs. */
 function answerOfHeredity(question: HeredityQuestion, findings: Findings, asked: HeredityAsked, format: FigureFormat, world: World): ExitCode {
   try {
-    const {table, warnings, said} = heredityAnswer(question, findings, asked)
-    world.out(figuresText(table, format, 'no bird is on record'))
-    if (format === 'table') world.out(said)
+    const {table, toRead, warnings, said} = heredityAnswer(question, findings, asked)
     for (const warning of warnings) world.err(`${warning}\n`)
+    if (format === 'table' && toRead) world.out(`${toRead.above}${figuresText(toRead.table, format, 'no trait has rules')}${toRead.beneath}`)
+    else world.out(figuresText(table, format, 'no bird is on record'))
+    if (format === 'table') world.out(said)
     return 0
   } catch (fault) {
     if (!(fault instanceof Refusal)) throw fault

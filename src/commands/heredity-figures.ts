@@ -7,6 +7,7 @@ import {testMatingPlan} from '../findings/test-mating-plan.ts'
 import type {Bird, Locus} from '../logbook/book.ts'
 import {near, orNear} from '../records/near.ts'
 import {birdOf, noSuchBird} from './bird-of.ts'
+import {forecastToRead, type ToRead} from './forecast-to-read.ts'
 import {mateGenotype, tellableLoci} from './mate-genotype.ts'
 import {Refusal} from './refusal.ts'
 import {wantedChicks} from './wanted-chicks.ts'
@@ -32,6 +33,8 @@ export interface HeredityAnswer {
   readonly table: FiguresTable
   /** said on the error stream whatever the format */
   readonly warnings: readonly string[]
+  /** where a reader on a terminal gets something else than the table */
+  readonly toRead?: ToRead
   /** said beneath a table made to be read */
   readonly said: string
 }
@@ -68,7 +71,7 @@ function genotypes(findings: Findings, {locus: symbol}: HeredityAsked): Heredity
 
 function forecast(findings: Findings, asked: HeredityAsked): HeredityAnswer {
   const found = forecastOfPair(findings, asked)
-  return {table: forecastTable(found), warnings: contradictions(findings, found.male.genotypes.map(({locus}) => locus)), said: ''}
+  return {table: forecastTable(found), toRead: forecastToRead(found), warnings: contradictions(findings, found.male.genotypes.map(({locus}) => locus)), said: ''}
 }
 
 function forecastOfPair(findings: Findings, {sire, dam}: HeredityAsked) {

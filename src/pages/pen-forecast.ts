@@ -24,6 +24,9 @@ export interface PenForecast {
   readonly how: string
 }
 
+/** What is to be said wherever germs will die. */
+export const GERMS_ADVICE = 'With a mate free of the gene none need die; what the law says of such matings goes before any plan, and a veterinarian can tell more.'
+
 /** Null where nothing is to be said: no rule names a locus, or nothing was scored and no pair lives. */
 export function penForecast(pen: Pen, findings: Findings): PenForecast | null {
   const forecasts = pairsInPens(findings.census).flatMap((pair, index) => {
@@ -51,7 +54,7 @@ function cautionsOf(forecasts: readonly MatingForecast[]): PenForecast['cautions
     }
   }
   return [
-    ...(lost.length === 0 ? [] : [{head: 'Germs that will die in the egg.', text: `${lost.join('; ')}. With a mate free of the gene none need die; what the law says of such matings goes before any plan, and a veterinarian can tell more.`}]),
+    ...(lost.length === 0 ? [] : [{head: 'Germs that will die in the egg.', text: `${lost.join('; ')}. ${GERMS_ADVICE}`}]),
     ...[...said].map(([says, {head, of, pairs}]) => ({head: `${head}.`, text: `${says} (${whoseWords(of, pairs, forecasts.length)}.)`})),
   ]
 }

@@ -20,6 +20,11 @@ describe('figuresText', () => {
   it('writes a table that is rounded and stands in columns', () => {
     expect(figuresText(table, 'table', '')).toBe('band              n  share    mean\n24-031            7  66.7%  2360.0\na "quoted", one  12      –       –\n')
   })
+  it('does not print as nothing or as all what is neither, and leaves the other formats exact', () => {
+    const shares: FiguresTable = {columns: [{name: 'share', as: 'share'}], rows: [[0], [1e-5], [0.0005], [0.9994], [0.99999], [1 - 1e-15], [1]]}
+    expect(figuresText(shares, 'table', '').trimEnd().split('\n').map(line => line.trim())).toEqual(['share', '0.0%', '< 0.1%', '0.1%', '99.9%', '> 99.9%', '100.0%', '100.0%'])
+    expect(figuresText(shares, 'csv', '')).toContain('0.99999\n')
+  })
   it('prints a fraction among other figures as per cent', () => {
     const mixed: FiguresTable = {columns: [{name: 'figure', as: 'text'}, {name: 'value', as: 'measure', asIn: ([figure]) => (figure === 'mean kinship' ? 'share' : 'measure')}], rows: [['mean kinship', 0.212], ['genomes', 2.41]]}
     expect(figuresText(mixed, 'table', '')).toBe('figure        value\nmean kinship  21.2%\ngenomes         2.4\n')
