@@ -90,7 +90,7 @@ export function flockOfBook(book: Logbook, {pedigree, baseOf, numberOf}: Pedigre
 }
 
 /** The scorings of a trait that are neither struck nor outside their window, as numbers of its states. */
-function statesScored(chick: Chick, trait: Trait): readonly number[] {
+export function statesScored(chick: Chick, trait: Trait): readonly number[] {
   return (chick.looks.get(trait)?.scores ?? []).filter(({struck, outside}) => struck === null && !outside).map(({value}) => trait.states.indexOf(String(value))).filter(state => state >= 0)
 }
 

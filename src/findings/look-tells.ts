@@ -1,8 +1,7 @@
-import type {Alleles, Locus} from '../heredity/locus.ts'
-import {genotypesAt} from '../heredity/genotype-notation.ts'
+import type {Locus} from '../heredity/locus.ts'
 import {lookOf} from '../heredity/look-rules.ts'
 import type {Sex as Told} from '../heredity/look-likelihood.ts'
-import {MOST_TOLD_APART} from '../heredity/told-apart.ts'
+import {toldApart} from '../heredity/told-apart.ts'
 import type {Sex, Trait} from '../logbook/book.ts'
 import {lookRulesOf} from '../logbook/look-rules-of.ts'
 
@@ -17,7 +16,7 @@ export interface LookTells {
 }
 
 /**
- * What does a look say of a locus? All genotypes of the trait's loci that the rules let look so, in this sex, are gone through; one of which no rule speaks may
+ * What does a look say of a locus? All genotypes of the locus, with one of every sort at the trait's others that the rules tell apart, are gone through that look so in this sex; one of which no rule speaks may
  * look like anything. Null where the trait has no rules, names another locus, no genotype looks so, or there are too many to try.
  *
  * @example single says p+ is all there is; pea says there is P, and p+ may be
@@ -29,7 +28,7 @@ export function lookTells(trait: Trait, state: string, sex: Sex, locus: Locus): 
   const may = new Set<number>()
   let must: Set<number> | null = null, only: number | null = null, alone = true
   for (const told of sexes) {
-    const all = genotypesOf(trait.loci, told)
+    const all = toldApart(rules, trait.loci, told, place)
     if (!all) return null
     for (const genotype of all) {
       const {states, unsaid} = lookOf(rules, genotype, told)
@@ -46,9 +45,3 @@ export function lookTells(trait: Trait, state: string, sex: Sex, locus: Locus): 
 }
 
 const common = (some: ReadonlySet<number>, others: ReadonlySet<number>): Set<number> => new Set([...some].filter(each => others.has(each)))
-
-function genotypesOf(loci: readonly Locus[], sex: Told): readonly (readonly Alleles[])[] | null {
-  const each = loci.map(locus => genotypesAt(locus, sex))
-  if (each.reduce((product, {length}) => product * length, 1) > MOST_TOLD_APART) return null
-  return each.reduce<readonly (readonly Alleles[])[]>((all, own) => all.flatMap(some => own.map(alleles => [...some, alleles])), [[]])
-}

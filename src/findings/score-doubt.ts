@@ -2,7 +2,7 @@ import type {Alleles} from '../heredity/locus.ts'
 import {lookOf} from '../heredity/look-rules.ts'
 import type {Logbook, Score, Trait} from '../logbook/book.ts'
 import {lookRulesOf} from '../logbook/look-rules-of.ts'
-import {misscoringRows} from './flock-of-book.ts'
+import {misscoringRows, statesScored} from './flock-of-book.ts'
 import type {WorkedGroup} from './heredity.ts'
 import type {Chick} from './ladder-chicks.ts'
 import type {LocusGroup} from './locus-groups.ts'
@@ -35,7 +35,7 @@ export function scoreDoubts(book: Logbook, group: LocusGroup, worked: WorkedGrou
     return chicks.flatMap((chick): ScoreDoubt[] => {
       const look = chick.looks.get(trait), animal = numberOf(chick)
       if (!look?.counted || animal === null) return []
-      const scored = look.scores.filter(({struck, outside}) => struck === null && !outside).map(({value}) => trait.states.indexOf(String(value))).filter(state => state >= 0)
+      const scored = statesScored(chick, trait)
       const counted = trait.states.indexOf(String(look.counted.value))
       if (counted < 0) return []
       const own = trait.states.map((_, state) => scored.reduce((product, seen) => product * (rows[state]?.[seen] ?? 0), 1))

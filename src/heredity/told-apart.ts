@@ -10,9 +10,11 @@ export const MOST_TOLD_APART = 100_000
  * and not thirty-six. Null when there are more than `MOST_TOLD_APART`.
  *
  * @param loci the list in which `rules.loci` counts; loci that the rules do not name stand with their first genotype
+ * @param whole the place of a locus that is asked about: every genotype of it is gone through; left out, of none
  */
-export function toldApart({loci: places, rules}: Pick<LookRules, 'loci' | 'rules'>, loci: readonly Locus[], sex: 'male' | 'female'): readonly (readonly Alleles[])[] | null {
+export function toldApart({loci: places, rules}: Pick<LookRules, 'loci' | 'rules'>, loci: readonly Locus[], sex: 'male' | 'female', whole = -1): readonly (readonly Alleles[])[] | null {
   const sorts = loci.map((locus, place): readonly Alleles[] => {
+    if (place === whole) return genotypesAt(locus, sex)
     const number = places.indexOf(place)
     return sortsAt(locus, sex, number < 0 ? [] : rules.map(rule => rule.patterns[number] ?? null))
   })

@@ -42,6 +42,12 @@ describe('toldApart', () => {
     expect(toldApart({loci: [1], rules: [{patterns: [pattern('S/_', S)], is: 0, sex: null, penetrance: 1}]}, [E, S], 'female')).toEqual([[[0, 0], [0, null]], [[0, 0], [1, null]]])
   })
 
+  it('goes through every genotype of the locus that is asked about', () => {
+    const sorts = toldApart(rules, [E, S], 'female', 0) ?? []
+    expect(sorts).toHaveLength(36 * 2)
+    expect(new Set(sorts.map(([here]) => here?.join()))).toEqual(new Set(genotypesAt(E, 'female').map(here => here.join())))
+  })
+
   it('gives up rather than go through too many', () => {
     const loci = Array.from({length: 12}, () => E)
     const each = {loci: loci.map((_, place) => place), rules: ['E/E', 'E/_'].map(text => ({patterns: loci.map(locus => pattern(text, locus)), is: 0, sex: null, penetrance: 1}))}
