@@ -1,12 +1,11 @@
 /** What the matings gave beside what they should have: cross by cross, then mating by mating, and what to ask where one strays. */
 import type {CrossTest, MatingTest} from '../findings/segregation.ts'
-import type {Untested} from '../findings/matings-apart.ts'
 import type {Questions} from '../findings/segregation-questions.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, Trait} from '../logbook/book.ts'
 import {chance, testChance} from './chance-words.ts'
 import {birdPath, penPath} from './links.ts'
-import {counted, listWords, NOTHING, rounded, sentence} from './numbers.ts'
+import {counted, figured, listWords, NOTHING, percentSign, rounded, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
 
@@ -36,24 +35,38 @@ export function traitSegregation(trait: Trait, {segregation}: Pick<Findings, 'se
     ...(left.alike > 0 ? [`${left.alike} that could look one way only, and do`] : []),
   ] : []
   if (matings.length === 0 && leftWords.length === 0) return null
-  const known = matings.some(({conditional}) => conditional !== null)
   const open = matings.filter(mating => mating.questions !== null)
+  const onlyAlike = left !== undefined && left.alike > 0 && leftWords.length === 1
   return {
     words: [
-      matings.length === 0 ? noneTested(left)
-        : `${sentence(counted(matings.length, 'mating'))} of parents whose genotypes are known from elsewhere, held against what such parents give. Of all traits together ${segregation.tests} are tested, and P is corrected for so many: ${
-          open.length === 0 ? 'none of these strays.' : `${counted(open.length, 'of these strays', 'of these stray')}.`}`,
-      ...(known ? ['“One sure” stands where a mating is known to carry only because a recessive hatched. It is tested given that one did: more of them are expected than by the plain ratio, and P, worked exactly, is not that of the plain ratio either.'] : []),
-      ...(leftWords.length === 0 ? [] : [`Scored chicks not tested: ${listWords(leftWords)}.`]),
+      matings.length > 0 ? `${sentence(counted(matings.length, 'mating'))} of parents whose genotypes are known from elsewhere, held against what such parents give. Of all traits together ${segregation.tests} are tested, and P is corrected for so many: ${
+        open.length === 0 ? 'none of these strays.' : `${counted(open.length, 'of these strays', 'of these stray')}.`}`
+        : onlyAlike ? `${sentence(counted(left.alike, 'scored chick'))} of known parents could look one way only, and ${left.alike === 1 ? 'does' : 'do'}: there is no ratio to hold against.`
+          : left && left.alike > 0 ? 'No mating of parents known from elsewhere could give more than one look, so none can be held against a ratio.'
+            : 'No mating has parents whose genotypes are known from elsewhere, so none can be held against a ratio.',
+      ...oneSure(trait, matings), ...deadGerms(crosses),
+      ...(leftWords.length === 0 || (matings.length === 0 && onlyAlike) ? [] : [`Scored chicks not tested: ${listWords(leftWords)}.`]),
     ],
     crosses: crosses.length === 0 ? null : crossTable(trait, crosses), matings: matings.length < 2 ? null : matingTable(trait, matings), questions: open.map(questionsOf),
   }
 }
 
-function noneTested(left: Untested | undefined): string {
-  const others = left ? left.unsure + left.phase + left.unsaid + left.sexUnknown : 0
-  if (left && left.alike > 0 && others === 0) return 'All scored chicks whose parents are in the book could look one way only, and do: there is no ratio to hold them against.'
-  return left && left.alike > 0 ? 'No mating of known parents could give more than one look, so none can be held against a ratio.' : 'No mating has parents whose genotypes are known from elsewhere, so none can be held against a ratio.'
+/** Why neither what is expected nor P is that of the plain ratio. */
+function oneSure({states}: Trait, matings: readonly MatingTest[]): readonly string[] {
+  const looks = [...new Set(matings.flatMap(({conditional}) => (conditional ? states[conditional.state] ?? [] : [])))]
+  return looks.length === 0 ? [] : [`“One sure” marks matings that are known to carry only because a chick hatched that was scored ${
+    listWords(looks, 'or')}. They are tested given that one did: more such chicks are expected of them than the plain ratio gives, and P is worked exactly from what can come beside that one. So it is not the P of the plain ratio.`]
+}
+
+/** Germs that should die, beside those that did, a cross at a time. */
+function deadGerms(crosses: readonly CrossTest[]): readonly string[] {
+  return crosses.flatMap(({cross, matings}, place) => {
+    if (crosses.findIndex(other => other.cross === cross) < place) return []
+    const told = matings.flatMap(({lethal}) => (lethal && lethal.hatches > 0 ? [lethal] : [])), [first] = told
+    const sum = (of: (each: NonNullable<MatingTest['lethal']>) => number): number => told.reduce((all, each) => all + of(each), 0)
+    return first ? [`Of ${cross} ${percentSign(first.share)} of the fertile eggs should die of their genotype, ${rounded(first.share * sum(({fertile}) => fertile), 1)} of ${sum(({fertile}) => fertile)}; ${
+      sum(({deadInGerm}) => deadInGerm)} germs died, of whatever cause.`] : []
+  })
 }
 
 function crossTable(trait: Trait, crosses: readonly CrossTest[]): Table {
@@ -62,7 +75,7 @@ function crossTable(trait: Trait, crosses: readonly CrossTest[]): Table {
     rows: crosses.map((cross): readonly Cell[] => {
       const sums = (of: (mating: MatingTest) => readonly number[]): readonly number[] => trait.states.map((_, place) => cross.matings.reduce((sum, mating) => sum + (of(mating)[place] ?? 0), 0))
       return [`${cross.cross}${whose(cross.sex)}`, String(cross.matings.length), inLooks(trait, sums(({counts}) => counts), 0),
-        `${inLooks(trait, sums(({expected}) => expected), 1)}${cross.byRecessives > 0 ? `, ${cross.byRecessives === cross.matings.length ? 'one sure in each' : `one sure in ${cross.byRecessives}`}` : ''}`,
+        `${inLooks(trait, sums(({expected}) => expected), 1)}${cross.byRecessives > 0 ? `; one sure in ${cross.byRecessives === cross.matings.length ? 'each' : figured(cross.byRecessives, 'mating')}` : ''}`,
         testChance(cross.p), cross.heterogeneity ? testChance(cross.heterogeneity.p) : NOTHING]
     }),
   }
@@ -73,7 +86,7 @@ function matingTable(trait: Trait, matings: readonly MatingTest[]): Table {
     caption: 'Mating by mating', columns: [{head: 'Pen'}, {head: 'Sire × dam'}, {head: 'Cross'}, {head: 'Came'}, {head: 'Expected'}, {head: 'P', number: true}, {head: 'Corrected', number: true}],
     rows: matings.map((mating): readonly Cell[] => [
       mating.pen ? {text: mating.pen.id, link: penPath(mating.pen)} : 'no pen', `${namesOf(mating.sires)} × ${namesOf(mating.dams)}`, `${mating.cross}${whose(mating.sex)}`,
-      inLooks(trait, mating.counts, 0), `${inLooks(trait, mating.expected, 1)}${mating.conditional ? ', one sure' : ''}`, testChance(mating.p), testChance(mating.adjusted),
+      inLooks(trait, mating.counts, 0), `${inLooks(trait, mating.expected, 1)}${mating.conditional ? '; one sure' : ''}`, testChance(mating.p), testChance(mating.adjusted),
     ]),
   }
 }

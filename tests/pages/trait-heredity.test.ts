@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import type {Table} from '../../src/pages/page.ts'
 import {traitPage, type TraitView} from '../../src/pages/trait.ts'
-import {heredityBook, LEGS} from '../findings/heredity-book.ts'
+import {GROUND, heredityBook, LEGS, SHELL, TOES} from '../findings/heredity-book.ts'
 
 const fell = (tested: string) => ({'birds/A.md': `---\nband: A\nsex: male\nstrain: fell-buff\ntested: ${tested}\n---\n`})
 const rowsOf = (table: Table | null | undefined) => table?.rows.map(row => row.map(cell => (typeof cell === 'string' ? cell : cell.text)).join(' | '))
@@ -29,8 +29,23 @@ describe('the page of a trait whose genes are known', () => {
     const [at] = shown.hidden
     expect(rowsOf(at?.birds)).toEqual(['c0 | 66.7% | 8 | – | F1 cockerel', 'c1 | 66.7% | 8 | – | F1 cockerel', 'c2 | 66.7% | 8 | – | F1 cockerel'])
     expect(at?.words.at(-1)).toBe('3 living birds may hide p+; the likeliest first. 1 more living bird shows it.')
-    expect(at?.test).toContain('Mated to a bird that shows single, c0 would need 8 chicks, all as wanted')
+    expect(at?.test).toContain('Test for p+ at P: mated to a hen that shows single (p+/p+), c0 would need 8 chicks, none scored single, to leave one chance in a hundred.')
     expect(at?.how).toBe('Exact.')
+  })
+
+  it('names the daughters where they alone tell, and the mate free of a dominant allele', () => {
+    const birds = (symbol: string, own: string, rest = '') => ['A male - -', `B female - - tested={${symbol}:~${own}}`, `x male A B${rest}`]
+    const test = (trait: string, lines: readonly string[], files: Readonly<Record<string, string>>) => view(trait, lines, files).hidden[0]?.test
+    expect(test('ground', birds('S', 'S/-'), {'traits/ground.md': GROUND, ...fell('{S: S/s+}')})).toMatch(/^Test for s\+ at S: mated to any hen, x would need 7 daughters, none scored gold,/)
+    expect(test('shell', birds('Q', 'q+/q+'), {'traits/shell.md': SHELL, ...fell('{Q: Q/q+}')})).toMatch(/^Test for Q at Q: mated to a hen that shows white \(q\+\/q\+\), x would need 7 daughters, none scored blue,/)
+    expect(test('toes', birds('Po', 'po+/po+', ' toes=four'), {'traits/toes.md': TOES, ...fell('{Po: Po/po+}')}))
+      .toMatch(/^Test for Po at Po: mated to a hen that is po\+\/po\+, which four alone does not prove, x would need 11 chicks, none scored five,/)
+  })
+
+  it('advises no mating where two doses kill, and counts no chicks', () => {
+    const [at] = view('legs', ['A male - -', 'B female - - tested={Cp:~cp+/cp+}', 'x male A B'], {'traits/legs.md': LEGS.replace('loci:', 'target: long\nloci:'), ...fell('{Cp: Cp/cp+}')}).hidden
+    expect(at?.test).toBe('At Cp mate no bird to find this out, for two doses of such an allele kill the chick: look at the ordinary chicks it has anyway, or have its DNA tested.')
+    expect([at?.clears, at?.birds?.columns.map(({head}) => head)]).toEqual([false, ['Bird', 'Carries', 'If not bred from', 'What']])
   })
 
   it('says how common the allele is, and holds the mating against its ratio', () => {
@@ -38,6 +53,28 @@ describe('the page of a trait whose genes are known', () => {
     expect(shown.frequencies?.figures[0]?.table.rows[0]?.slice(0, 2)).toEqual(['F1', '50.0'])
     expect(rowsOf(shown.segregation?.crosses)).toEqual(['P/p+ × P/p+ | 1 | 3 pea, 1 single | 3.0 pea, 1.0 single | 1.00 | –'])
     expect(shown.segregation?.questions).toEqual([])
+  })
+
+  it('says what is sure of a mating known by its recessives, and tests those of a cross by their sum', () => {
+    // A shows pea and is a carrier by his single chicks; B and C are pea, B a carrier by a test
+    const lines = ['A male - - comb=pea tested={P:~P/p+}', 'B female - - tested={P:~P/p+}', 'C female - - comb=pea', ...['B', 'B', 'B', 'B', 'B', 'C', 'C', 'C'].map((dam, index) => `c${index} male A ${dam} comb=${[0, 5, 6].includes(index) ? 'single' : 'pea'}`)]
+    const {segregation} = view('comb', lines, fell('{P: P/p+}'))
+    // 5 · ¼ and 3 · ¼ / (1 − (¾)³)
+    expect(rowsOf(segregation?.crosses)?.map(row => row.split(' | ').slice(0, 4))).toEqual([['P/p+ × P/p+', '2', '5 pea, 3 single', '5.5 pea, 2.5 single; one sure in 1 mating']])
+    expect(segregation?.words[1]).toMatch(/^“One sure” marks matings that are known to carry only because a chick hatched that was scored single\. /)
+    expect(rowsOf(segregation?.matings)?.map(row => row.split(' | ')[4])).toEqual(['3.8 pea, 1.3 single', '1.7 pea, 1.3 single; one sure'])
+  })
+
+  it('says that nothing was to be held against a ratio where all could look one way only', () => {
+    const lines = ['A male - - tested={P:~P/P}', 'B female - -', 'c male A B comb=pea', 'd male A B comb=pea'].map(line => line.replace('B female - -', 'B female - - tested={P:~p+/p+}'))
+    expect(view('comb', lines).segregation).toMatchObject({words: ['Two scored chicks of known parents could look one way only, and do: there is no ratio to hold against.'], crosses: null})
+  })
+
+  it('says how many germs should have died', () => {
+    const pen = '---\nseason: 2023\nmales: [A]\nfemales: [B]\nfrom: 2023-01-10\nkeeper: kelpgarth\n---\n'
+    const hatch = '---\npen: 2023-A\nset: 2023-03-11\non: 2023-04-01\neggs: 20\nclear: 4\ndead-in-germ: 5\ndead-in-shell: 0\nhatched: 11\ntallies:\n  - {chicks: 7, legs: creeper}\n  - {chicks: 4, legs: long}\n---\n'
+    const old = ['A male', 'B female'].map(bird => `${bird} - - tested={Cp:~Cp/cp+} hatched=2021-04-01`)
+    expect(view('legs', old, {'traits/legs.md': LEGS, 'pens/2023-A.md': pen, 'hatches/2023-01.md': hatch}).segregation?.words[1]).toBe('Of Cp/cp+ × Cp/cp+ 25.0% of the fertile eggs should die of their genotype, 4.0 of 16; 5 germs died, of whatever cause.')
   })
 
   it('asks the three questions in their order where a mating strays', () => {
