@@ -38,9 +38,12 @@ export function penForecast(pen: Pen, findings: Findings): PenForecast | null {
   return {
     cautions: cautionsOf(forecasts), pairs: forecasts.length === 0 ? null : pairTable(forecasts, traits), leftOut: leftOutWords(outOfPairs(findings.census, pen), forecasts.length > 0),
     came: came.length === 0 ? null : cameTable(came),
-    how: forecasts.every(({exact}) => exact) ? 'Worked exactly' : 'Worked approximately',
+    how: forecasts.every(({exact}) => exact) && came.every(({trait}) => isExact(trait, findings)) ? 'Worked exactly' : 'Worked approximately',
   }
 }
+
+/** Was what is known of a trait's loci worked exactly, for every bird? */
+const isExact = (trait: Trait, {heredity}: Findings): boolean => heredity.groups.every(group => !group.traits.includes(trait) || heredity.worked(group).found.exact)
 
 /** What dies in the egg, pair by pair; then what is known of alleles that the chicks may have, each said once with the most that a pair gives. */
 function cautionsOf(forecasts: readonly MatingForecast[]): PenForecast['cautions'] {
@@ -70,7 +73,7 @@ function leftOutWords(birds: readonly OutOfPairs[], arePairs: boolean): string {
   if (birds.length === 0) return ''
   const why = ({why: reason, to}: OutOfPairs): string => (reason === 'gone' ? 'no longer here' : reason === 'strain' ? 'of a pure strain' : `put into pen ${to?.id ?? NOTHING} since`)
   const groups = [...new Set(birds.map(why))].map(reason => `${listWords(birds.filter(each => why(each) === reason).map(({bird}) => bird.band))}, ${reason}`)
-  return `${arePairs ? 'In none of these pairs' : 'No pair of the line is left here'}: ${groups.join('; ')}.`
+  return `${arePairs ? 'In none of these pairs' : 'No pair of the line stands here now'}: ${groups.join('; ')}.`
 }
 
 function pairTable(forecasts: readonly MatingForecast[], traits: readonly Trait[]): Table {

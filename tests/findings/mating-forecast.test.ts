@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import type {Logbook} from '../../src/logbook/book.ts'
-import {WORTH_A_CAUTION, WORTH_A_LOSS, type ForecastOfSex, type MatingForecast} from '../../src/findings/mating-forecast.ts'
+import type {LocusGroup} from '../../src/findings/locus-groups.ts'
+import {matingForecasts, WORTH_A_CAUTION, WORTH_A_LOSS, type ForecastOfSex, type MatingForecast} from '../../src/findings/mating-forecast.ts'
 import {GROUND, heredityBook, LEGS, type HeredityBook} from './heredity-book.ts'
 
 function forecast({findings, bird}: HeredityBook, sire: string, dam: string): MatingForecast {
@@ -85,6 +86,15 @@ describe('matingForecasts(book, heredity, pedigree, pairs)', () => {
     expect(three('S/s+')).toEqual([])
     // by hand: half of the sons and half of the daughters have it of him
     expect(three('S/s^al').map(({about, alleles, chance}) => [about, alleles.join(), chance])).toEqual([['welfare', 's^al', expect.closeTo(0.5, 12)]])
+  })
+
+  it('is not called exact where what a parent carries is not', () => {
+    const {book, findings: {heredity, pedigree}, bird} = heredityBook(['A male - - comb=pea', 'B female - - comb=pea']), pairs = [{sire: bird('A'), dam: bird('B')}]
+    const loose = (of: string) => ({...heredity, worked: (group: LocusGroup) => {
+      const base = heredity.worked(group)
+      return {...base, found: {...base.found, isExact: (animal: number, locus: number) => animal !== pedigree.numberOf(bird(of)) && base.found.isExact(animal, locus)}}
+    }})
+    expect([heredity, loose('A'), loose('B')].map(each => matingForecasts(book, each, pedigree, pairs)[0]?.exact)).toEqual([true, false, false])
   })
 
   it('joins traits on one chick, sex by sex', () => {
