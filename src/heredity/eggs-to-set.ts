@@ -64,23 +64,6 @@ export function eggsToSet(wanted: number, chance: number, assurance: number, sta
   }
 }
 
-/**
- * How likely are so many eggs to give at least k chicks of the wanted kind? The table `eggsToSet` looks its answer up in.
- *
- * @param wanted k, whole, 0 or more
- * @param chance that a chick is of the wanted kind, 0 to 1
- * @param stages from the egg on
- * @param most eggs to go up to, whole, 0 or more
- * @returns the assurance for 0, 1 … `most` eggs; null when a stage holds no count
- * @throws RangeError as `eggsToSet`
- * @see as `eggsToSet`
- * @example assuranceByEggs(1, 1, [{through: 0, of: 0, before: {through: 1, lost: 1}}], 3)  // 0, 1/2, 2/3, 3/4
- */
-export function assuranceByEggs(wanted: number, chance: number, stages: readonly (HatchStage | null)[], most: number): number[] | null {
-  const curves = stages.map(stage => stage && curveOf(stage))
-  return curves.every(curve => curve !== null) ? folded(wanted, chance, curves, most) : null
-}
-
 /** Shape of a beta curve, both above 0. */
 interface Curve {
   readonly alpha: number

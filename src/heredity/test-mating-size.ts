@@ -76,11 +76,22 @@ export function familiesOf(chicks: number, {mate, chicksPerMate}: TestPlan): Tes
 function smallest(plan: TestPlan, enough: (families: readonly TestFamily[]) => boolean): number | null {
   const reached = (chicks: number) => enough(familiesOf(chicks, plan))
   if (reached(0)) return 0
-  if (plan.mate.carrier + plan.mate.recessive === 0 || !reached(MOST_TEST_CHICKS)) return null
+  return plan.mate.carrier + plan.mate.recessive === 0 ? null : smallestCount(reached)
+}
+
+/**
+ * The least number that is enough, where more is never less than enough.
+ *
+ * @returns null where not even 10 000 are
+ * @example smallestCount(count => count * count >= 10)  // 4
+ */
+export function smallestCount(enough: (count: number) => boolean): number | null {
+  if (enough(0)) return 0
+  if (!enough(MOST_TEST_CHICKS)) return null
   let short = 0, long = MOST_TEST_CHICKS
   while (long - short > 1) {
     const middle = Math.floor((short + long) / 2)
-    if (reached(middle)) long = middle
+    if (enough(middle)) long = middle
     else short = middle
   }
   return long

@@ -14,38 +14,18 @@ export interface TestFamily extends TestMate {
 
 /** How often a chick's look is read wrongly. */
 export interface Misreading {
-  /** chance e that a recessive chick is read as clean */
+  /** chance e that a recessive chick is read as clean; of a dominant allele, that a chick with it does not show it or is read as clean */
   readonly missed: number
   /** chance f that a clean chick is read as recessive */
   readonly mistaken: number
 }
 
 export const READ_RIGHT: Misreading = {missed: 0, mistaken: 0}
+/** A cock tested on the Z by his daughters, and a bird tested for a dominant allele by a mate free of it, count alike: half of a carrier's chicks have it to show. */
 export const RECESSIVE_MATE: TestMate = {carrier: 0, recessive: 1}
 export const CARRIER_MATE: TestMate = {carrier: 1, recessive: 0}
 /** A cock's own daughter from a hen without the allele: if he carries it, she does with ½. */
 export const OWN_DAUGHTER: TestMate = {carrier: 1 / 2, recessive: 0}
-/** A look-alike sib of a recessive, both parents carriers: with ⅔ a carrier. */
-export const SIB_OF_RECESSIVE: TestMate = {carrier: 2 / 3, recessive: 0}
-
-/**
- * A cock tested for an allele on the Z: what his hens count as, by which of the chicks are looked at.
- *
- * Half a carrier's daughters show the recessive whatever their mother is, since her Z goes to sons only; so daughters test like chicks of
- * a homozygous recessive. Sons show it only where the hen has it too. Unsexed chicks of a hen that has it not show it one in four.
- *
- * @param recessiveHen chance that the hen has the recessive allele, 0 to 1 (0 or 1 when her look tells)
- * @param scored which chicks are looked at
- * @returns the mate to hand to the other functions of this file
- * @throws RangeError when the chance lies outside 0 to 1
- * @see Morgan 1910, Science 32:120–122 (the inheritance; in fowl cock and hen change places)
- * @example missChance([{...zLinkedMate(0, 'daughters'), clean: 5}])  // 1/32
- */
-export function zLinkedMate(recessiveHen: number, scored: 'daughters' | 'sons' | 'chicks'): TestMate {
-  if (!(recessiveHen >= 0 && recessiveHen <= 1)) throw new RangeError(`a chance lies between 0 and 1, not at ${recessiveHen}`)
-  if (scored === 'daughters') return RECESSIVE_MATE
-  return {carrier: scored === 'sons' ? 0 : 1 - recessiveHen, recessive: recessiveHen}
-}
 
 /**
  * Test mating: how likely is it that a carrier gives nothing but chicks read as clean, and so slips through?
@@ -66,24 +46,6 @@ export function zLinkedMate(recessiveHen: number, scored: 'daughters' | 'sons' |
 export function missChance(families: readonly TestFamily[], misreading: Misreading = READ_RIGHT): number {
   for (const {shown} of families) if (shown) throw new RangeError(`a carrier with ${shown} recessive chicks is not missed`)
   return Math.exp(sumOf(families, family => logOfCarrier(family, misreading)))
-}
-
-/**
- * How likely is it that a bird without the allele is blamed, since one chick or more was read wrongly?
- *
- *     1 − (1 − f)^n
- *
- * @param chicks n, whole, 0 or more
- * @param misreading how often a look is read wrongly
- * @returns a chance, 0 to 1
- * @throws RangeError when n is no count or readings are worth nothing
- * @see The complement of n right readings; no source needed
- * @example falseAlarm(17, {missed: 0.01, mistaken: 0.01})  // 0.1571
- */
-export function falseAlarm(chicks: number, misreading: Misreading): number {
-  checkReading(misreading)
-  if (!Number.isInteger(chicks) || chicks < 0) throw new RangeError(`chicks are a count, not ${chicks}`)
-  return -Math.expm1(chicks * Math.log1p(-misreading.mistaken))
 }
 
 /**

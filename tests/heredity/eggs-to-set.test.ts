@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
-import {assuranceByEggs, eggsToSet, type HatchStage} from '../../src/heredity/eggs-to-set.ts'
+import {eggsToSet, type HatchStage} from '../../src/heredity/eggs-to-set.ts'
 import {chicksForWanted} from '../../src/heredity/hatch-size.ts'
 import {binomialTail} from '../../src/statistics/binomial-tail.ts'
 import {expectClose} from '../expect-close.ts'
@@ -22,35 +22,6 @@ function byQuadrature(wanted: number, chance: number, stages: readonly HatchStag
 
 const stage = fc.integer({min: 1, max: 30}).chain(of => fc.record({through: fc.nat(of), of: fc.constant(of)}))
 
-describe('assuranceByEggs(k, p, stages, most)', () => {
-  // Laplace's rule of succession: nothing known beforehand but an even curve, n eggs, at least one through: n/(n + 1)
-  it('is Laplace’s n/(n + 1) for one of n on an even curve', () => {
-    assuranceByEggs(1, 1, [{through: 0, of: 0, before: {through: 1, lost: 1}}], 200)?.forEach((assured, n) => expectClose(assured, n / (n + 1), 1e-12))
-  })
-
-  it('is the integral over the shares, for one stage and for two', () => {
-    fc.assert(fc.property(fc.integer({min: 1, max: 5}), fc.constantFrom(1, 1 / 2, 3 / 16), fc.array(stage, {minLength: 1, maxLength: 2}), fc.integer({min: 1, max: 40}), (k, chance, stages, eggs) => {
-      expectClose(assuranceByEggs(k, chance, stages, eggs)?.[eggs] ?? NaN, byQuadrature(k, chance, stages, eggs, 200), 1e-6, {k, chance, stages, eggs})
-    }), {numRuns: 25})
-  })
-
-  it('is the binomial without a stage, grows with the eggs, and does not mind the order of the stages', () => {
-    fc.assert(fc.property(fc.integer({min: 0, max: 6}), fc.double({min: 0.05, max: 1, noNaN: true}), stage, stage, (k, chance, one, other) => {
-      assuranceByEggs(k, chance, [], 40)?.forEach((assured, eggs) => expectClose(assured, binomialTail(k, eggs, chance), 1e-14))
-      const there = assuranceByEggs(k, chance, [one, other], 40) ?? [], back = assuranceByEggs(k, chance, [other, one], 40) ?? []
-      there.forEach((assured, eggs) => {
-        expectClose(back[eggs] ?? NaN, assured, 1e-11)
-        expect(assured).toBeGreaterThanOrEqual((there[eggs - 1] ?? 0) - 1e-12)
-      })
-    }), {numRuns: 40})
-  })
-
-  it('cannot be told without a count', () => {
-    expect(assuranceByEggs(1, 0.5, [{through: 3, of: 4}, null], 10)).toBeNull()
-    expect(assuranceByEggs(1, 0.5, [{through: 0, of: 0}], 10)).toBeNull()
-  })
-})
-
 describe('eggsToSet(k, p, a, stages)', () => {
   it('is Sedcole’s number when nothing is lost and that is well known', () => {
     // Sedcole 1977, Crop Sci. 17:667–668: 23 for 3 of chance ¼
@@ -71,16 +42,30 @@ describe('eggsToSet(k, p, a, stages)', () => {
       const size = eggsToSet(k, 1 / 2, 0.9, stages), share = stages.reduce((product, {through, of}) => (product * (through + 1 / 2)) / (of + 1), 1)
       expectClose(size?.meanShare ?? NaN, share, 1e-12)
       expect(size?.eggsAtMean).toBe(chicksForWanted(k, share / 2, 0.9))
-      if (!size || size.eggs === null) return
-      const assured = assuranceByEggs(k, 1 / 2, stages, size.eggs) ?? []
-      expect(assured[size.eggs]).toBeGreaterThanOrEqual(0.9 - 1e-12)
-      expect(assured[size.eggs - 1] ?? 0).toBeLessThan(0.9)
     }), {numRuns: 25})
   })
 
-  it('takes a stated curve where nothing was counted', () => {
-    // half sure of one chick by an even curve: n/(n + 1) ≥ 0.9 first at 9
-    expect(eggsToSet(1, 1, 0.9, [{through: 0, of: 0, before: {through: 1, lost: 1}}])?.eggs).toBe(9)
+  it('is the first number that the integral over the shares assures, for one stage and for two', () => {
+    fc.assert(fc.property(fc.integer({min: 1, max: 4}), fc.constantFrom(1, 1 / 2, 3 / 16), fc.array(stage.filter(({through, of}) => through > of / 2), {minLength: 1, maxLength: 2}), (k, chance, stages) => {
+      const eggs = eggsToSet(k, chance, 0.8, stages)?.eggs
+      if (eggs === null || eggs === undefined || eggs > 300) return
+      expect(byQuadrature(k, chance, stages, eggs, 200)).toBeGreaterThanOrEqual(0.8 - 1e-6)
+      expect(byQuadrature(k, chance, stages, eggs - 1, 200)).toBeLessThan(0.8 + 1e-6)
+    }), {numRuns: 25})
+  })
+
+  it('is the binomial without a stage, asks more for more, and does not mind the order of the stages', () => {
+    fc.assert(fc.property(fc.integer({min: 1, max: 6}), fc.integer({min: 20, max: 100}), stage.filter(({through, of}) => through > of / 2), stage.filter(({through, of}) => through > of / 2), (k, percent, one, other) => {
+      expect(eggsToSet(k, percent / 100, 0.9, [])?.eggs).toBe(chicksForWanted(k, percent / 100, 0.9))
+      const [there, back, more] = [eggsToSet(k, percent / 100, 0.8, [one, other]), eggsToSet(k, percent / 100, 0.8, [other, one]), eggsToSet(k + 1, percent / 100, 0.8, [one, other])]
+      expect(back?.eggs).toBe(there?.eggs)
+      expect(more?.eggs ?? Infinity).toBeGreaterThanOrEqual(there?.eggs ?? Infinity)
+    }), {numRuns: 25})
+  })
+
+  // Laplace's rule of succession: nothing known beforehand but an even curve, n eggs, at least one through: n/(n + 1), so n ≥ a/(1 − a)
+  it.each([[0.5, 1], [0.75, 3], [0.9, 9], [0.95, 19], [0.99, 99]])('is Laplace’s number for one of n on an even curve at %f: %i', (assurance, eggs) => {
+    expect(eggsToSet(1, 1, assurance, [{through: 0, of: 0, before: {through: 1, lost: 1}}])?.eggs).toBe(eggs)
   })
 
   it('cannot tell without a count, and never guesses', () => {

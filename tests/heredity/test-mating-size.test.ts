@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
-import {chicksToClear, chicksToFindCarrier, familiesOf, type TestPlan} from '../../src/heredity/test-mating-size.ts'
-import {CARRIER_MATE, carrierChance, missChance, OWN_DAUGHTER, READ_RIGHT, RECESSIVE_MATE, SIB_OF_RECESSIVE, zLinkedMate} from '../../src/heredity/test-mating.ts'
+import {chicksToClear, chicksToFindCarrier, familiesOf, MOST_TEST_CHICKS, smallestCount, type TestPlan} from '../../src/heredity/test-mating-size.ts'
+import {CARRIER_MATE, carrierChance, missChance, OWN_DAUGHTER, READ_RIGHT, RECESSIVE_MATE} from '../../src/heredity/test-mating.ts'
 
 const plan = fc.record({
   mate: fc.tuple(fc.integer({min: 1, max: 100}), fc.nat(100)).map(([known, part]) => ({carrier: (known * part) / 10_000, recessive: (known * (100 - part)) / 10_000})),
@@ -19,7 +19,7 @@ describe('chicksToFindCarrier(limit, plan)', () => {
   // Handbook table of test matings (Johansson & Rendel 1968 and others, from memory), recomputed; 17 where many print 16. The last two rows have no published figure.
   it.each([
     [{mate: RECESSIVE_MATE}, 5, 7, 10], [{mate: CARRIER_MATE}, 11, 17, 25], [{mate: OWN_DAUGHTER, chicksPerMate: 1}, 23, 35, 52],
-    [{mate: SIB_OF_RECESSIVE, chicksPerMate: 1}, 17, 26, 38], [{mate: {carrier: 1 / 4, recessive: 0}, chicksPerMate: 1}, 47, 72, 108],
+    [{mate: {carrier: 2 / 3, recessive: 0}, chicksPerMate: 1}, 17, 26, 38], [{mate: {carrier: 1 / 4, recessive: 0}, chicksPerMate: 1}, 47, 72, 108],
   ])('of %j needs %i, %i and %i', (each, five, one, tenth) => {
     expect([0.05, 0.01, 0.001].map(limit => chicksToFindCarrier(limit, each))).toEqual([five, one, tenth])
   })
@@ -48,12 +48,6 @@ describe('chicksToFindCarrier(limit, plan)', () => {
   it('tells that one mate of unknown kind never will, nor one without the allele', () => {
     expect(chicksToFindCarrier(0.05, {mate: OWN_DAUGHTER})).toBeNull()
     expect(chicksToFindCarrier(0.05, {mate: {carrier: 0, recessive: 0}, chicksPerMate: 1, misreading: {missed: 0, mistaken: 0.02}})).toBeNull()
-  })
-
-  it('tests a cock on his daughters as on a recessive hen, and on unsexed chicks as on a carrier', () => {
-    expect(chicksToFindCarrier(0.01, {mate: zLinkedMate(0, 'daughters')})).toBe(7)
-    expect(chicksToFindCarrier(0.01, {mate: zLinkedMate(0, 'chicks')})).toBe(17)
-    expect(chicksToFindCarrier(0.01, {mate: zLinkedMate(0, 'sons')})).toBeNull()
   })
 
   it('keeps to a limit met exactly', () => expect([1 / 8, 1 / 32, 1 / 1024].map(limit => chicksToFindCarrier(limit, {mate: RECESSIVE_MATE}))).toEqual([3, 5, 10]))
@@ -101,4 +95,17 @@ describe('familiesOf(chicks, plan)', () => {
     expect(() => familiesOf(-1, {mate: CARRIER_MATE})).toThrow(RangeError)
     expect(() => familiesOf(3, {mate: CARRIER_MATE, chicksPerMate: 0})).toThrow(RangeError)
   })
+})
+
+describe('smallestCount(enough)', () => {
+  it('is the first that is enough, one by one', () => {
+    fc.assert(fc.property(fc.integer({min: 0, max: 400}), least => {
+      expect(smallestCount(count => count >= least)).toBe(oneByOne(count => count >= least))
+    }))
+  })
+  it('is the most there is, or none', () => {
+    expect(smallestCount(count => count >= MOST_TEST_CHICKS)).toBe(MOST_TEST_CHICKS)
+    expect(smallestCount(() => false)).toBeNull()
+  })
+  it('gives the value of its example', () => expect(smallestCount(count => count * count >= 10)).toBe(4))
 })

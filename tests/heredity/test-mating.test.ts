@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {
-  CARRIER_MATE, carrierChance, falseAlarm, missChance, OWN_DAUGHTER, RECESSIVE_MATE, zLinkedMate, type Misreading, type TestFamily,
+  CARRIER_MATE, carrierChance, missChance, OWN_DAUGHTER, RECESSIVE_MATE, type Misreading, type TestFamily,
 } from '../../src/heredity/test-mating.ts'
 import {expectClose} from '../expect-close.ts'
 
@@ -57,19 +57,6 @@ describe('missChance(families)', () => {
   it('refuses readings that are worth nothing', () => expect(() => missChance([{...CARRIER_MATE, clean: 1}], {missed: 0.5, mistaken: 0.5})).toThrow(RangeError))
 })
 
-describe('falseAlarm(n, misreading)', () => {
-  it('is one less n right readings', () => {
-    fc.assert(fc.property(fc.nat(50), misreading, (chicks, reading) => {
-      expectClose(falseAlarm(chicks, reading), 1 - (1 - reading.mistaken) ** chicks, 1e-12)
-    }))
-  })
-  it('gives the value of its example', () => expectClose(falseAlarm(17, {missed: 0.01, mistaken: 0.01}), 0.1571, 5e-5))
-  it('refuses what is no count, and readings that are worth nothing', () => {
-    expect(() => falseAlarm(-1, {missed: 0, mistaken: 0})).toThrow(RangeError)
-    expect(() => falseAlarm(1, {missed: 0.5, mistaken: 0.5})).toThrow(RangeError)
-  })
-})
-
 describe('carrierChance(prior, families)', () => {
   // Common textbook posteriors of a bird that looks normal, out of two carriers (prior ⅔): 2/(2 + 2^n) with recessive mates; with carriers by independent code
   it.each([[1, 1 / 2], [3, 1 / 5], [5, 1 / 17], [7, 1 / 65]])('after %i clean chicks of a recessive mate is %f', (clean, expected) => {
@@ -81,7 +68,7 @@ describe('carrierChance(prior, families)', () => {
 
   // The haemophilia figure: a carrier's child with three normal children of the telling sex, 1/9 (from memory); in fowl a cock and his daughters
   it.each([[1, 1 / 3], [3, 1 / 9], [5, 1 / 33]])('of a cock after %i clean daughters is %f', (clean, expected) => {
-    expectClose(carrierChance(1 / 2, [{...zLinkedMate(0, 'daughters'), clean}]) ?? NaN, expected, 1e-12)
+    expectClose(carrierChance(1 / 2, [{...RECESSIVE_MATE, clean}]) ?? NaN, expected, 1e-12)
   })
 
   it('is Bayes’ rule over every allele and misreading', () => {
@@ -110,22 +97,4 @@ describe('carrierChance(prior, families)', () => {
   })
 
   it.each([-0.1, 1.1, NaN])('refuses the prior %f', prior => expect(() => carrierChance(prior, [])).toThrow(RangeError))
-})
-
-describe('zLinkedMate(hen, scored)', () => {
-  /** The twin: a carrier cock gives each of his Zs, the hen her Z to sons only. */
-  function recessiveShare(hen: number, scored: string): number {
-    let recessive = 0, all = 0
-    for (const cockZ of [0, 1]) for (const sex of ['sons', 'daughters']) {
-      if (scored !== 'chicks' && scored !== sex) continue
-      all += 1
-      if (cockZ === 1 && (sex === 'daughters' || hen === 1)) recessive += 1
-    }
-    return recessive / all
-  }
-
-  it.each([[0, 'daughters'], [1, 'daughters'], [0, 'sons'], [1, 'sons'], [0, 'chicks'], [1, 'chicks']] as const)('of a hen with %i recessive, %s', (hen, scored) => {
-    expectClose(missChance([{...zLinkedMate(hen, scored), clean: 3}]), (1 - recessiveShare(hen, scored)) ** 3, 1e-12)
-  })
-  it('refuses a chance beyond 1', () => expect(() => zLinkedMate(1.2, 'sons')).toThrow(RangeError))
 })
