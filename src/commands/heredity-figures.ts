@@ -1,20 +1,20 @@
 /** `pinfeather figures` of heredity: questions that must be told which birds, which locus, which looks. */
 import {hatchPlan} from '../findings/hatch-plan.ts'
-import {forecastTable, genotypesTable, hatchSizeTable, testMatingTable, type HeredityQuestion} from '../findings/heredity-figures.ts'
+import {forecastTable, genotypesTable, hatchSizeTable, type HeredityQuestion} from '../findings/heredity-figures.ts'
 import type {FiguresTable} from '../findings/figures.ts'
 import type {Findings} from '../findings/study.ts'
-import {testMatingPlan} from '../findings/test-mating-plan.ts'
 import type {Bird, Locus} from '../logbook/book.ts'
 import {near, orNear} from '../records/near.ts'
 import {birdOf, noSuchBird} from './bird-of.ts'
 import {forecastToRead, type ToRead} from './forecast-to-read.ts'
-import {mateGenotype, tellableLoci} from './mate-genotype.ts'
 import {Refusal} from './refusal.ts'
+import {testMatingAnswer} from './test-mating.ts'
 import {wantedChicks} from './wanted-chicks.ts'
 
 /** What may be said beside the question. */
 export interface HeredityAsked {
   readonly locus?: string
+  readonly allele?: string
   readonly sire?: string
   readonly dam?: string
   readonly bird?: string
@@ -42,7 +42,7 @@ export interface HeredityAnswer {
 /** As the command line has it; which question each belongs to. */
 const ASKED_WITH: Readonly<Record<keyof HeredityAsked, readonly [option: string, questions: readonly HeredityQuestion[]]>> = {
   locus: ['--locus', ['genotypes', 'test-mating']], sire: ['--sire', ['forecast', 'hatch-size']], dam: ['--dam', ['forecast', 'hatch-size']], bird: ['--bird', ['test-mating']],
-  mate: ['--mate', ['test-mating']], mateGenotype: ['--mate-genotype', ['test-mating']], among: ['--among', ['test-mating']], error: ['--error', ['test-mating']],
+  allele: ['--allele', ['test-mating']], mate: ['--mate', ['test-mating']], mateGenotype: ['--mate-genotype', ['test-mating']], among: ['--among', ['test-mating']], error: ['--error', ['test-mating']],
   wanted: ['--wanted', ['hatch-size']], atLeast: ['--at-least', ['hatch-size']], chance: ['--chance', ['hatch-size']],
 }
 
@@ -85,24 +85,20 @@ function forecastOfPair(findings: Findings, {sire, dam}: HeredityAsked) {
 }
 
 function testMating(findings: Findings, asked: HeredityAsked): HeredityAnswer {
-  const bird = named(findings, '--bird', asked.bird), limit = asked.error ?? 0.01, among = asked.among ?? 'all'
+  const bird = named(findings, '--bird', asked.bird), {among = 'all', error: limit = 0.01, allele} = asked
   if (bird.sex === 'unknown') throw new Refusal(`The sex of ${bird.band} is not known; a test mating needs it.`)
   if ((asked.mate === undefined) === (asked.mateGenotype === undefined)) throw new Refusal('Say with --mate which bird it is mated to, or with --mate-genotype of what genotype the mate is, such as p+/p+.')
-  const open = tellableLoci(findings, bird, among)
-  if (asked.locus === undefined && open.length === 0) throw new Refusal(`${bird.band} hides nothing that its chicks could show.`)
   const mate = asked.mate === undefined ? null : named(findings, '--mate', asked.mate)
   if (mate && (mate.sex === bird.sex || mate.sex === 'unknown')) throw new Refusal(`${bird.band} and ${mate.band} are not known to be male and female.`)
-  const fitting = asked.mateGenotype === undefined || open.length === 1 ? open : open.filter(({locus}) => locus.alleles.some(allele => asked.mateGenotype?.split(/[\s,/]+/).includes(allele)))
-  const locus = locusOf(findings, asked.locus, fitting.map(each => each.locus)), hidden = open.find(each => each.locus === locus)
-  if (!hidden) throw new Refusal(`${bird.band} hides nothing at ${locus.symbol} that its chicks could show.`)
-  const other = mate ?? mateGenotype(asked.mateGenotype ?? '', findings.heredity.groupOf(locus).loci, bird.sex === 'male' ? 'female' : 'male')
-  const plan = testMatingPlan({bird, locus, allele: hidden.allele, mate: other, among, limit}, findings.heredity, findings.pedigree)
-  if (!plan) throw new Refusal(`No look tells ${locus.alleles[hidden.allele] ?? ''} in these chicks.`)
-  const limits = `${limit * 100}%`
-  return {
-    table: testMatingTable(plan), warnings: contradictions(findings, [locus]),
-    said: plan.chicks === null ? `No number of clean chicks of this mate brings the chance that ${bird.band} carries ${locus.alleles[hidden.allele] ?? ''} down to ${limits}.\n` : '',
-  }
+  const known = locusInGenotype(findings, asked), locus = asked.locus === undefined ? known : locusOf(findings, asked.locus, [])
+  const {table, warnings, said, locus: tested} = testMatingAnswer({bird, mate, mateGenotype: asked.mateGenotype ?? '', locus, allele, among, limit}, findings)
+  return {table, said, warnings: [...contradictions(findings, [tested]), ...warnings]}
+}
+
+/** The one locus of which a mate's genotype names alleles; null where it names several or none. */
+function locusInGenotype({book}: Findings, {mateGenotype = ''}: HeredityAsked): Locus | null {
+  const words = mateGenotype.split(/[\s,/]+/), named = [...book.loci.values()].map(({locus}) => locus).filter(({alleles}) => alleles.some(allele => words.includes(allele))), [only] = named
+  return only && named.length === 1 ? only : null
 }
 
 function hatchSize(findings: Findings, asked: HeredityAsked): HeredityAnswer {
@@ -113,7 +109,7 @@ function hatchSize(findings: Findings, asked: HeredityAsked): HeredityAnswer {
   const uncounted = plan.stages.filter(({counted}) => counted === null).map(({stage}) => stage)
   return {
     table: hatchSizeTable(plan, atLeast, chance, found.exact), warnings: contradictions(findings, found.male.genotypes.map(({locus}) => locus)),
-    said: plan.chicks === null ? 'More than 2000 chicks would be needed, if any number gives them.\n' : uncounted.length > 0 ? `The eggs cannot be told: the records count no ${uncounted.join(' and no ')}.\n` : '',
+    said: plan.share <= 0 ? 'This mating gives no such chick.\n' : plan.chicks === null ? 'More than 2000 chicks would be needed, if any number gives them.\n' : uncounted.length > 0 ? `The eggs cannot be told: the records count no ${uncounted.join(' and no ')}.\n` : '',
   }
 }
 

@@ -1,33 +1,24 @@
-/** What a test mating can be asked of, and the mate that is stated by its genotype alone. */
-import {readGenotype} from '../heredity/genotype-notation.ts'
+/** The mate of a test mating that is stated by its genotype alone. */
+import {readGenotype, writeGenotype} from '../heredity/genotype-notation.ts'
 import type {Alleles, Locus} from '../heredity/locus.ts'
-import {lookTells} from '../findings/look-tells.ts'
-import type {Findings} from '../findings/study.ts'
-import type {Bird} from '../logbook/book.ts'
+import {plainAllele} from '../findings/plain-allele.ts'
+import type {Logbook} from '../logbook/book.ts'
 import {Refusal} from './refusal.ts'
 
-export interface TellableLocus {
-  readonly locus: Locus
-  /** the likeliest allele that the bird may hide and a chick could show */
-  readonly allele: number
-}
-
-/** Loci at which the bird may hide an allele that some look of its chicks tells. */
-export function tellableLoci({heredity, hidden}: Findings, bird: Bird, among: 'sons' | 'daughters' | 'all'): readonly TellableLocus[] {
-  const sexes = among === 'sons' ? (['male'] as const) : among === 'daughters' ? (['female'] as const) : (['male', 'female'] as const)
-  return hidden(bird).flatMap(({locus, open}) => {
-    const traits = heredity.groupOf(locus).traits
-    const told = open.find(({allele}) => sexes.some(sex => traits.some(trait => trait.states.some(state => lookTells(trait, state, sex, locus)?.only === allele))))
-    return told ? [{locus, allele: told.allele}] : []
-  })
+export interface StatedMate {
+  readonly genotype: readonly Alleles[]
+  /** what was taken for the loci that were not named, in a sentence; or empty */
+  readonly says: string
 }
 
 /**
- * `p+/p+`, or `r+/r+ p+/p+` where several loci are worked together: one genotype a locus, no allele left open.
+ * `p+/p+`, or `r+/r+ p+/p+` where several loci are worked together: one genotype a locus, no allele left open. At a locus that is not named stands the allele that all
+ * strains of the book have, else that of the wild fowl.
  *
- * @throws {Refusal} where a genotype is not one of the loci, or one is wanting
+ * @param loci of the group that is worked together
+ * @throws {Refusal} where a genotype is not one of the loci, or nothing can be taken for one that is not named
  */
-export function mateGenotype(text: string, loci: readonly Locus[], sex: 'male' | 'female'): readonly Alleles[] {
+export function mateGenotype(text: string, loci: readonly Locus[], sex: 'male' | 'female', book: Pick<Logbook, 'strains'>): StatedMate {
   const found = new Map<Locus, Alleles>()
   for (const word of text.split(/[\s,]+/).filter(each => each !== '')) {
     const read = loci.flatMap(locus => {
@@ -42,7 +33,16 @@ export function mateGenotype(text: string, loci: readonly Locus[], sex: 'male' |
     if (single !== (other === 'none')) throw new Refusal(single ? `A hen has one allele at ${locus.symbol}: write ${locus.alleles[one] ?? ''}/-.` : `A cock has two alleles at ${locus.symbol}: write both.`)
     found.set(locus, [one, other === 'none' ? null : other])
   }
-  const wanting = loci.filter(locus => !found.has(locus))
-  if (wanting.length > 0) throw new Refusal(`Say also what the mate has at ${wanting.map(({symbol}) => symbol).join(', ')}: one genotype after the other, such as ${loci.map(({alleles}) => `${alleles.at(-1) ?? ''}/${alleles.at(-1) ?? ''}`).join(' ')}.`)
-  return loci.map(locus => found.get(locus) ?? [0, null])
+  if (found.size === 0) throw new Refusal('Say with --mate-genotype what the mate is, such as p+/p+.')
+  const taken = loci.filter(locus => !found.has(locus)).map(locus => {
+    const plain = plainAllele(book, locus)
+    if (!plain) throw new Refusal(`Say also what the mate has at ${locus.symbol} (${locus.alleles.join(', ')}): one genotype after the other.`)
+    const genotype: Alleles = [plain.allele, locus.on === 'Z' && sex === 'female' ? null : plain.allele]
+    found.set(locus, genotype)
+    return `${writeGenotype(genotype, locus)}, ${plain.known === 'strains' ? 'as all strains have' : 'the wild type'}`
+  })
+  return {
+    genotype: loci.map(locus => found.get(locus) ?? [0, null]),
+    says: taken.length === 0 ? '' : `Of the mate is taken, since it was not said: ${taken.join('; ')}.`,
+  }
 }

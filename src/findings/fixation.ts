@@ -1,6 +1,4 @@
 import type {Alleles} from '../heredity/locus.ts'
-import {chicksToClear} from '../heredity/test-mating-size.ts'
-import {RECESSIVE_MATE} from '../heredity/test-mating.ts'
 import type {Bird} from '../logbook/book.ts'
 import type {Heredity} from './heredity.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
@@ -34,15 +32,11 @@ export interface InTheWay {
   readonly ifDropped: number
   /** what `clean` would be were it proved without */
   readonly ifProved: number
-  /** clean chicks, rightly read, of a mate with two doses of the unwanted allele that would leave one chance in a hundred; null for a hen at a locus of the Z, whose own look tells, and where no number would */
-  readonly testChicks: number | null
 }
 
 /** The chance at which a trait counts as fixed. */
 export const FIXED_AT = 0.95
 const MOST_LISTED = 20
-/** Chance left that a bird tested is a carrier after all. */
-export const TEST_LIMIT = 0.01
 /** A carrier in the soft test of all birds: so small that two of them together weigh nothing. */
 const SOFT = 1e-6
 
@@ -77,7 +71,6 @@ export function fixationOf(asked: UnwantedAlleles, birds: readonly Bird[], hered
   const clean = within(all - single.reduce((sum, {onlyIt}) => sum + onlyIt, 0), least)
   const doubtful = single.filter(({carries}) => carries > 1e-9).map(({bird, carries, onlyIt}): InTheWay => ({
     bird, carries, ifDropped: within(clean + onlyIt / weight, 1), ifProved: carries >= 1 ? 0 : within(clean / (1 - carries), 1),
-    testChicks: locus.on === 'Z' && bird.sex !== 'male' ? null : chicksToClear(Math.min(1, carries), TEST_LIMIT, {mate: RECESSIVE_MATE}),
   })).sort((a, b) => Math.round((b.ifDropped - clean) * 1e6) - Math.round((a.ifDropped - clean) * 1e6) || b.carries - a.carries)
   return {
     ...asked, birds: birds.length, clean, carriers: single.reduce((sum, {carries}) => sum + carries, 0), fixed: clean >= FIXED_AT,

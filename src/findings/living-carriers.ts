@@ -1,11 +1,8 @@
-import {chicksToClear} from '../heredity/test-mating-size.ts'
-import {RECESSIVE_MATE} from '../heredity/test-mating.ts'
 import type {Bird, Trait} from '../logbook/book.ts'
 import type {Census} from './census.ts'
 import {countedValue} from './counted-value.ts'
-import {TEST_LIMIT} from './fixation.ts'
 import type {Heredity} from './heredity.ts'
-import {unwantedAlleles, type UnwantedAlleles} from './unwanted-alleles.ts'
+import {unwantedInBook, type AllelesOfBook, type UnwantedAlleles} from './unwanted-alleles.ts'
 import {looksRight} from './wanted-look.ts'
 
 /** Living birds and one locus with unwanted alleles. */
@@ -22,8 +19,6 @@ export interface LivingCarrier {
   /** chance that it carries an unwanted allele */
   readonly carries: number
   readonly breeder: boolean
-  /** clean chicks of a mate with two doses that would leave one chance in a hundred; null for a hen at a locus of the Z and where no number would */
-  readonly testChicks: number | null
 }
 
 /** A chance below this is not worth a name. */
@@ -34,9 +29,9 @@ const WORTH_A_NAME = 0.0005
  *
  * @param traits those asked about; one entry for each locus at which a trait has unwanted alleles
  */
-export function livingCarriers(traits: readonly Trait[], {alive, breeders}: Census, heredity: Heredity): readonly LivingCarriers[] {
+export function livingCarriers(traits: readonly Trait[], {alive, breeders}: Census, heredity: Heredity, alleles: AllelesOfBook): readonly LivingCarriers[] {
   const breeding = new Set(breeders), birds = alive.filter(bird => bird.step.kind !== 'strain')
-  return traits.flatMap(unwantedAlleles).map((asked): LivingCarriers => {
+  return traits.flatMap(trait => unwantedInBook(trait, alleles)).map((asked): LivingCarriers => {
     const {trait, locus, unwanted} = asked
     const showing = birds.filter(bird => {
       const value = countedValue(bird, trait)
@@ -47,8 +42,7 @@ export function livingCarriers(traits: readonly Trait[], {alive, breeders}: Cens
       ...asked, showing, exact: found.every(({of}) => of.exact),
       birds: found.map(({bird, of}): LivingCarrier => {
         const carries = of.genotypes.reduce((sum, {is, probability}) => sum + (is.some(allele => allele !== null && unwanted.includes(allele)) ? probability : 0), 0)
-        const tells = locus.on === 'Z' && bird.sex !== 'male'
-        return {bird, carries, breeder: breeding.has(bird), testChicks: tells ? null : chicksToClear(Math.min(1, carries), TEST_LIMIT, {mate: RECESSIVE_MATE})}
+        return {bird, carries, breeder: breeding.has(bird)}
       }).filter(({carries}) => carries >= WORTH_A_NAME).sort((a, b) => Math.round((b.carries - a.carries) * 1e6) || (a.bird.id < b.bird.id ? -1 : 1)),
     }
   })

@@ -40,7 +40,8 @@ import {standardChanges, type StandardChanges} from './standard-changes.ts'
 import {strainShares, type StrainShares} from './strain-shares.ts'
 import {pairsInPens, throwBacks, type ThrowBacks} from './throw-backs.ts'
 import {trueBred, type TrueBred} from './true-bred.ts'
-import {unwantedAlleles} from './unwanted-alleles.ts'
+import {testMates, type TestMates} from './test-mates.ts'
+import {allelesOfBook, unwantedInBook, type AllelesOfBook} from './unwanted-alleles.ts'
 import {upcoming, type Upcoming} from './upcoming.ts'
 import {requiredTraits} from './verdict.ts'
 import {workedOnce} from './worked-once.ts'
@@ -94,6 +95,10 @@ export interface Findings {
   readonly throwBacks: readonly ThrowBacks[]
   /** of every trait whose loci are known and for which something is wanted */
   readonly livingCarriers: readonly LivingCarriers[]
+  /** alleles of a locus that some strain or bird may have */
+  readonly allelesOfBook: AllelesOfBook
+  /** the mate that tells most of a bird that may hide something, and the clean chicks that clear it; worked when it is asked for */
+  readonly testMates: TestMates
   readonly nextBackcross: NextBackcross | NoProspects
   /** null: no bird of the new breed lives */
   readonly founders: Founders | null
@@ -145,9 +150,11 @@ export function study(book: Logbook): Findings {
     likeliestSires: () => likeliestSires(book, all.pedigree, all.heredity),
     forecasts: () => pairs => matingForecasts(book, all.heredity, all.pedigree, pairs),
     forecastsInPens: () => all.forecasts(pairsInPens(all.census)),
-    fixation: () => requiredTraits(book).flatMap(unwantedAlleles).map(asked => fixationOf(asked, all.census.ownBreeders, all.heredity, all.pedigree)),
+    fixation: () => requiredTraits(book).flatMap(trait => unwantedInBook(trait, all.allelesOfBook)).map(asked => fixationOf(asked, all.census.ownBreeders, all.heredity, all.pedigree)),
     throwBacks: () => throwBacks(requiredTraits(book), all.census, pairsInPens(all.census), all.forecastsInPens),
-    livingCarriers: () => livingCarriers(book.traits, all.census, all.heredity),
+    livingCarriers: () => livingCarriers(book.traits, all.census, all.heredity, all.allelesOfBook),
+    allelesOfBook: () => allelesOfBook(book, all.heredity, all.pedigree),
+    testMates: () => testMates(book, all.heredity, all.pedigree, all.allelesOfBook),
     lineage: () => lineageOfBook(book, all.pedigree, all.heterozygosity),
     nextBackcross: () => nextBackcross(book, all),
     founders: () => founders(book, all.ladder, all.census, all.pedigree, all.kinship),

@@ -1,36 +1,46 @@
 import type {Probable} from '../heredity/genotype-probabilities.ts'
 import type {Alleles, Locus} from '../heredity/locus.ts'
-import {forecastOf, phasesOf} from '../heredity/mating-forecast.ts'
-import {MOST_TEST_CHICKS} from '../heredity/test-mating-size.ts'
+import type {Sex as Told} from '../heredity/look-likelihood.ts'
+import {smallestCount} from '../heredity/test-mating-size.ts'
 import type {Bird, Trait} from '../logbook/book.ts'
-import {lookRulesOf} from '../logbook/look-rules-of.ts'
-import {misscoringRows} from './flock-of-book.ts'
+import {chickScores, sexesOf, type Among, type ChickScoresOf, type PairOfGenotypes} from './chick-scores.ts'
 import type {Heredity} from './heredity.ts'
 import type {LocusGroup} from './locus-groups.ts'
-import {lookTells} from './look-tells.ts'
 import {parentsTogether, type ParentsTogether} from './parents-together.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
-/** A bird to be tested for an allele by its chicks. */
-export interface TestMatingAsked {
-  readonly bird: Bird
+/** Alleles that a bird may hide, and the chicks that are to tell. */
+export interface HiddenAsked {
   readonly locus: Locus
-  /** the allele it may hide, by number */
-  readonly allele: number
+  /** the alleles it may hide, by number; it carries one or it does not */
+  readonly alleles: readonly number[]
+  /** the chicks looked at */
+  readonly among: Among
+  /** by which they are judged; where it is not said, the trait that tells most */
+  readonly trait?: Trait
+  /** chance that may be left that the bird carries one after all */
+  readonly limit: number
+}
+
+/** A bird to be tested by its chicks. */
+export interface TestMatingAsked extends HiddenAsked {
+  readonly bird: Bird
   /** a bird of the book, or what stands at every locus of the group in a mate that is no bird of it */
   readonly mate: Bird | readonly Alleles[]
-  /** the chicks looked at */
-  readonly among: 'sons' | 'daughters' | 'all'
-  /** chance that may be left that the bird carries it after all */
-  readonly limit: number
 }
 
 export interface TestMatingPlan {
   readonly trait: Trait
+  /** looks that speak for the allele; a chick scored with another is clean */
+  readonly shows: readonly string[]
+  /** of the sexes looked at, those that can show it */
+  readonly sexes: readonly Told[]
   /** clean chicks needed; 0 where it is cleared already, null where no number clears it */
   readonly chicks: number | null
-  /** with none, one, two … clean chicks */
+  /** with none, one, two … clean chicks, and with the number that clears the bird */
   readonly course: readonly AfterCleanChicks[]
+  /** share of the eggs of this pair that is expected never to hatch */
+  readonly lost: number
   readonly exact: boolean
 }
 
@@ -38,85 +48,121 @@ export interface AfterCleanChicks {
   readonly chicks: number
   /** chance that the bird carries the allele, given all that is known and so many clean chicks */
   readonly carrier: number
-  /** chance that a carrier gives so many chicks without one that shows it; null where the bird is surely none */
+  /** chance that a carrier gives so many chicks without one that is scored as showing it; null where the bird is surely none */
   readonly missed: number | null
 }
 
-/** Where no number clears the bird the course is told as far as this. */
-const TOLD_AT_LEAST = 20
-const TOLD_AT_MOST = 200
+/** So far the course is told row by row. */
+const TOLD_AT_MOST = 40
+const TOLD_UNREACHED = 20
 
 /**
  * How many clean chicks clear a bird, by what is known of it and of its mate?
  *
  *     P(carrier | n clean) = Σ over carriers P(g, h) · q(g, h)ⁿ / Σ P(g, h) · q(g, h)ⁿ
  *
- * over the genotypes g of the bird and h of its mate together, as the whole flock has them; q the chance that a chick of such parents, looked at, is not scored
- * as one of those looks that only birds with nothing but the allele have. Misscoring of the trait is in it. It is the same as adding n clean chicks to the book.
- * Null where no look of any trait tells the allele in the chicks looked at.
+ * over the genotypes g of the bird and h of its mate together, as the whole flock has them; q the chance that a chick of such parents, looked at, is scored
+ * clean. A look speaks for the allele where it comes, or is scored, more often of carriers than it would if something else stood in the allele's place; so a
+ * dominant allele is told by its own look and a recessive one by the look of two. Penetrance, misscoring and the sexes that show the trait are in q. It is the
+ * same as adding n clean chicks to the book.
  *
+ * @returns null where no look of the chicks of this pair tells the allele
  * @throws RangeError where bird and mate are not of two sexes, or the mate's genotype is none of the other sex
- * @see Bayes’ rule; for one locus and known mates `chicksToClear`
+ * @see Bayes’ rule; for one locus, rightly read, and known mates `chicksToClear`
  */
 export function testMatingPlan(asked: TestMatingAsked, heredity: Heredity, {numberOf}: PedigreeOfBook): TestMatingPlan | null {
-  const {bird, locus, allele, mate, limit} = asked, group = heredity.groupOf(locus), place = group.loci.indexOf(locus), number = numberOf(bird)
-  const found = tellingTrait(group, asked)
-  if (!found) return null
+  const {bird, locus, mate} = asked, group = heredity.groupOf(locus), number = numberOf(bird)
   const {pairs, exact} = 'kind' in mate ? parentsTogether(heredity, group, number, numberOf(mate)) : withGenotype(heredity, group, number, mate)
-  const ways = pairs.map(({is, probability}) => ({probability, carries: is.one[place]?.includes(allele) === true, clean: 1 - shownBy(is, group, asked, found)}))
+  return planOfPairs({...asked, group, pairs, exact, isSire: bird.sex === 'male', scores: new Map()})
+}
+
+/** A bird and its mate as what stands in both, with what was worked before of the same group. */
+export interface PairsAsked extends HiddenAsked {
+  readonly group: LocusGroup
+  readonly pairs: readonly Probable<ParentsTogether>[]
+  readonly exact: boolean
+  /** the bird tested is the male of the pair */
+  readonly isSire: boolean
+  /** what the chicks of a pair are scored as, by trait and sexes looked at; kept for the next bird */
+  readonly scores: Map<string, ChickScoresOf>
+}
+
+/** The plan of `testMatingPlan` where the chances of both birds' genotypes are at hand. */
+export function planOfPairs(asked: PairsAsked): TestMatingPlan | null {
+  const {group, pairs, exact, locus, alleles, limit} = asked, place = group.loci.indexOf(locus)
+  const isCarrier = ({one}: ParentsTogether): boolean => one[place]?.some(each => each !== null && alleles.includes(each)) === true
+  const before = pairs.reduce((sum, {is, probability}) => (isCarrier(is) ? sum + probability : sum), 0)
+  const traits = asked.trait ? [asked.trait] : group.traits.filter(each => each.loci.includes(locus)), [any] = traits
+  if (before === 0) return any ? {trait: any, shows: [], sexes: [], chicks: 0, exact, lost: 0, course: [{chicks: 0, carrier: 0, missed: null}]} : null
+  const [told] = traits.map(trait => tellingLooks(trait, asked, isCarrier)).filter(({tells}) => tells > LEAST * before).sort((a, b) => b.tells - a.tells)
+  if (!told) return null
+
+  const ways = pairs.map(({is, probability}) => ({probability, carries: isCarrier(is), clean: 1 - shown(told, is)}))
   const after = (chicks: number): AfterCleanChicks => {
-    const sum = (carriers: boolean, count: number) => ways.reduce((total, {probability, carries, clean}) => (carries === carriers ? total + probability * clean ** count : total), 0)
-    const carrier = sum(true, chicks), without = sum(false, chicks), before = sum(true, 0)
-    return {chicks, carrier: carrier === 0 ? 0 : carrier / (carrier + without), missed: before === 0 ? null : carrier / before}
+    const sum = (carriers: boolean) => ways.reduce((total, {probability, carries, clean}) => (carries === carriers ? total + probability * clean ** chicks : total), 0)
+    const carrier = sum(true), free = sum(false)
+    // where no bird gives so many clean chicks the last of the chances is what it was
+    return {chicks, carrier: carrier + free === 0 ? 1 : carrier / (carrier + free), missed: carrier / before}
   }
-  const chicks = smallest(count => after(count).carrier <= limit * (1 + 1e-12))
-  const told = Math.min(chicks ?? TOLD_AT_LEAST, TOLD_AT_MOST)
-  return {trait: found.trait, chicks, exact, course: Array.from({length: told + 1}, (_, count) => after(count))}
+  const chicks = smallestCount(count => after(count).carrier <= limit * (1 + 1e-12))
+  const rows = Math.min(chicks ?? TOLD_UNREACHED, TOLD_AT_MOST), {trait, shows, scoresOf, pairOf} = told
+  return {
+    trait, chicks, exact, shows: shows.map(state => trait.states[state] ?? ''),
+    sexes: sexesOf(asked.among).filter(sex => trait.seenIn === null || trait.seenIn === sex),
+    lost: pairs.reduce((sum, {is, probability}) => sum + probability * scoresOf(pairOf(is)).lost, 0),
+    course: [...Array.from({length: rows + 1}, (_, count) => after(count)), ...(chicks !== null && chicks > rows ? [after(chicks)] : [])],
+  }
 }
 
-/** The first trait of the group by which some chick of those looked at can show the allele. */
-function tellingTrait(group: LocusGroup, {locus, allele, among}: TestMatingAsked): {readonly trait: Trait; readonly index: number} | null {
-  const index = group.traits.findIndex(trait => sexesOf(among).some(sex => trait.states.some(state => lookTells(trait, state, sex, locus)?.only === allele)))
-  const trait = group.traits[index]
-  return trait ? {trait, index} : null
+/** A share that rounding alone can make. */
+const LEAST = 1e-9
+
+interface TellingLooks {
+  readonly trait: Trait
+  /** numbers of states that speak for the allele */
+  readonly shows: readonly number[]
+  /** how much more often they are scored of carriers than of the same birds without it, times the chance to be one */
+  readonly tells: number
+  readonly scoresOf: ChickScoresOf
+  readonly pairOf: (is: ParentsTogether) => PairOfGenotypes
 }
 
-const sexesOf = (among: TestMatingAsked['among']): readonly ('male' | 'female')[] => (among === 'sons' ? ['male'] : among === 'daughters' ? ['female'] : ['male', 'female'])
+function tellingLooks(trait: Trait, asked: PairsAsked, isCarrier: (is: ParentsTogether) => boolean): TellingLooks {
+  const {group, among, isSire, pairs, scores} = asked, key = `${trait.id} ${among}`
+  const scoresOf = scores.get(key) ?? chickScores(group, trait, among)
+  scores.set(key, scoresOf)
+  const pairOf = ({one, other}: ParentsTogether): PairOfGenotypes => (isSire ? {sire: one, dam: other} : {sire: other, dam: one})
+  const more = new Float64Array(trait.states.length)
+  for (const {is, probability} of pairs) {
+    if (!isCarrier(is)) continue
+    const withIt = scoresOf(pairOf(is)), without = scoresOf(pairOf({...is, one: freed(is.one, asked)}))
+    withIt.scored.forEach((share, state) => { more[state] = (more[state] ?? 0) + probability * (share - (without.scored[state] ?? 0)) })
+  }
+  const shows = [...more.keys()].filter(state => (more[state] ?? 0) > LEAST)
+  return {trait, shows, scoresOf, pairOf, tells: shows.reduce((sum, state) => sum + (more[state] ?? 0), 0)}
+}
+
+/** The same bird with something else in the place of what it may hide: its own other allele, else the wild one, else the first there is. */
+function freed(genotype: readonly Alleles[], {group, locus, alleles}: PairsAsked): readonly Alleles[] {
+  const place = group.loci.indexOf(locus), all = locus.alleles.map((_, allele) => allele).filter(allele => !alleles.includes(allele))
+  return genotype.map((own, at): Alleles => {
+    if (at !== place) return own
+    const [one, other] = own, instead = all.find(allele => own.includes(allele)) ?? all.find(allele => isWild(locus.alleles[allele])) ?? all[0] ?? one
+    const free = (allele: number): number => (alleles.includes(allele) ? instead : allele), first = free(one)
+    if (other === null) return [first, null]
+    return [Math.min(first, free(other)), Math.max(first, free(other))]
+  })
+}
+
+/** `P/p+`: the plus marks the allele of the wild fowl. */
+const isWild = (allele: string | undefined): boolean => allele?.endsWith('+') === true
+
+const shown = ({shows, scoresOf, pairOf}: TellingLooks, is: ParentsTogether): number => {
+  const {scored} = scoresOf(pairOf(is))
+  return Math.min(1, shows.reduce((sum, state) => sum + (scored[state] ?? 0), 0))
+}
 
 function withGenotype(heredity: Heredity, group: LocusGroup, bird: number, mate: readonly Alleles[]): {readonly pairs: readonly Probable<ParentsTogether>[]; readonly exact: boolean} {
   const {found} = heredity.workedOtherwise(group, {}, new Set([bird]))
   return {exact: found.exact, pairs: found.together(bird).map(({is, probability}) => ({is: {one: is, other: mate}, probability}))}
-}
-
-/** Chance that a chick that can be looked at is scored as showing the allele. */
-function shownBy({one, other}: ParentsTogether, group: LocusGroup, {bird, locus, allele, among}: TestMatingAsked, {trait, index}: {readonly trait: Trait; readonly index: number}): number {
-  const rows = misscoringRows(trait), {loci, linkages} = group
-  const traits = group.traits.flatMap(each => lookRulesOf(each, loci) ?? [])
-  const [sire, dam] = bird.sex === 'male' ? [one, other] : [other, one]
-  let shown = 0, seen = 0
-  for (const a of phasesOf(sire)) for (const b of phasesOf(dam)) {
-    const forecast = forecastOf({loci, linkages, traits, sire: a, dam: b})
-    for (const sex of sexesOf(among)) {
-      const telling = trait.states.map(state => lookTells(trait, state, sex, locus)?.only === allele)
-      for (const {states, share} of forecast[sex].looks) {
-        const row = rows[states[index] ?? -1]
-        if (!row) continue
-        seen += share
-        row.forEach((chance, state) => { if (telling[state]) shown += share * chance })
-      }
-    }
-  }
-  return seen === 0 ? 0 : shown / seen
-}
-
-function smallest(enough: (chicks: number) => boolean): number | null {
-  if (enough(0)) return 0
-  if (!enough(MOST_TEST_CHICKS)) return null
-  let short = 0, long = MOST_TEST_CHICKS
-  while (long - short > 1) {
-    const middle = Math.floor((short + long) / 2)
-    if (enough(middle)) long = middle
-    else short = middle
-  }
-  return long
 }

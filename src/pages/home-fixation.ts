@@ -7,6 +7,7 @@ import {hasDoubts} from './doubts.ts'
 import {birdPath, DOUBTS, traitPath} from './links.ts'
 import {counted, countWord, figured, listWords, NOTHING, rounded, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
+import {oneOf} from './test-mate-words.ts'
 import {unwantedWords} from './trait-hidden.ts'
 
 export interface HomeFixation {
@@ -32,16 +33,20 @@ export function homeFixation(findings: Findings): HomeFixation | null {
     words: `${own.length === 1 ? `${fixed.length === 1 ? 'Fixed' : 'Not fixed yet'} in the one required trait` : `Fixed in ${fixed.length === own.length ? 'all' : fixed.length === 0 ? 'none' : countWord(fixed.length)} of the ${counted(own.length, 'required trait')}`} whose genes are known, by what ${figured(own[0]?.birds ?? 0, 'living breeder')} may carry between them.${loose.length === 0 ? '' : loose.length === own.length ? ' The chances are approximate.' : ` Approximate: ${listWords(loose.map(({trait}) => trait.name.toLowerCase()))}.`}`,
     table: {
       columns: [{head: 'Trait'}, {head: 'None carries it', number: true}, {head: 'Carriers expected', number: true}],
-      rows: own.map((each): readonly Cell[] => [{text: `${each.trait.name}, ${unwantedWords(each)}`, link: `${traitPath(each.trait)}#may-hide`}, chance(each.clean), rounded(each.carriers, 1)]),
+      rows: own.map((each): readonly Cell[] => [{text: nameOf(each), link: `${traitPath(each.trait)}#may-hide`}, chance(each.clean), rounded(each.carriers, 1)]),
     },
-    inTheWay: own.filter(({inTheWay, fixed: is}) => inTheWay.length > 0 && !is).map(each => ({head: each.trait.name, birds: each.inTheWay.slice(0, MOST_NAMED).map(one => birdInTheWay(one, each))})),
+    inTheWay: own.filter(({inTheWay, fixed: is}) => inTheWay.length > 0 && !is).map(each => ({head: nameOf(each), birds: each.inTheWay.slice(0, MOST_NAMED).map(one => birdInTheWay(one, each, findings))})),
     warning: warningWords(throwBacks), doubts: hasDoubts(findings) ? {text: `${sentence(counted(findings.impossibleFamilies.length, 'look'))} that the parents hardly give`, link: DOUBTS} : null,
   }
 }
 
-function birdInTheWay({bird, carries, ifDropped, testChicks}: Fixation['inTheWay'][number], {clean}: Fixation): HomeFixation['inTheWay'][number]['birds'][number] {
+/** `Comb, r+`: one trait may stand there by several loci */
+const nameOf = (each: Fixation): string => `${each.trait.name}, ${unwantedWords(each)}`
+
+function birdInTheWay({bird, carries, ifDropped}: Fixation['inTheWay'][number], fixation: Fixation, {testMates}: Findings): HomeFixation['inTheWay'][number]['birds'][number] {
+  const {clean} = fixation, advice = testMates.of(fixation, bird.sex), testChicks = carries > AS_GOOD_AS ? null : testMates.clearing(fixation, bird)?.chicks ?? null
   const gain = ifDropped - clean >= 0.0005 ? `; without it ${chance(ifDropped)}` : ''
-  return {text: bird.band, link: birdPath(bird), says: carries > AS_GOOD_AS ? `a carrier${gain}` : `${chance(carries)}${testChicks === null ? '' : `, ${figured(testChicks, 'test chick')}`}${gain}`}
+  return {text: bird.band, link: birdPath(bird), says: carries > AS_GOOD_AS ? `a carrier${gain}` : `${chance(carries)}${testChicks === null ? '' : `, ${figured(testChicks, `test ${advice.kind === 'mate' ? oneOf(advice) : 'chick'}`)}`}${gain}`}
 }
 
 /** Empty where no pen stands or nothing will throw back. */

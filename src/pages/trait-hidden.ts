@@ -3,15 +3,15 @@ import type {Fixation} from '../findings/fixation.ts'
 import type {LivingCarriers} from '../findings/living-carriers.ts'
 import type {Findings} from '../findings/study.ts'
 import type {ThrowBacks} from '../findings/throw-backs.ts'
-import {looksRight} from '../findings/wanted-look.ts'
 import type {UnwantedAlleles} from '../findings/unwanted-alleles.ts'
-import type {Logbook, Trait} from '../logbook/book.ts'
+import type {Trait} from '../logbook/book.ts'
 import {AS_GOOD_AS, chance} from './chance-words.ts'
 import {birdPath} from './links.ts'
 import {figured, listWords, NOTHING, rounded, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {birdWord} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
+import {mateWords, oneOf, ordinaryWords} from './test-mate-words.ts'
 import {bandCell} from './trait-segregation.ts'
 
 export interface HiddenAtLocus {
@@ -20,6 +20,8 @@ export interface HiddenAtLocus {
   readonly birds: Table | null
   /** the rest in a line, or empty */
   readonly others: readonly {readonly text: string; readonly link: string; readonly says: string}[]
+  /** some bird can be cleared by a mating */
+  readonly clears: boolean
   readonly test: string
   /** `Exact.` */
   readonly how: string
@@ -37,8 +39,8 @@ export function hiddenOf(trait: Trait, findings: Findings): readonly HiddenAtLoc
     const fixation = findings.fixation.find(each => each.trait === trait && each.locus === carriers.locus)
     return {
       words: [...(fixation ? [fixationWords(fixation)] : []), ...(back ? [throwBackWords(back)] : []), carriersWords(carriers)],
-      birds: carriers.birds.length === 0 ? null : carriersTable(carriers, findings.book, fixation),
-      others: carriers.birds.slice(MOST_ROWS).map(({bird, carries}) => ({text: bird.band, link: birdPath(bird), says: chance(carries)})), test: testWords(carriers),
+      birds: carriers.birds.length === 0 ? null : carriersTable(carriers, findings, fixation),
+      others: carriers.birds.slice(MOST_ROWS).map(({bird, carries}) => ({text: bird.band, link: birdPath(bird), says: chance(carries)})), test: testWords(carriers, findings), clears: clears(carriers, findings),
       how: carriers.exact && (fixation?.exact ?? true) && (back?.exact ?? true) ? 'Exact.' : 'Approximate.',
     }
   })
@@ -69,23 +71,31 @@ function carriersWords(carriers: LivingCarriers): string {
   return `${sentence(figured(birds.length, 'living bird'))} may hide ${allele}${sure === 0 ? '' : `, ${sure} of them for certain`}; the likeliest first.${shown}`
 }
 
-function carriersTable(carriers: LivingCarriers, {project, asOf}: Logbook, fixation: Fixation | undefined): Table {
+const clears = (carriers: LivingCarriers, {testMates}: Findings): boolean => carriers.birds.some(({bird, carries}) => carries <= AS_GOOD_AS && testMates.of(carriers, bird.sex).kind === 'mate')
+
+function carriersTable(carriers: LivingCarriers, findings: Findings, fixation: Fixation | undefined): Table {
+  const {testMates, book: {project, asOf}} = findings, isTested = clears(carriers, findings)
   const inTheWay = new Map(fixation?.inTheWay.map(each => [each.bird, each] as const))
   return {
     caption: `Living birds that may hide ${unwantedWords(carriers)}`,
-    columns: [{head: 'Bird'}, {head: 'Carries', number: true}, {head: 'Chicks to clear', number: true}, {head: 'If not bred from', number: true}, {head: 'What'}],
-    rows: carriers.birds.slice(0, MOST_ROWS).map(({bird, carries, breeder, testChicks}): readonly Cell[] => {
-      const without = inTheWay.get(bird)
-      return [bandCell(bird), chance(carries), carries > AS_GOOD_AS ? 'a carrier' : testChicks === null ? NOTHING : String(testChicks), without ? chance(without.ifDropped) : NOTHING,
+    columns: [{head: 'Bird'}, {head: 'Carries', number: true}, ...(isTested ? [{head: 'Chicks to clear', number: true}] : []), {head: 'If not bred from', number: true}, {head: 'What'}],
+    rows: carriers.birds.slice(0, MOST_ROWS).map(({bird, carries, breeder}): readonly Cell[] => {
+      const without = inTheWay.get(bird), testChicks = isTested && carries <= AS_GOOD_AS ? testMates.clearing(carriers, bird)?.chicks ?? null : null
+      return [bandCell(bird), chance(carries), ...(isTested ? [carries > AS_GOOD_AS ? 'a carrier' : testChicks === null ? NOTHING : String(testChicks)] : []), without ? chance(without.ifDropped) : NOTHING,
         `${stepWords(bird)} ${birdWord(bird, project.species, asOf)}${breeder ? ', breeding' : ''}`]
     }),
   }
 }
 
-function testWords({birds, locus, trait}: LivingCarriers): string {
-  const first = birds.find(({carries, testChicks}) => testChicks !== null && carries <= AS_GOOD_AS)
-  if (!first || first.testChicks === null) return ''
-  const off = trait.states.filter(state => looksRight(trait, first.bird.sex, state) === false), [only] = off, shows = only !== undefined && off.length === 1 ? only : 'what is not wanted'
-  if (locus.on === 'Z') return `His daughters, whatever hen they are of, would tell: ${figured(first.testChicks, 'daughter')}, all as wanted, would leave ${first.bird.band} one chance in a hundred.`
-  return `Mated to a bird that shows ${shows}, ${first.bird.band} would need ${figured(first.testChicks, 'chick')}, all as wanted, to leave one chance in a hundred; one that is not settles it at once, if it was scored rightly. Test chicks are chicks: hatch none without a place for it.`
+/** The mate, the chicks to look at and their number, for the likeliest bird that can be tested; or that no bird is to be mated for it. */
+function testWords(carriers: LivingCarriers, {testMates, book}: Findings): string {
+  const {locus} = carriers, open = carriers.birds.filter(({carries}) => carries <= AS_GOOD_AS)
+  for (const {bird} of open) {
+    const advice = testMates.of(carriers, bird.sex), clearing = testMates.clearing(carriers, bird), chicks = clearing?.chicks ?? null
+    if (advice.kind === 'ordinary') return `At ${locus.symbol} ${ordinaryWords(advice.because)}`
+    if (advice.kind !== 'mate' || !clearing || chicks === null || chicks === 0) continue
+    const allele = unwantedWords({...carriers, unwanted: advice.alleles}), look = listWords(clearing.shows, 'or'), rest = carriers.unwanted.filter(each => !advice.alleles.includes(each))
+    return `Test for ${allele} at ${locus.symbol}: mated to ${mateWords(advice, locus, bird.sex, book)}, ${bird.band} would need ${figured(chicks, oneOf(advice))}, none scored ${look}, to leave one chance in a hundred. Misscoring, and how often a carrier shows it, are in the number. One scored ${look} settles it, if it was scored rightly.${rest.length === 0 ? '' : ` No look of the chicks tells ${unwantedWords({...carriers, unwanted: rest})}.`} Test chicks are chicks: hatch none without a place for it.`
+  }
+  return ''
 }

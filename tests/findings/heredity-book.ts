@@ -49,3 +49,9 @@ export function heredityBook(birds: readonly string[], alleles = '{P: {P: 50%, p
     },
   }
 }
+/** The unwanted allele is dominant, and hens alone show it. */
+export const SHELL = '---\nname: Shell\nstates: [blue, white]\ntarget: white\nrequired: true\nseen-in: female\nloci:\n  Q: {on: autosome, alleles: [Q, q+]}\nshows:\n  - {Q: Q/_, is: blue}\n  - {Q: q+/q+, is: white}\n---\n'
+/** The unwanted allele is dominant, and three in five show it. */
+export const TOES = '---\nname: Toes\nstates: [five, four]\ntarget: four\nrequired: true\nloci:\n  Po: {on: autosome, alleles: [Po, po+]}\nshows:\n  - {Po: po+/po+, is: four}\n  - {Po: _/_, is: five, penetrance: 60%}\n  - {Po: _/_, is: four}\n---\n'
+/** Two loci give four looks. */
+export const WALNUT = '---\nname: Comb\nstates: [walnut, rose, pea, single]\ntarget: walnut\nrequired: true\nloci:\n  R: {on: autosome, alleles: [R, r+]}\n  P: {on: autosome, alleles: [P, p+]}\nshows:\n  - {R: R/_, P: P/_, is: walnut}\n  - {R: R/_, is: rose}\n  - {P: P/_, is: pea}\n  - {P: _/_, is: single}\n---\n'

@@ -1,12 +1,17 @@
+import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {testMatingPlan, type TestMatingAsked, type TestMatingPlan} from '../../src/findings/test-mating-plan.ts'
-import {COMB, GROUND, heredityBook, type HeredityBook} from './heredity-book.ts'
+import {COMB, GROUND, heredityBook, LEGS, SHELL, TOES, type HeredityBook} from './heredity-book.ts'
 
-function plan({book, findings, bird}: HeredityBook, band: string, mate: string | TestMatingAsked['mate'], more: Partial<TestMatingAsked> & {symbol?: string} = {}): TestMatingPlan {
+function planOrNone({book, findings, bird}: HeredityBook, band: string, mate: string | TestMatingAsked['mate'], more: Partial<TestMatingAsked> & {symbol?: string} = {}): TestMatingPlan | null {
   const locus = book.loci.get(more.symbol ?? 'P')?.locus ?? expect.fail('no locus')
-  const found = testMatingPlan({bird: bird(band), locus, allele: 1, mate: typeof mate === 'string' ? bird(mate) : mate, among: 'all', limit: 0.01, ...more}, findings.heredity, findings.pedigree)
-  return found ?? expect.fail('no plan')
+  return testMatingPlan({bird: bird(band), locus, alleles: [1], mate: typeof mate === 'string' ? bird(mate) : mate, among: 'all', limit: 0.01, ...more}, findings.heredity, findings.pedigree)
 }
+const plan = (...asked: Parameters<typeof planOrNone>): TestMatingPlan => planOrNone(...asked) ?? expect.fail('no plan')
+const HALF = '{P: {P: 50%, p+: 50%}, Q: {Q: 50%, q+: 50%}, Po: {Po: 50%, po+: 50%}}'
+const DOMINANT = (symbol: string) => [`A male - - tested={${symbol}:~${symbol}/${symbol.toLowerCase()}+}`, `B female - - tested={${symbol}:~${symbol.toLowerCase()}+/${symbol.toLowerCase()}+}`, 'X male A B', 'M female - -']
+const toes = (penetrance: string) => heredityBook([...DOMINANT('Po').map(line => (line.startsWith('X') ? `${line} toes=four` : line)), 'Y male A B'], HALF, {'traits/toes.md': TOES.replace('60%', penetrance)})
+const shell = () => heredityBook(DOMINANT('Q'), HALF, {'traits/shell.md': SHELL})
 const CARRIER_TWO_TO_ONE = ['A male - - tested={P:~P/p+}', 'B female - - tested={P:~P/p+}', 'X male A B comb=pea']
 
 describe('testMatingPlan(asked, heredity, pedigree)', () => {
@@ -42,10 +47,70 @@ describe('testMatingPlan(asked, heredity, pedigree)', () => {
     }
   })
 
-  it('is not reached where the mate can show nothing', () => {
-    const {chicks, course} = plan(heredityBook(CARRIER_TWO_TO_ONE), 'X', [[0, 0]])
-    expect([chicks, course.length]).toEqual([null, 21])
-    expect(course[20]?.carrier).toBeCloseTo(2 / 3, 12)
+  it('is none where the mate hides it, or the chicks looked at cannot show it', () => {
+    expect(planOrNone(heredityBook(CARRIER_TWO_TO_ONE), 'X', [[0, 0]])).toBeNull()
+    expect(planOrNone(toes('100%'), 'Y', [[0, 0]], {symbol: 'Po', alleles: [0]})).toBeNull()
+    expect(planOrNone(shell(), 'X', [[1, 1]], {symbol: 'Q', alleles: [0], among: 'sons'})).toBeNull()
+  })
+
+  it('takes a mate free of it for a dominant allele that three in five show: 0.4 · 0.7ⁿ to one', () => {
+    // by hand: Po/po+ or po+/po+ half and half, four toes seen: 0.4 to 1; half of a carrier's chicks have it and 0.6 of those show it
+    const {chicks, course, shows} = plan(toes('60%'), 'X', [[1, 1]], {symbol: 'Po', alleles: [0]})
+    for (const {chicks: n, carrier, missed} of course) {
+      expect(carrier).toBeCloseTo((0.4 * 0.7 ** n) / (0.4 * 0.7 ** n + 1), 12)
+      expect(missed).toBeCloseTo(0.7 ** n, 12)
+    }
+    expect([chicks, shows]).toEqual([11, ['five']])
+  })
+
+  it('counts daughters alone where hens alone show it, of a cock as of a hen', () => {
+    // by hand: Q/q+ or q+/q+ half and half for the cock; 1/(1 + 2ⁿ) ≤ 1/100 from 7 on
+    const {chicks, sexes, shows, course} = plan(shell(), 'X', [[1, 1]], {symbol: 'Q', alleles: [0]})
+    expect([chicks, sexes, shows]).toEqual([7, ['female'], ['blue']])
+    expect(course[3]?.carrier).toBeCloseTo(1 / 9, 12)
+  })
+
+  it('is what adding so many clean chicks to the book gives, dominant, seldom shown, misscored and shown by hens alone', () => {
+    const misread = (text: string) => text.replace('required: true', 'required: true\nmisscoring: 3%')
+    for (const [files, symbol, clean] of [[{'traits/toes.md': misread(TOES)}, 'Po', 'toes=four'], [{'traits/shell.md': misread(SHELL)}, 'Q', 'shell=white']] as const) {
+      const before = heredityBook(DOMINANT(symbol), HALF, files), {course} = plan(before, 'X', 'M', {symbol, alleles: [0], limit: 0.02})
+      for (const n of [1, 3]) {
+        const after = heredityBook([...DOMINANT(symbol), ...Array.from({length: n}, (_, index) => `N${index} female X M ${clean}`)], HALF, files)
+        expect(course[n]?.carrier).toBeCloseTo(1 - after.chance('X', symbol, `${symbol.toLowerCase()}+/${symbol.toLowerCase()}+`), 9)
+      }
+    }
+  })
+
+  it('never takes fewer chicks where fewer carriers show it', () => {
+    fc.assert(fc.property(fc.integer({min: 20, max: 99}), percent => {
+      const of = (share: number) => plan(toes(`${share}%`), 'Y', [[1, 1]], {symbol: 'Po', alleles: [0]}).chicks ?? Infinity
+      expect(of(percent)).toBeGreaterThanOrEqual(of(percent + 1))
+    }), {numRuns: 8})
+  })
+
+  it('never clears a bird that carries it for certain', () => {
+    const {chicks, course} = plan(heredityBook(['A male - - tested={P:~P/p+}']), 'A', [[1, 1]])
+    expect([chicks, course.length, course[20]?.carrier]).toEqual([null, 21, 1])
+  })
+
+  it('tells the course to 40 chicks, and the number itself', () => {
+    // (¾)ⁿ ≤ 1/1000 000 first at 49; the bird two to one a carrier
+    const {chicks, course} = plan(heredityBook(CARRIER_TWO_TO_ONE), 'X', [[0, 1]], {limit: 1e-6})
+    expect([course.length, course.at(-1)?.chicks]).toEqual([42, chicks])
+  })
+
+  it('tells what is lost of the eggs', () => {
+    const book = heredityBook(['A male - - tested={Cp:~Cp/cp+}', 'B female - - tested={Cp:~cp+/cp+}', 'X male A B'], '{Cp: {Cp: 50%, cp+: 50%}}', {'traits/legs.md': LEGS})
+    // by hand: half carriers, a quarter of the eggs of such by a short hen
+    expect(plan(book, 'X', [[0, 1]], {symbol: 'Cp', alleles: [0]}).lost).toBeCloseTo(1 / 8, 12)
+    expect(plan(book, 'X', [[1, 1]], {symbol: 'Cp', alleles: [0]}).lost).toBe(0)
+  })
+
+  it('tests for one allele of three', () => {
+    const three = GROUND.replace('[S, s+]', '[S, s+, s^al]').replace('S: _/_, is: gold', 'S: s+/_, is: gold')
+    const book = heredityBook(['A male - - tested={S:~S/s+}', 'B female - - tested={S:~S/-}', 'X male A B'], '{S: {S: 40%, s+: 40%, s^al: 20%}}', {'traits/ground.md': three})
+    expect(plan(book, 'X', [[0, null]], {symbol: 'S', among: 'daughters'}).course[3]?.carrier).toBeCloseTo(1 / 9, 12)
+    expect(planOrNone(book, 'X', [[0, null]], {symbol: 'S', among: 'sons'})).toBeNull()
   })
 
   it('takes a cock’s daughters of any hen for a test of his Z', () => {

@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest'
-import {unwantedAlleles} from '../../src/findings/unwanted-alleles.ts'
+import {allelesOfBook, unwantedAlleles, unwantedInBook} from '../../src/findings/unwanted-alleles.ts'
 import {bookOf} from '../logbook/around.ts'
+import {GROUND, heredityBook} from './heredity-book.ts'
 
 const unwantedOf = (...lines: string[]) => {
   const {traits} = bookOf({'traits/head.md': `---\nname: Head\n${lines.join('\n')}\n---\n`})
@@ -29,4 +30,24 @@ describe('unwantedAlleles(trait)', () => {
     expect(unwantedOf(...PEA)).toEqual([])
     expect(unwantedOf('target: blue', 'states: [black, blue, splash]', 'loci: {Bl: {on: autosome, alleles: [Bl, bl+]}}', 'shows:', '  - {Bl: Bl/bl+, is: blue}', '  - {Bl: Bl/Bl, is: splash}', '  - {Bl: _/_, is: black}')).toEqual([])
   })
+})
+
+const SERIES = {'traits/ground.md': GROUND.replace('[S, s+]', '[S, s+, s^al]').replace('S: _/_, is: gold', 'S: s+/_, is: gold')}
+const FELL = {'strains/fell-buff.md': '---\nname: Fell Buff\nrole: donor\ntrue-for: {ground: silver}\n---\n'}
+const inBook = (alleles: string, files: Readonly<Record<string, string>> = FELL, birds: readonly string[] = ['A male - -']) => {
+  const {book, findings} = heredityBook(birds, alleles, {...SERIES, ...files}), of = allelesOfBook(book, findings.heredity, findings.pedigree)
+  return book.traits.filter(({id}) => id === 'ground').flatMap(trait => unwantedInBook(trait, of)).map(({locus, unwanted}) => unwanted.map(allele => locus.alleles[allele]).join())
+}
+
+describe('unwantedInBook(trait, allelesOfBook)', () => {
+  it('leaves out of a long series what no strain and no bird may have', () => {
+    expect(inBook('{S: {S: 50%, s+: 50%}}')).toEqual(['s+'])
+    expect(inBook('{S: {S: 50%, s+: 40%, s^al: 10%}}')).toEqual(['s+,s^al'])
+  })
+
+  it('takes in what a strain without birds has', () => {
+    expect(inBook('{S: {S: 50%, s+: 50%}}', {'strains/fell-buff.md': '---\nname: Fell Buff\nrole: donor\nalleles: {S: {S: 50%, s^al: 50%}}\n---\n'})).toEqual(['s+,s^al'])
+  })
+
+  it('names them all where none is there: the trait is fixed', () => expect(inBook('{S: {S: 100%}}')).toEqual(['s+,s^al']))
 })

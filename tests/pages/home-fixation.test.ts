@@ -14,6 +14,7 @@ describe('homeFixation(findings)', () => {
     expect(found?.words).toBe('Not fixed yet in the one required trait whose genes are known, by what 2 living breeders may carry between them.')
     expect(found?.table.rows[0]?.slice(1)).toEqual(['11.1%', '1.3'])
     expect(found?.inTheWay[0]?.birds.map(({text, says}) => `${text} ${says}`)).toEqual(['x 66.7%, 8 test chicks; without it 33.3%', 'y 66.7%, 8 test chicks; without it 33.3%'])
+    expect(found?.inTheWay[0]?.head).toBe('Comb, p+')
     expect(found?.warning).toBe('From the pens as they stand, 11.1% of the chicks will not be as wanted in comb.')
     expect(found?.doubts).toBeNull()
   })
