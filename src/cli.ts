@@ -31,6 +31,7 @@ function pairOf(text: string): [string, string] {
 /** `5%` or `0.05`, between 0 and 1. */
 function chanceOf(text: string): number {
   const [, digits = '', percent] = /^(\d*\.?\d+)\s*(%?)$/.exec(text.trim()) ?? [], chance = Number(digits) / (percent === '%' ? 100 : 1)
+  if (digits !== '' && percent === '' && Number(digits) >= 1 && Number(digits) < 100) throw new InvalidArgumentError(`Did you mean ${digits}%?`)
   if (digits === '' || !(chance > 0 && chance < 1)) throw new InvalidArgumentError('Write a share between 0 and 100 %, such as 5% or 0.05.')
   return chance
 }
@@ -91,8 +92,9 @@ command('figures', 'print one answer for people who want numbers without a site'
   .option('--sire <band>', 'for forecast and hatch-size: the male')
   .option('--dam <band>', 'for forecast and hatch-size: the female')
   .option('--bird <band>', 'for test-mating: the bird to be cleared')
+  .option('--allele <allele>', 'for test-mating: the allele it may hide (default: the one that is not wanted)')
   .option('--mate <band>', 'for test-mating: the bird it is mated to')
-  .option('--mate-genotype <genotype>', 'for test-mating: or what the mate is, such as p+/p+')
+  .option('--mate-genotype <genotype>', 'for test-mating: or what the mate is, such as p+/p+; at a locus not named, what all strains have or the wild type')
   .addOption(new Option('--among <chicks>', 'for test-mating: the chicks looked at (default: all)').choices(['sons', 'daughters', 'all']))
   .addOption(new Option('--error <share>', 'for test-mating: chance that may be left (default: 1%)').argParser(chanceOf))
   .option('--wanted <looks>', 'for hatch-size: what the chicks must be, such as "comb pea, female"')

@@ -23,6 +23,11 @@ describe('wrong use of the command line', () => {
     expect(status).toBe(2)
     expect(stderr).toContain('the folder to write goes after --to: pinfeather publish my-fowl --to my-site')
   }, 60_000)
+
+  it('a share above one may have been meant in per cent', () => {
+    const {status, stderr} = typed('figures', 'hatch-size', 'content', '--wanted', 'comb pea', '--at-least', '2', '--chance', '95')
+    expect([status, stderr.split('\n')[0]]).toEqual([2, 'error: option \'--chance <share>\' argument \'95\' is invalid. Did you mean 95%?'])
+  }, 60_000)
 })
 
 it('says its version, that of package.json', () => {
