@@ -68,7 +68,7 @@ export const HEREDITY_COLUMN_WORDS: Readonly<Record<HeredityQuestion, Words>> = 
     how: HOW,
   },
   'test-mating': {
-    clean_chicks: 'chicks looked at, none of which shows it', still_carrier: 'chance that the bird carries it all the same, from all that is known', carrier_missed: 'chance that a carrier gives so many clean chicks', clears: 'yes from the number on that keeps to the limit', how: HOW,
+    clean_chicks: 'chicks looked at, none of which is scored as showing it', still_carrier: 'chance that the bird carries it all the same, from all that is known; misscoring and penetrance are included', carrier_missed: 'chance that a carrier gives so many clean chicks; misscoring and penetrance are included', clears: 'yes from the number on that keeps to the limit', how: HOW,
   },
   'hatch-size': {
     at_least: 'chicks wanted', chance: 'to get them', share_wanted: 'of the chicks that hatch', chicks: 'of scoring age needed; empty above 2000', eggs: 'to set, the flock’s own rates known no better than its counts', eggs_at_mean: 'as if the mean rates were the true ones',
