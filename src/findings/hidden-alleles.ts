@@ -3,11 +3,13 @@ import type {GenotypePattern} from '../heredity/genotype-notation.ts'
 import type {Probable} from '../heredity/genotype-probabilities.ts'
 import type {Alleles, Locus} from '../heredity/locus.ts'
 import type {Bird, Logbook, Strain, Trait} from '../logbook/book.ts'
+import {chanceExplained, hasAllele} from './chance-explained.ts'
 import {countedValue} from './counted-value.ts'
 import type {Heredity} from './heredity.ts'
 import type {Chick} from './ladder-chicks.ts'
 import {lookTells, type LookTells} from './look-tells.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
+import {whyHidden, type Why} from './why-hidden.ts'
 
 /** What one bird may hide at one locus. */
 export interface HiddenAtLocus {
@@ -18,7 +20,13 @@ export interface HiddenAtLocus {
   readonly shows: readonly number[]
   /** those that its looks leave open, the likeliest first */
   readonly open: readonly HiddenAllele[]
+  /** those that its looks would exclude, were they right, and that it may have all the same, the likeliest first */
+  readonly excluded: readonly HiddenAllele[]
   readonly exact: boolean
+  /** the looks by which a bird shows that it has nothing but an allele, in either sex */
+  alone(allele: number): readonly {readonly trait: Trait; readonly state: string}[]
+  /** why its genotypes have the chances they have; worked when it is asked for */
+  why(): Why | null
 }
 
 export interface HiddenAllele {
@@ -40,8 +48,8 @@ export type Evidence =
   | {readonly kind: 'not-given'; readonly parents: readonly Bird[]}
   /** a founder: how common the allele is in its strain, and how that is known */
   | {readonly kind: 'strain'; readonly strain: Strain; readonly share: number; readonly known: AlleleShares['known']}
-  /** its chicks of mates that are known to let the allele show: how many were looked at, and how many showed it */
-  | {readonly kind: 'chicks'; readonly trait: Trait; readonly mates: readonly Bird[]; readonly genotype: string; readonly mateLook: string | null; readonly chicks: number; readonly shown: number}
+  /** its chicks of mates that are known to let the allele show: how many were looked at, and how many showed it; `each`: the chance of one to show it, had it the allele once */
+  | {readonly kind: 'chicks'; readonly trait: Trait; readonly state: string; readonly mates: readonly Bird[]; readonly genotype: string; readonly mateLook: string | null; readonly each: number; readonly chicks: number; readonly shown: number}
   /** nothing but the birds it comes of, and their other kin */
   | {readonly kind: 'descent'}
 
@@ -51,6 +59,8 @@ const weightOf = (evidence: Evidence): number => (evidence.kind === 'threw' && e
 const CERTAIN = 1 - 1e-12
 /** A genotype of a parent or a mate counts as known from this probability on. */
 const SURE = 0.99
+/** An allele that a look excludes is gone into from this chance on. */
+const NOTICED = 0.0005
 
 /**
  * What may a bird hide, and why do we say so?
@@ -59,7 +69,8 @@ const SURE = 0.99
  * test; chicks that showed it; a parent with nothing else to give; no parent that has it; clean chicks of mates that would have let it show, most chicks first;
  * its strain; and, where there is none of these, descent. Genotypes of parents and mates count as known from 99 %; chicks only where they are surely its own.
  */
-export function hiddenAlleles({birds, hatches, loci}: Logbook, heredity: Heredity, {numberOf}: PedigreeOfBook): (bird: Bird) => readonly HiddenAtLocus[] {
+export function hiddenAlleles({birds, hatches, loci}: Logbook, heredity: Heredity, pedigree: PedigreeOfBook): (bird: Bird) => readonly HiddenAtLocus[] {
+  const {numberOf} = pedigree
   const tells = remembered()
   const chicksOf = new Map<Bird, Chick[]>()
   for (const chick of [...birds, ...hatches.flatMap(({tallies}) => tallies)]) {
@@ -68,7 +79,7 @@ export function hiddenAlleles({birds, hatches, loci}: Logbook, heredity: Heredit
       if (chance >= CERTAIN) chicksOf.set(bird, [...chicksOf.get(bird) ?? [], chick])
     }
   }
-  const all = [...loci.values()].map(({locus}) => locus)
+  const all = [...loci.values()].map(({locus}) => locus), explained = chanceExplained({birds, hatches}, heredity, pedigree)
 
   return bird => all.map((locus): HiddenAtLocus => {
     const traits = heredity.groupOf(locus).traits.filter(trait => trait.loci.includes(locus))
@@ -77,13 +88,13 @@ export function hiddenAlleles({birds, hatches, loci}: Logbook, heredity: Heredit
       return typeof state === 'string' && told ? [{trait, state, told}] : []
     })
     const {genotypes, exact} = heredity.of(bird, locus)
-    const has = (allele: number): number => Math.min(1, genotypes.reduce((sum, {is, probability}) => sum + (is.includes(allele) ? probability : 0), 0))
     const shows = locus.alleles.flatMap((_, allele) => (looks.some(({told}) => told.must.has(allele)) ? [allele] : []))
     const open = locus.alleles.flatMap((_, allele) => (!shows.includes(allele) && looks.every(({told}) => told.may.has(allele)) ? [allele] : []))
-    return {
-      locus, exact, shows, looks: looks.map(({trait, state}) => ({trait, state})),
-      open: open.map(allele => ({allele, probability: has(allele), evidence: evidenceOf(bird, locus, allele, traits)})).sort((a, b) => b.probability - a.probability),
-    }
+    const excluded = locus.alleles.flatMap((_, allele) => (shows.includes(allele) || open.includes(allele) || hasAllele(genotypes, allele) < NOTICED ? [] : [allele]))
+    const listed = (alleles: readonly number[]): readonly HiddenAllele[] =>
+      alleles.map(allele => ({allele, probability: hasAllele(genotypes, allele), evidence: evidenceOf(bird, locus, allele, traits)})).sort((a, b) => b.probability - a.probability)
+    const found: HiddenAtLocus = {locus, exact, shows, looks: looks.map(({trait, state}) => ({trait, state})), open: listed(open), excluded: listed(excluded), why: () => whyHidden(bird, found, heredity, explained), alone: allele => aloneLooks(traits, locus, allele)}
+    return found
   })
 
   function evidenceOf(bird: Bird, locus: Locus, allele: number, traits: readonly Trait[]): readonly Evidence[] {
@@ -98,6 +109,10 @@ export function hiddenAlleles({birds, hatches, loci}: Logbook, heredity: Heredit
     }
     if (found.length === 0) found.push({kind: 'descent'})
     return found.sort((a, b) => weightOf(a) - weightOf(b) || chicksIn(b) - chicksIn(a))
+  }
+
+  function aloneLooks(traits: readonly Trait[], locus: Locus, allele: number): readonly {readonly trait: Trait; readonly state: string}[] {
+    return traits.flatMap(trait => trait.states.filter(state => (['male', 'female'] as const).some(sex => tells(trait, state, sex, locus)?.only === allele)).map(state => ({trait, state})))
   }
 
   /** Chicks with the look of the allele alone have it from both parents; of the Z a daughter has hers from her sire. */
@@ -137,7 +152,7 @@ export function hiddenAlleles({birds, hatches, loci}: Logbook, heredity: Heredit
   /** Looked-at chicks that would show the allele, had they got it: the mates, whichever it was, are of one known genotype. */
   function chicksByMates(bird: Bird, locus: Locus, allele: number, trait: Trait): Evidence[] {
     if (bird.sex === 'unknown' || (locus.on === 'Z' && bird.sex === 'female')) return []
-    const byMates = new Map<string, {mates: readonly Bird[]; genotype: string; chicks: number; shown: number}>()
+    const byMates = new Map<string, {mates: readonly Bird[]; genotype: string; state: string; each: number; chicks: number; shown: number}>()
     for (const chick of chicksOf.get(bird) ?? []) {
       const state = countedValue(chick, trait)
       if (typeof state !== 'string' || (locus.on === 'Z' && chick.sex === 'unknown')) continue
@@ -146,8 +161,10 @@ export function hiddenAlleles({birds, hatches, loci}: Logbook, heredity: Heredit
       const [genotype] = known
       if (!genotype || known.some(each => each?.written !== genotype.written)) continue
       const lets = genotype.is.includes(allele) || (locus.on === 'Z' && chick.sex === 'female')
-      if (!lets || !canTell(trait, locus, allele, chick)) continue
-      const key = mates.map(({id}) => id).sort().join(), before = byMates.get(key) ?? {mates, genotype: genotype.written, chicks: 0, shown: 0}
+      const alone = lets ? stateOf(trait, locus, allele, chick) : undefined
+      if (alone === undefined) continue
+      const each = locus.on === 'Z' && chick.sex === 'female' || genotype.is.every(other => other === allele || other === null) ? 0.5 : 0.25
+      const key = mates.map(({id}) => id).sort().join(), before = byMates.get(key) ?? {mates, genotype: genotype.written, state: alone, each, chicks: 0, shown: 0}
       before.chicks += chick.count
       if (tells(trait, state, chick.sex, locus)?.only === allele) before.shown += chick.count
       byMates.set(key, before)
@@ -158,9 +175,9 @@ export function hiddenAlleles({birds, hatches, loci}: Logbook, heredity: Heredit
     })
   }
 
-  /** Is there a look by which a chick of this sex shows that it has nothing but the allele? */
-  function canTell(trait: Trait, locus: Locus, allele: number, {sex}: Chick): boolean {
-    return trait.states.some(state => tells(trait, state, sex, locus)?.only === allele)
+  /** The look by which a chick of this sex shows that it has nothing but the allele, if there is one. */
+  function stateOf(trait: Trait, locus: Locus, allele: number, {sex}: Chick): string | undefined {
+    return trait.states.find(state => tells(trait, state, sex, locus)?.only === allele)
   }
 
   function sureGenotype(bird: Bird, locus: Locus) {

@@ -4,7 +4,7 @@ import type {Findings} from '../findings/study.ts'
 import type {Bird} from '../logbook/book.ts'
 import {AS_GOOD_AS, genotypeChances} from './chance-words.ts'
 import {hidesReason} from './hides-reason.ts'
-import {listWords} from './numbers.ts'
+import {listWords, percentSign} from './numbers.ts'
 
 export interface BirdHides {
   readonly lines: readonly {
@@ -14,9 +14,9 @@ export interface BirdHides {
     readonly chances: string
     readonly why: string
   }[]
-  /** `P/P and S/-`, where nothing is hidden; empty when every locus is open */
+  /** `P/P and S/-`, where its look or its kin leave nothing open; empty when every locus is open */
   readonly certain: string
-  /** `Worked exactly` */
+  /** `Worked exactly`; `Worked by approximation at W, settled to 0.1%` */
   readonly how: string
 }
 
@@ -28,9 +28,12 @@ export function birdHides(bird: Bird, findings: Findings): BirdHides | null {
   return {
     lines: open.map(at => ({head: headOf(at, findings), chances: genotypeChances(findings.heredity.of(bird, at.locus).genotypes), why: hidesReason(bird, at, findings)})),
     certain: listWords(certain.map(({locus}) => findings.heredity.of(bird, locus).genotypes[0]?.written ?? '')),
-    how: loose.length === 0 ? 'Worked exactly' : `Worked approximately${loose.length < open.length ? ` at ${listWords(loose.map(({locus}) => locus.symbol))}` : ''}`,
+    how: loose.length === 0 ? 'Worked exactly' : `Worked by approximation${loose.length < open.length ? ` at ${listWords(loose.map(({locus}) => locus.symbol))}` : ''}, settled to ${settledTo(loose, findings)}`,
   }
 }
+
+/** The last change of any chance in the working, one in a thousand where it ended by itself. */
+const settledTo = (loose: readonly HiddenAtLocus[], {heredity}: Findings): string => percentSign(Math.max(0.001, ...loose.map(({locus}) => heredity.worked(heredity.groupOf(locus)).found.change)))
 
 /** A look that leaves nothing open and is this likely to be right hides nothing: what is left is the doubt of every score. */
 const SCORED_RIGHT = 0.95

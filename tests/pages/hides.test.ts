@@ -1,13 +1,13 @@
 import {describe, expect, it} from 'vitest'
 import {birdHides} from '../../src/pages/bird-hides.ts'
-import {GROUND, heredityBook} from '../findings/heredity-book.ts'
+import {COMB, GROUND, heredityBook, LEGS} from '../findings/heredity-book.ts'
 
 const SKIN = '---\nname: Skin\nstates: [white, yellow]\ntarget: white\nrequired: yes\nloci:\n  W: {on: autosome, alleles: [W+, w]}\nshows:\n  - {W: W+/_, is: white}\n  - {W: _/_, is: yellow}\n---\n'
 
 /** What the page says of one bird at the comb alone. */
 function hides(band: string, lines: readonly string[], alleles?: string, files = {}) {
   const {findings, bird} = heredityBook(lines, alleles, files), found = birdHides(bird(band), findings)
-  return found && [...found.lines.map(({head, chances, why}) => `${head} ${chances}: ${why}`), ...(found.certain === '' ? [] : [`nothing at ${found.certain}`]), found.how]
+  return found && [...found.lines.map(({head, chances, why}) => `${head} ${chances}: ${why}`), ...(found.certain === '' ? [] : [`sure ${found.certain}`]), found.how]
 }
 
 describe('birdHides(bird, findings)', () => {
@@ -15,7 +15,7 @@ describe('birdHides(bird, findings)', () => {
     // by hand: ⅔ before; five clean chicks by a single-combed cock leave 2/(2 + 2⁵) = 1/17
     const chicks = [1, 2, 3, 4, 5].map(number => `c${number} male S h comb=pea`)
     expect(hides('h', ['A male - - tested={P:~P/p+}', 'B female - - tested={P:~P/p+}', 'S male - - comb=single', 'h female A B comb=pea', ...chicks]))
-      .toEqual(['Comb P/P 94.1%, P/p+ 5.9%: none of 5 chicks by single S showed p+.', 'Worked exactly'])
+      .toEqual(['Comb P/P 94.1%, P/p+ 5.9%: her sire A carries p+, her dam B carries it, which makes 66.7%; none of 5 chicks by single S is single, which leaves 5.9%.', 'Worked exactly'])
   })
 
   it('names the chick that gave her away', () => {
@@ -31,21 +31,57 @@ describe('birdHides(bird, findings)', () => {
   })
 
   it('is short where nothing is hidden', () => {
-    expect(hides('h', ['h female - - comb=single'])).toEqual(['nothing at p+/p+', 'Worked exactly'])
+    expect(hides('h', ['h female - - comb=single'])).toEqual(['sure p+/p+', 'Worked exactly'])
     // a hen hides nothing on the Z once she was seen
     expect(hides('h', ['A male - - tested={S:~S/s+}', 'B female - -', 'h female A B ground=gold comb=single'], '{P: {P: 50%, p+: 50%}, S: {S: 50%, s+: 50%}}', {'traits/ground.md': GROUND}))
-      .toEqual(['nothing at p+/p+ and s+/-', 'Worked exactly'])
+      .toEqual(['sure p+/p+ and s+/-', 'Worked exactly'])
   })
 
   it('names the locus too where a trait rests on several', () => {
     const walnut = '---\nname: Comb\nstates: [walnut, rose, pea, single]\ntarget: walnut\nloci: [R, P]\n---\n'
     const found = hides('h', ['A male - - tested={R:~R/r+,~P:~P/P}', 'B female - - tested={R:~R/r+,~P:~P/P}', 'h female A B comb=walnut'], undefined, {'traits/comb.md': walnut})
     // by hand: walnut of R/r+ × R/r+ is R/R with ⅓
-    expect(found).toEqual(['Comb, R R/r+ 66.7%, R/R 33.3%: her sire A carries r+, her dam B carries it.', 'nothing at P/P', 'Worked exactly'])
+    expect(found).toEqual(['Comb, R R/r+ 66.7%, R/R 33.3%: her sire A carries r+, her dam B carries it.', 'sure P/P', 'Worked exactly'])
   })
 
   it('says what a strain is, and that nothing is known of one', () => {
     expect(hides('h', ['h female - - comb=pea'], '{P: {P: 90%, p+: 10%}}')?.[0]).toBe('Comb P/P 81.8%, P/p+ 18.2%: of Holm White’s copies 10.0% are p+.')
     expect(hides('h', ['h female - - comb=single'], '{P: {P: 50%, p+: 50%}}', {'traits/skin.md': SKIN})?.[0]).toBe('Skin W+/w 50.0%, W+/W+ 25.0%, w/w 25.0%: nothing is known of Holm White here, so every allele is taken alike.')
+  })
+
+  it('says with what chance a look is taken for another, where its parents speak against it', () => {
+    const brassy = GROUND.replace('[silver, gold]', '[silver, brassy, gold]').replace('shows:', 'misscoring: {brassy: {silver: 30%}}\nshows:\n  - {S: S/s+, is: brassy}')
+    const found = hides('c', ['A male - - tested={S:~S/s+}', 'B female - - tested={S:~S/-}', 'c male A B ground=silver'], '{P: {P: 50%, p+: 50%}, S: {S: 50%, s+: 50%}}', {'traits/ground.md': brassy})
+    // by hand: ½ · 0.3 / (½ · 0.3 + ½)
+    expect(found?.[1]).toBe('Ground S/S 76.9%, S/s+ 23.1%: his sire A carries s+, his dam B is without it; scored silver, as brassy is 3 times in 10.')
+  })
+
+  it('sets a look against its kin, and says how often it is wrong', () => {
+    const found = hides('c', ['A male - - tested={P:~P/P}', 'B female - - tested={P:~P/p+}', 'c female A B comb=single'], undefined, {'traits/comb.md': COMB.replace('required: yes', 'required: yes\nmisscoring: 1%')})
+    expect(found?.[0]).toBe('Comb P/P 50.0%, P/p+ 50.0%: scored single; by her kin alone single would be 0%, and pea is scored so once in 100.')
+  })
+
+  it('gives every scoring where they differ', () => {
+    const files = {'traits/comb.md': COMB.replace('required: yes', 'required: yes\nmisscoring: 5%'), 'scores/x.csv': 'band,on,comb\nc,2023-06-01,single\nc,2023-07-01,single\n'}
+    expect(hides('c', ['A male - - tested={P:~P/p+}', 'B female - - tested={P:~P/p+}', 'c female A B comb=pea'], undefined, files)?.[0]).toMatch(/: scored pea once and single twice; by her kin alone \w+ would be \d+\.0%, and (pea|single) is scored so once in 20\.$/)
+  })
+
+  it('says that the sex decides', () => {
+    const found = hides('c', ['A male - - tested={S:~S/S}', 'B female - - tested={S:~s+/-}', 'c unknown A B'], '{P: {P: 50%, p+: 50%}, S: {S: 50%, s+: 50%}}', {'traits/ground.md': GROUND})
+    expect(found?.[1]).toBe('Ground S/s+ 50.0%, S/- 50.0%: its sex decides: a cock is S/s+, a hen S/-.')
+  })
+
+  it('points at a look of its own whose locus lies near', () => {
+    const files = {'traits/legs.md': LEGS.replace('loci: [Cp]', 'loci: {Cp: {alleles: [Cp, cp+], linked: {P: 1%}}}')}
+    // the creeper’s allele came with p+ to the sire, and goes on with it
+    const found = hides('c', ['g male - - tested={P:~P/P,Cp:~cp+/cp+}', 'h female - - tested={P:~p+/p+,Cp:~Cp/cp+}', 'm female - - tested={P:~P/P,Cp:~cp+/cp+}', 's male g h legs=creeper', 'c female s m legs=creeper comb=pea'], '{P: {P: 50%, p+: 50%}, Cp: {Cp: 10%, cp+: 90%}}', files)
+    expect(found?.[0]).toBe('Comb P/p+ 99.0%, P/P 1.0%: her sire s carries p+, her dam m is without it, which makes 50.0%; she is creeper, and Cp lies near P, which lifts it to 99.0%.')
+  })
+
+  it('says what of a bird’s chicks, and of theirs, lifts its chance or lowers it', () => {
+    const from = ['A male - - tested={P:~P/p+}', 'B female - - tested={P:~P/P}', 'K male - - tested={P:~P/p+}', 'M male - - tested={P:~P/P}', 'L male - - tested={P:~P/p+}']
+    const maybe = [1, 2, 3, 4, 5, 6, 7, 8].map(number => `c${number} male K {h:~50%,B:~50%} comb=pea`)
+    expect(hides('h', [...from, 'h female A B comb=pea', ...maybe])?.[0]).toMatch(/which makes 50\.0%; none of 8 chicks that may be hers is single, which leaves \d+\.\d%\.$/)
+    expect(hides('h', [...from, 'h female A B comb=pea', 'd female M h comb=pea', 'e male L d comb=single'])?.[0]).toMatch(/which makes 50\.0%; the one chick of her chicks is single, which lifts it to 100%\.$/)
   })
 })
