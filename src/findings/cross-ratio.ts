@@ -40,6 +40,21 @@ const ALIKE = 1e-9
  * where the trait has no rules or no chick can hatch.
  */
 export function crossRatio(trait: Trait, group: LocusGroup, cross: Cross, sex: Sex): CrossRatio | null {
+  const ofTrait = kept.get(trait) ?? new WeakMap<LocusGroup, Map<string, CrossRatio | null>>(), known = ofTrait.get(group) ?? new Map<string, CrossRatio | null>()
+  kept.set(trait, ofTrait.set(group, known))
+  const key = `${sex} ${textOf(cross.sire)} ${textOf(cross.dam)}`, before = known.get(key)
+  if (before !== undefined) return before
+  const ratio = worked(trait, group, cross, sex)
+  known.set(key, ratio)
+  return ratio
+}
+
+/** Each cross is worked once, for flocks are full of the same. */
+const kept = new WeakMap<Trait, WeakMap<LocusGroup, Map<string, CrossRatio | null>>>()
+
+const textOf = (parent: Cross['sire']): string => parent.map(alleles => alleles?.join('/') ?? '?').join()
+
+function worked(trait: Trait, group: LocusGroup, cross: Cross, sex: Sex): CrossRatio | null {
   const rules = lookRulesOf(trait)
   if (!rules) return null
   const loci = crossLoci(trait, group), dams = waysToLie(loci, cross.dam, 'female')
@@ -48,15 +63,16 @@ export function crossRatio(trait: Trait, group: LocusGroup, cross: Cross, sex: S
   return others.every(({lethal}) => Math.abs(lethal - first.lethal) < ALIKE) ? first : {...first, lethal: null}
 }
 
-/** `P/p+ × p+/p+`, several loci side by side: `R/r+ P/p+ × r+/r+ p+/p+`. One that is not the trait's own stands there where both parents are known and have more than one allele of it. */
-export function writeCross(trait: Trait, group: LocusGroup, {sire, dam}: Cross): string {
-  const {loci, told} = crossLoci(trait, group)
-  const written = loci.slice(0, told).flatMap((locus, place) => {
-    const one = sire[place] ?? null, other = dam[place] ?? null
-    if (place < trait.loci.length) return [{locus, one: one ?? UNKNOWN, other: other ?? UNKNOWN}]
-    return one && other && new Set([...one, ...other].filter(allele => allele !== null)).size > 1 ? [{locus, one, other}] : []
+/** `P/p+ × p+/p+`, several loci side by side: `R/r+ P/p+ × r+/r+ p+/p+`. Loci that are not the trait's own stand there where both parents are known, and chicks die of what they have there or may. */
+export function writeCross(trait: Trait, group: LocusGroup, cross: Cross): string {
+  const {loci, told} = crossLoci(trait, group), own = trait.loci.length
+  const others = loci.slice(own, told).flatMap((locus, place) => {
+    const sire = cross.sire[own + place] ?? null, dam = cross.dam[own + place] ?? null
+    return sire && dam && new Set([...sire, ...dam].filter(allele => allele !== null)).size > 1 ? [{locus, sire, dam}] : []
   })
-  return `${written.map(({locus, one}) => writeGenotype(one, locus)).join(' ')} × ${written.map(({locus, other}) => writeGenotype(other, locus)).join(' ')}`
+  const isLethal = others.length > 0 && (['male', 'female'] as const).some(sex => crossRatio(trait, group, cross, sex)?.lethal !== 0)
+  const written = [...trait.loci.map((locus, place) => ({locus, sire: cross.sire[place] ?? UNKNOWN, dam: cross.dam[place] ?? UNKNOWN})), ...isLethal ? others : []]
+  return `${written.map(({locus, sire}) => writeGenotype(sire, locus)).join(' ')} × ${written.map(({locus, dam}) => writeGenotype(dam, locus)).join(' ')}`
 }
 
 const UNKNOWN: Alleles = [0, null]

@@ -99,6 +99,8 @@ describe('crossRatio(trait, group, cross, sex)', () => {
       expectClose(ratio(short, [mixed, mixed], [mixed, mixed], 'male', two).looks[0] ?? NaN, shortLegged / alive, 1e-12)
       expect(writeCross(short, two, {sire: [mixed, mixed], dam: [mixed, mixed]})).toBe('Cp/cp+ P/p+ × Cp/cp+ P/p+')
       expect(writeCross(short, two, {sire: [mixed, pure], dam: [mixed, pure]})).toBe('Cp/cp+ × Cp/cp+')
+      // no chick can be p+/p+, and none dies
+      expect(writeCross(short, two, {sire: [mixed, pure], dam: [mixed, mixed]})).toBe('Cp/cp+ × Cp/cp+')
     })
   })
   it('says which looks chicks of one genotype alone have, and what they are made of', () => {

@@ -40,4 +40,16 @@ describe('expectedLooks(book, heredity, pedigree)', () => {
   })
 
   it('says nothing where no chick was scored', () => expect(heredityBook(['A male - -', 'B female - -', 'x male A B'], SURE).findings.expectedLooks).toEqual({steps: [], pens: []}))
+
+  it('takes out chicks that never hatch, whichever trait says so, and expects nothing where linked loci would have to be known to lie so or so', () => {
+    const legs = '---\nname: Legs\nstates: [short, long]\nloci: [Cp]\nshows:\n  - {Cp: Cp/_, is: short}\n  - {Cp: _/_, is: long}\n---\n'
+    const build = '---\nname: Build\nstates: [good, odd]\nloci: [Cp, P]\nshows:\n  - {P: P/_, is: good}\n  - {Cp: Cp/Cp, is: lethal}\n  - {P: _/_, is: odd}\n---\n'
+    const rose = '---\nname: Rose\nstates: [rose, single]\nloci: [R]\nshows:\n  - {R: R/_, is: rose}\n  - {R: r+/r+, is: single}\n---\n'
+    const at = (cp: string) => `{Cp: Cp/cp+, R: R/r+}`.replace('Cp/cp+', cp)
+    const {findings} = heredityBook([`B female - - tested=${at('Cp/cp+').replaceAll(' ', '~')}`, `C female - - tested=${at('cp+/cp+').replaceAll(' ', '~')}`,
+      'x male A B legs=long rose=single', 'y male A B legs=short rose=rose', 'z male A C legs=long rose=rose'],
+    undefined, {...fell('A', `tested: ${at('Cp/cp+')}`), 'traits/legs.md': legs, 'traits/build.md': build, 'traits/rose.md': rose})
+    // by hand: 1 : 2 of two short-legged, 1 : 1 of a short- and a long-legged; the rose of the first two lies by Cp and is not told, that of the third is 3 : 1
+    expect(told(findings.expectedLooks.steps.filter(({sex}) => sex === 'all'))).toEqual(['legs all 3: short 1/1.833, long 2/1.167', 'rose all 1: rose 1/0.750, single 0/0.250'])
+  })
 })

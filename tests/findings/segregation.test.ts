@@ -112,4 +112,42 @@ describe('segregation(book)', () => {
     expect(straying?.questions).toMatchObject({misscored: [], parents: [{bird: {id: 'D'}, role: 'sire', cross: 'P/P × p+/p+'}], rule: {otherMatings: 1, straying: 0}})
     expectClose(straying?.questions?.parents[0]?.times ?? NaN, 2 ** 12, 1e-6, {})
   })
+
+  it('puts matings known by their recessives and others of the cross into one sum', () => {
+    // 12 chicks of two tested carriers and a brood of three that was noticed: worked apart in Python 3 with fractions
+    const {findings: {segregation}} = heredityBook([tested('A', 'male', 'P/p+'), tested('B', 'female', 'P/p+'), 'C female - - comb=pea', ...pair(12, 'A', 'B', [10, 2]), ...pair(3, 'A', 'C', [0, 3])])
+    expect(segregation.crosses).toMatchObject([{how: 'summed', byRecessives: 1, matings: [{counts: [10, 2]}, {counts: [0, 3]}]}])
+    expectClose(segregation.crosses[0]?.p ?? NaN, 0.751725889541, 1e-12, {})
+  })
+
+  it('keeps misscoring in the ratio of a mating known by its recessives', () => {
+    const comb = COMB.replace('required: yes', 'required: yes\nmisscoring: 1%')
+    const {findings: {segregation}} = heredityBook(['A male - - comb=pea', 'B female - - comb=pea', ...pair(16, 'A', 'B', [11, 5])], undefined, {'traits/comb.md': comb})
+    const [test] = segregation.matings
+    expect(test).toMatchObject({how: 'given one recessive', ratio: [expect.closeTo(0.745, 12), expect.closeTo(0.255, 12)]})
+    // n p / (1 − qⁿ)
+    expectClose(test?.expected[1] ?? NaN, 16 * 0.255 / (1 - 0.745 ** 16), 1e-12, {})
+  })
+
+  it('expects as many recessives as come, of broods that were found by them', () => {
+    // law: forty pea cocks of a strain half and half, each with a tested carrier and four chicks, drawn with a fixed seed
+    let at = 4711
+    const draw = (): number => {
+      at = at * 16807 % 2147483647
+      return at / 2147483647
+    }
+    const lines = Array.from({length: 40}, (_, index) => index).flatMap(index => {
+      const carries = draw() < 2 / 3, singles = Array.from({length: 4}, () => carries && draw() < 1 / 4).filter(Boolean).length
+      return [`M${index} male - - comb=pea`, tested(`F${index}`, 'female', 'P/p+'), ...pair(4, `M${index}`, `F${index}`, [4 - singles, singles])]
+    })
+    const {findings: {segregation}} = heredityBook(lines), [cross] = segregation.crosses, tests = segregation.matings
+    const came = tests.reduce((sum, {counts}) => sum + (counts[1] ?? 0), 0), fits = tests.map(({conditional}) => conditional?.fit)
+    const mean = fits.reduce((sum, fit) => sum + (fit?.expected ?? NaN), 0), deviation = Math.sqrt(fits.reduce((sum, fit) => sum + (fit?.variance ?? NaN), 0))
+    expect(tests.length).toBeGreaterThan(10)
+    expect(Math.abs(came - mean)).toBeLessThan(2 * deviation)
+    expect(cross?.p).toBeGreaterThan(0.05)
+    expect(tests.length + segregation.untested.reduce((sum, {unsure}) => sum + unsure, 0) / 4).toBe(40)
+    // held to the plain ratio such broods seem to throw too many
+    expect(came - tests.length).toBeGreaterThan(2 * Math.sqrt(tests.length * 4 * 3 / 16))
+  })
 })
