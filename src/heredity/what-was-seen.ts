@@ -115,7 +115,7 @@ export function whatWasSeen(flock: Flock, blocks: readonly GeneBlock[], slack: n
   }
 }
 
-/** The rules that ask nothing of other loci than these: with its lethal ones those that may come before them. */
+/** The rules that ask nothing of other loci than these. All lethal ones of the trait are among them, and they go before any that are left out. */
 function rulesAt({loci, rules}: LookRules, of: readonly number[]): LookRules['rules'] {
   return rules.filter(({patterns}) => patterns.every((pattern, place) => pattern === null || of.includes(loci[place] ?? -1)))
 }

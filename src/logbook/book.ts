@@ -123,7 +123,7 @@ export interface Trait extends Written {
   readonly fromFirstEgg: boolean
   /** those it names and those its rules name: the same things as in the book's `loci` */
   readonly loci: readonly Locus[]
-  /** first match wins; empty where no rules are known */
+  /** first match wins, lethal ones before all others; empty where no rules are known */
   readonly shows: readonly Rule[]
   /** true state → scored state → chance; empty when none is stated */
   readonly misscoring: ReadonlyMap<string, ReadonlyMap<string, number>>

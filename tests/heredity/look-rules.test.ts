@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {genotypesAt, readGenotype} from '../../src/heredity/genotype-notation.ts'
 import type {Alleles, Locus} from '../../src/heredity/locus.ts'
-import {lookOf, type LookRules} from '../../src/heredity/look-rules.ts'
+import {lethalFirst, lookOf, type LookRules} from '../../src/heredity/look-rules.ts'
 import {expectClose} from '../expect-close.ts'
 
 interface Line {
@@ -85,6 +85,13 @@ describe('lookOf', () => {
   it('keeps what never hatches apart: 1 lethal, 2 short, 1 long', () => {
     const legs = rulesOf([Cp], ['short', 'long'], [{fits: {Cp: 'Cp/Cp'}, is: 'lethal'}, {fits: {Cp: 'Cp/_'}, is: 'short'}, {fits: {}, is: 'long'}])
     expect(chicksOf(legs, [HET], [HET])).toEqual({lethal: 1 / 4, short: 1 / 2, long: 1 / 4})
+  })
+
+  it('lets what kills go before every look, wherever its rule stands', () => {
+    const legs = rulesOf([R, Cp], ['rose short', 'short', 'long'], [{fits: {R: 'R/_', Cp: 'Cp/_'}, is: 'rose short'}, {fits: {Cp: 'Cp/Cp'}, is: 'lethal', penetrance: 0.75}, {fits: {Cp: 'Cp/_'}, is: 'short'}, {fits: {}, is: 'long'}])
+    expect(lookOf(legs, [HET, [0, 0]], 'male')).toEqual({states: new Float64Array([0.25, 0, 0]), lethal: 0.75, unsaid: 0})
+    expect(lookOf(legs, [[1, 1], [0, 0]], 'male')).toEqual({states: new Float64Array([0, 0.25, 0]), lethal: 0.75, unsaid: 0})
+    expect(lethalFirst(legs.rules).map(({is}) => is)).toEqual(['lethal', 0, 1, 2])
   })
 
   it('says nothing of what no rule names, and of a sex that cannot show it, unless it kills', () => {

@@ -3,6 +3,7 @@ import type {Flock, HeritableTrait, Reading} from '../../src/heredity/flock.ts'
 import {geneBlocks} from '../../src/heredity/gene-block.ts'
 import type {GenotypePattern} from '../../src/heredity/genotype-notation.ts'
 import type {Locus} from '../../src/heredity/locus.ts'
+import {lookOf} from '../../src/heredity/look-rules.ts'
 import {whatWasSeen} from '../../src/heredity/what-was-seen.ts'
 import type {Animal} from '../../src/pedigree/pedigree.ts'
 import {KINDS} from './random-flock.ts'
@@ -50,6 +51,14 @@ describe('whatWasSeen(flock, blocks, slack)', () => {
     expect(seenOf(flockOf('walnut', 'male', [])).together(0)).toBeNull()
   })
 
+  it('counts a chick as dead by the lethal rule, though a look at another locus stands before it', () => {
+    const loci: readonly Locus[] = [{symbol: 'R', on: 'autosome', alleles: ['R', 'r+']}, {symbol: 'Cp', on: 'autosome', alleles: ['Cp', 'cp+']}]
+    const rule = (patterns: readonly (GenotypePattern | null)[], is: number | 'lethal') => ({patterns, is, sex: null, penetrance: 1})
+    const look = {loci: [0, 1], states: ['rose', 'short', 'long'], seenIn: null, rules: [rule([[0, 'any'], null], 0), rule([null, [0, 0]], 'lethal'), rule([null, [0, 'any']], 1), rule([null, null], 2)]}
+    const flock: Flock = {...flockOf('an autosomal dominant', 'male', []), loci, linkages: [], traits: [{look, misscoring: sure(3)}]}
+    expect([...seenOf(flock).hatching(1, 'male')]).toEqual([0, 1, 1])
+    expect(lookOf(look, [[0, 0], [0, 0]], 'male').lethal).toBe(1)
+  })
   it('says which chicks never hatch, and will not have a lethal rule over loci that are not linked', () => {
     expect([...seenOf(flockOf('a lethal double dominant', 'male', [])).hatching(0, 'male')]).toEqual([0, 1, 1])
     const two: Locus[] = [{symbol: 'A', on: 'autosome', alleles: ['A', 'a+']}, {symbol: 'B', on: 'autosome', alleles: ['B', 'b+']}]

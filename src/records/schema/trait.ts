@@ -41,7 +41,7 @@ const trait = object('a trait', {
   'scored-from': optional(age, 'The age from which it can be scored; earlier scores are shown and not counted.'),
   'seen-in': optional(seenIn, 'Which birds can show it.'),
   loci: optional(traitLoci, 'The loci behind it: symbols of the reference of chicken loci, as [R, P], or each written out.'),
-  shows: optional(rules, 'Which genotypes look like what; the first match wins, _ is any allele, - a hen’s missing one. Not needed where the reference has rules for these states.'),
+  shows: optional(rules, 'Which genotypes look like what; the first match wins, after those that are lethal, wherever they stand; _ is any allele, - a hen’s missing one. Every genotype should come to a rule: a last one with _/_ takes all that is left. Not needed where the reference has rules for these states.'),
   misscoring: optional(byForm({
     text: chance,
     map: mapOf('true looks with what they are mistaken for', mapOf('scored looks with their chances', chance)),
