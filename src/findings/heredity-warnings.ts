@@ -1,9 +1,16 @@
-import {impossibleFamily} from '../logbook/inspect/impossible-family.ts'
+import {writePattern} from '../heredity/genotype-notation.ts'
+import type {Strain, Trait} from '../logbook/book.ts'
+import {contraryLooks, impossibleFamily, type DoubtedLook} from '../logbook/inspect/impossible-family.ts'
 import {likelyWrongParent, unlikelyParent} from '../logbook/inspect/likely-wrong-parent.ts'
-import type {Slip} from '../records/problem.ts'
+import {testUnlikely} from '../logbook/inspect/test-contradicted.ts'
+import {testSpot} from '../logbook/test-spot.ts'
+import {inside, type Slip} from '../records/problem.ts'
+import {chickWords, likeliestWrong, lookWords, plainContradictions, plainlyAt, unlikelyTests} from './contradictions.ts'
 import type {DoubtedChick, Explanation} from './impossible-families.ts'
 import type {Chick} from './ladder-chicks.ts'
 import type {LikeliestParent} from './likeliest-sire.ts'
+import type {LocusGroup} from './locus-groups.ts'
+import type {ScoreDoubt} from './score-doubt.ts'
 import type {Findings} from './study.ts'
 
 /** A score that is wrong with a smaller chance is listed on the site, and no warning. */
@@ -13,36 +20,78 @@ const WRONG_PARENT_FROM = 200
 /** A parent that had so much by the records and has so little left is likely wrong. */
 const WAS_ALL_BUT_SURE = 0.8, IS_UNLIKELY = 0.05
 
-/** What only the working of heredity can find wrong with the records: a warning for each chick, at its own line. */
-export function heredityWarnings({impossibleFamilies, likeliestSires}: Pick<Findings, 'impossibleFamilies' | 'likeliestSires'>): readonly Slip[] {
-  return [...impossibleFamilies.flatMap(warningsOf), ...likeliestSires.moved.flatMap(unlikelyOf)]
+/**
+ * What only the working of heredity can find wrong with the records: a warning for each chick or test, at its own line. Where a record that plainly
+ * contradicts another is at the bottom of it, linking has said so already, and nothing more is said.
+ */
+export function heredityWarnings(findings: Pick<Findings, 'book' | 'heredity' | 'pedigree' | 'impossibleFamilies' | 'likeliestSires'>): readonly Slip[] {
+  const plain = plainContradictions(findings.book), {covers} = plain, {groups} = findings.heredity
+  const tests = groups.flatMap(group => unlikelyTests(findings, group).map(test => ({...test, group})))
+  const families = findings.impossibleFamilies.map(doubted => ({...doubted, doubts: doubted.doubts.filter(({trait}) => !covers(doubted.chick, trait) && !tests.some(({bird, locus}) => bird === doubted.chick && trait.loci.includes(locus)))}))
+    .map(doubted => ({doubted, warnings: warningsOf(doubted)}))
+  const isTold = (group: LocusGroup): boolean => plainlyAt(plain, group) || tests.some(test => test.group === group) || families.some(({doubted, warnings}) => warnings.length > 0 && doubted.doubts.some(({trait}) => group.traits.includes(trait)))
+  return [
+    ...tests.map(({bird, locus, written, chance}) => testUnlikely(testSpot(bird, locus), bird.band, locus, written, chance)),
+    ...families.flatMap(({warnings}) => warnings),
+    ...groups.filter(group => !isTold(group)).flatMap(group => oneOfThese(group, likeliestWrong(findings, group))),
+    ...findings.likeliestSires.moved.filter(({chick}) => ![...chick.looks.keys()].some(trait => covers(chick, trait))).flatMap(unlikelyOf),
+  ]
+}
+
+/** Of a group that contradicts itself where nothing is likelier wrong than right: at the likeliest, with the others beside it. */
+function oneOfThese({loci}: LocusGroup, doubts: readonly ScoreDoubt[]): readonly Slip[] {
+  const [first, ...others] = doubts
+  return first ? [contraryLooks(first.score.at, loci.map(({symbol}) => symbol), doubts.map(doubt => ({look: lookWords(doubt), wrong: doubt.wrong})), others.map(doubt => ({at: doubt.score.at, note: `${lookWords(doubt)}, stands here`})))] : []
 }
 
 function warningsOf(doubted: DoubtedChick): readonly Slip[] {
   const {chick, doubts, explanations} = doubted
-  const related = parentsOf(chick), best = explanations.find(isParent), [first] = doubts
+  const best = explanations.find(isParent), [first] = doubts
   if (!first || first.wrong < WARNED_FROM) return []
   if (best && (best.times === null || best.times >= WRONG_PARENT_FROM)) {
     const looks = doubts.map(({score, trait}) => `${trait.name} ${score.value}`).join(', ')
-    return [likelyWrongParent(chick.at, wordsOf(chick), looks, {band: best.bird.band, role: best.kind, times: best.times}, related)]
+    return [likelyWrongParent(chick.at, chickWords(chick), looks, {band: best.bird.band, role: best.kind, times: best.times}, parentsOf(chick, first.trait))]
   }
   return doubts.filter(({wrong}) => wrong >= WARNED_FROM).map(({trait, score, instead, wrong, given, impossible}) =>
-    impossibleFamily(chick.at, {chick: wordsOf(chick), trait: trait.name, scored: String(score.value), instead, wrong, given, neverWrong: impossible},
-      best?.times ? `with ${best.bird.band} as its ${best.kind} all that was seen is ${Math.round(best.times)} times likelier` : null, related))
+    impossibleFamily(chick.at, {chick: chickWords(chick), several: chick.count > 1, trait: trait.name, scored: String(score.value), instead, wrong, given, neverWrong: impossible, resting: restingOn(chick, trait)},
+      best?.times ? `with ${best.bird.band} as its ${best.kind} all that was seen is ${Math.round(best.times)} times likelier` : null, [...parentsOf(chick, trait), ...strainOf(chick, trait)]))
+}
+
+/** A founder has no parents in the book: what its strain is said to be speaks for it, or else its chicks. */
+function restingOn(chick: Chick, trait: Trait): DoubtedLook['resting'] {
+  if (chick.parentage.kind !== 'founder') return {on: 'parents'}
+  const strain = strainTold(chick, trait)
+  return strain ? {on: 'strain', strain: strain.id} : {on: 'chicks'}
+}
+
+/** The strain of a founder, where its record says anything of the trait. */
+function strainTold(chick: Chick, trait: Trait): Strain | null {
+  const strain = chick.parentage.kind !== 'founder' ? null : chick.kind === 'bird' ? chick.strain ?? chick.hatch?.strain : chick.hatch?.strain
+  return strain && (strain.trueFor.has(trait) || trait.loci.some(({symbol}) => strain.alleles.has(symbol))) ? strain : null
+}
+
+function strainOf(chick: Chick, trait: Trait): NonNullable<Slip['related']> {
+  const strain = strainTold(chick, trait)
+  return strain ? [{at: strain.trueFor.has(trait) ? inside(strain.at, 'true-for', trait.id) : inside(strain.at, 'alleles'), note: `what ${strain.id} is said to be stands here`}] : []
 }
 
 function unlikelyOf({chick, role, candidates}: LikeliestParent): readonly Slip[] {
   const fallen = candidates.find(({bird, recorded, now}) => bird !== null && recorded >= WAS_ALL_BUT_SURE && now <= IS_UNLIKELY), [likeliest] = candidates
   if (!fallen?.bird || !likeliest) return []
-  return [unlikelyParent(chick.at, wordsOf(chick), role, {band: fallen.bird.band, recorded: fallen.recorded, now: fallen.now}, likeliest.bird?.band ?? 'a bird outside the book', [{at: fallen.bird.at, note: `${fallen.bird.band} stands here`}])]
+  return [unlikelyParent(chick.at, chickWords(chick), role, {band: fallen.bird.band, recorded: fallen.recorded, now: fallen.now}, likeliest.bird?.band ?? 'a bird outside the book', [{at: fallen.bird.at, note: `${fallen.bird.band} stands here`}])]
 }
 
 const isParent = (explanation: Explanation): explanation is Exclude<Explanation, {readonly kind: 'misscored'}> => explanation.kind !== 'misscored'
 
-const wordsOf = (chick: Chick): string => (chick.kind === 'bird' ? chick.band : `${chick.count === 1 ? 'a chick' : `${chick.count} chicks`} of hatch ${chick.hatch?.id ?? ''}`)
-
-/** Where the parents stand, when they are known. */
-function parentsOf({parentage: {kind, pairs: [pair]}}: Chick): NonNullable<Slip['related']> {
+/** Where the parents stand, when they are known, with what tests found of them: a test of a parent may be what is wrong. */
+function parentsOf({parentage: {kind, pairs: [pair]}}: Chick, {loci}: Trait): NonNullable<Slip['related']> {
   if (kind !== 'known' || !pair) return []
-  return ([['sire', pair.sire], ['dam', pair.dam]] as const).flatMap(([role, bird]) => (bird ? [{at: bird.at, note: `${bird.band}, its ${role}, stands here`}] : []))
+  return ([['sire', pair.sire], ['dam', pair.dam]] as const).flatMap(([role, bird]) => {
+    if (!bird) return []
+    const tests = loci.flatMap(locus => {
+      const pattern = bird.tested.get(locus)
+      return pattern ? [`${locus.symbol} ${writePattern(pattern, locus)}`] : []
+    })
+    return [{at: bird.at, note: `${bird.band}, its ${role}${tests.length > 0 ? `, tested ${tests.join(' and ')}` : ''}, stands here`}]
+  })
 }

@@ -24,7 +24,10 @@ export interface GeneBlock {
 export type Genotype = readonly [number, number | null]
 
 /** Loci that linkage joins make one block, along the chromosome; all of the Z make one. Others stand alone. */
-export function geneBlocks(loci: readonly Locus[], linkages: readonly Linkage[]): readonly GeneBlock[] {
+export const geneBlocks = (loci: readonly Locus[], linkages: readonly Linkage[]): readonly GeneBlock[] => orderAlong(loci, linkages).map(members => geneBlock(members, loci, linkages))
+
+/** The loci of each block by their numbers, in the order in which they are taken to lie. */
+export function orderAlong(loci: readonly Locus[], linkages: readonly Linkage[]): readonly (readonly number[])[] {
   const blockOf = loci.map((_, index) => index)
   const join = (a: number, b: number): void => {
     const [from, to] = [blockOf[a], blockOf[b]]
@@ -33,11 +36,12 @@ export function geneBlocks(loci: readonly Locus[], linkages: readonly Linkage[])
   for (const {loci: [a, b]} of linkages) join(a, b)
   const onZ = loci.flatMap(({on}, index) => (on === 'Z' ? [index] : []))
   for (const index of onZ) join(onZ[0] ?? index, index)
-  return [...new Set(blockOf)].map(block => geneBlock(alongChromosome(loci.flatMap((_, index) => (blockOf[index] === block ? [index] : [])), linkages), loci, linkages))
+  return [...new Set(blockOf)].map(block => alongChromosome(loci.flatMap((_, index) => (blockOf[index] === block ? [index] : [])), linkages))
 }
 
 /**
- * The order of linked loci: each next to the one it crosses over with least, beginning at an end of the chain. Two that no record joins cross over freely.
+ * The order of linked loci: each next to the one it crosses over with least, beginning at an end of the chain. Two that no record joins cross over freely;
+ * a linkage of two that come to lie apart is not reckoned with (`strayLinkages` finds those that contradict the order).
  */
 function alongChromosome(members: readonly number[], linkages: readonly Linkage[]): readonly number[] {
   const near = [...linkages].filter(({loci: [a, b]}) => members.includes(a) && members.includes(b)).sort((x, y) => x.recombination - y.recombination)

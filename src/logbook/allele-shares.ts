@@ -39,11 +39,16 @@ function leftBy({trueFor}: Strain, locus: Locus): readonly number[] {
  * than half of such birds show the state. Null where the trait's rules do not name the locus, or have too many loci to try them all.
  */
 export function allelesTrueFor(trait: Trait, state: string, locus: Locus): readonly number[] | null {
-  const rules = trait.loci.includes(locus) ? lookRulesOf(trait) : null
-  const pure = rules && pureGenotypes(trait.loci)
-  if (!rules || !pure) return null
-  const place = trait.loci.indexOf(locus), number = trait.states.indexOf(state)
-  return [...new Set(pure.filter(alleles => breedsTrue(rules, trait.loci, alleles, number)).map(alleles => alleles[place] ?? 0))].sort((a, b) => a - b)
+  if (!trait.loci.includes(locus)) return null
+  const place = trait.loci.indexOf(locus)
+  const pure = trueBreedingGenotypes(trait, state)
+  return pure && [...new Set(pure.map(alleles => alleles[place] ?? 0))].sort((a, b) => a - b)
+}
+
+/** The same whole: each an allele for every locus of the trait. Null as there. */
+export function trueBreedingGenotypes(trait: Trait, state: string): readonly (readonly number[])[] | null {
+  const rules = lookRulesOf(trait), pure = rules && pureGenotypes(trait.loci), number = trait.states.indexOf(state)
+  return rules && pure ? pure.filter(alleles => breedsTrue(rules, trait.loci, alleles, number)) : null
 }
 
 /** One allele for each locus, in every combination. */

@@ -3,7 +3,7 @@
  *
  *     written out in a trait  ▸  the project's own loci/<symbol>.md  ▸  the reference that ships with the house
  */
-import {nearSymbols} from '../records/near.ts'
+import {near, nearSymbols, slipsBetween} from '../records/near.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {LocusNamed} from '../records/schema/loci.ts'
 import type {LocusRecord} from '../records/schema/locus.ts'
@@ -19,6 +19,8 @@ export interface Loci {
   get(symbol: string): Locus | undefined
   readonly symbols: readonly string[]
   readonly record: LocusRecords
+  /** Does a trait name it, or one a slip away from it, that nothing describes? That is said at the trait, and not again where it is used. */
+  isMissed(symbol: string): boolean
 }
 
 export function linkLoci(bench: Bench): Loci {
@@ -29,20 +31,27 @@ export function linkLoci(bench: Bench): Loci {
   }
   const named = new Map<string, LocusNamed[]>()
   for (const entry of bench.records.trait.flatMap(({data}) => data.loci ?? [])) named.set(entry.symbol, [...named.get(entry.symbol) ?? [], entry])
-  const all = new Map<string, BookLocus>()
+  const all = new Map<string, BookLocus>(), missed: string[] = [], used = usedSymbols(bench).filter(symbol => !named.has(symbol) && (own.has(symbol) || bench.reference.symbols.includes(symbol)))
   for (const [symbol, entries] of named) {
     const told = record(symbol)
-    const locus = locusOf(symbol, entries, told?.record.data ?? null, bench)
+    const locus = locusOf(symbol, entries, told?.record.data ?? null, used, bench)
+    if (!locus) missed.push(symbol)
     if (locus) all.set(symbol, {locus, known: told && knownOf(told.record, told.from)})
   }
   return {
     all, record, symbols: [...all.keys()], get: symbol => all.get(symbol)?.locus,
+    isMissed: symbol => missed.includes(symbol) || (!named.has(symbol) && missed.some(each => slipsBetween(symbol, each) !== null)),
     linkages: linkagesOf({all, named, record, isKnown: symbol => all.has(symbol) || own.has(symbol) || bench.reference.symbols.includes(symbol)}, bench),
   }
 }
 
+/** The loci that strains and tests name. */
+const usedSymbols = ({records: {strain, bird, hatch}}: Bench): readonly string[] => [...new Set([
+  ...strain.flatMap(({data}) => data.alleles ?? []), ...bird.flatMap(({data}) => data.tested ?? []), ...hatch.flatMap(({data}) => data.chicks ?? []).flatMap(({tested}) => tested ?? []),
+].map(({key}) => key))]
+
 /** The locus as the first trait that writes it out has it, the rest from its record; null, and a slip, where nothing describes it. */
-function locusOf(symbol: string, entries: readonly LocusNamed[], record: LocusRecord | null, bench: Bench): Locus | null {
+function locusOf(symbol: string, entries: readonly LocusNamed[], record: LocusRecord | null, used: readonly string[], bench: Bench): Locus | null {
   const stated = {
     on: entries.find(entry => entry.on !== undefined), alleles: entries.find(entry => entry.alleles !== undefined),
   }
@@ -55,7 +64,10 @@ function locusOf(symbol: string, entries: readonly LocusNamed[], record: LocusRe
   const on = stated.on?.on ?? record?.on, alleles = stated.alleles?.alleles ?? record?.alleles
   if (on !== undefined && alleles !== undefined) return {symbol, on, alleles}
   const [first] = entries
-  if (first && !bench.isFaulty(`loci/${symbol}.md`)) bench.note(unknownLocus(symbol, first.keyAt, nearSymbols(symbol, bench.reference.symbols), 'named'))
+  if (first && !bench.isFaulty(`loci/${symbol}.md`)) {
+    const likely = nearSymbols(symbol, bench.reference.symbols)
+    bench.note(unknownLocus(symbol, first.keyAt, likely.length > 0 ? likely : near(symbol, used), 'named'))
+  }
   return null
 }
 

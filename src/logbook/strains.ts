@@ -51,7 +51,7 @@ function noteAlleles({data}: RecordOf<'strain'>, loci: Loci, bench: Bench): void
     if (Math.abs(sum - 1) > SLACK) bench.note(chancesDoNotSum(at, sum, `the alleles of ${key}`))
     const locus = loci.get(key)
     for (const allele of value) if (locus && !locus.alleles.includes(allele.key)) bench.note(unknownAllele(allele.key, locus, allele.keyAt))
-    if (!locus && !bench.hasFaultyIn('traits/') && !bench.isFaulty(`loci/${key}.md`)) bench.note({...unknownLocus(key, keyAt, nearSymbols(key, loci.symbols)), severity: 'warning'})
+    if (!locus && !loci.isMissed(key) && !bench.hasFaultyIn('traits/') && !bench.isFaulty(`loci/${key}.md`)) bench.note({...unknownLocus(key, keyAt, nearSymbols(key, loci.symbols)), severity: 'warning'})
   }
 }
 

@@ -14,7 +14,7 @@ export function testedOf(tellings: readonly Telling[], loci: Loci, bench: Bench)
   return new Map(tests.flatMap(({key, value, at, keyAt}) => {
     const locus = loci.get(key)
     if (!locus) {
-      if (!bench.hasFaultyIn('traits/') && !bench.isFaulty(`loci/${key}.md`)) bench.note(unknownLocus(key, keyAt, nearSymbols(key, loci.symbols)))
+      if (!loci.isMissed(key) && !bench.hasFaultyIn('traits/') && !bench.isFaulty(`loci/${key}.md`)) bench.note(unknownLocus(key, keyAt, nearSymbols(key, loci.symbols)))
       return []
     }
     const pattern = readPattern(value, locus, at, bench.note)

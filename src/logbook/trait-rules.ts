@@ -1,6 +1,6 @@
 /** The rules of a trait's inheritance: its own, read for its loci, else those that the records of its loci have for its states. */
 import type {GenotypePattern} from '../heredity/genotype-notation.ts'
-import {nearSymbols} from '../records/near.ts'
+import {near, nearSymbols} from '../records/near.ts'
 import {inside, type Note, type Spot} from '../records/problem.ts'
 import {LETHAL} from '../records/schema/loci.ts'
 import type {LocusRecord} from '../records/schema/locus.ts'
@@ -14,14 +14,14 @@ import {readPattern} from './read-pattern.ts'
 
 type RuleRead = NonNullable<TraitRecord['shows']>[number]
 
-/** Rules of which one cannot be read are none: what the others say without it would be wrong. */
+/** Rules of which one cannot be read are none: what the others say without it would be wrong; and so it is where a locus that the trait names is missing. */
 export function traitRules(data: TraitRecord, trait: Trait, loci: Loci, note: Note): readonly Rule[] {
   if (data.shows !== undefined) {
     const read = data.shows.map((rule, index) => ruleOf(rule, inside(trait.at, 'shows', index), trait, loci, note))
     const whole = read.filter(rule => rule !== null)
     return whole.length === read.length ? whole : []
   }
-  if (trait.loci.length === 0 || trait.states.length === 0) return []
+  if (trait.loci.length === 0 || trait.states.length === 0 || trait.loci.length < (data.loci ?? []).length) return []
   const offered = rulesOffered(trait.loci, loci)
   const fitting = offered.filter(({states}) => states.every(state => trait.states.includes(state)))
   const [most] = fitting.toSorted((a, b) => b.states.length - a.states.length)
@@ -32,18 +32,24 @@ export function traitRules(data: TraitRecord, trait: Trait, loci: Loci, note: No
 function ruleOf({is, sex, penetrance, others}: RuleRead, at: Spot, trait: Trait, loci: Loci, note: Note): Rule | null {
   let whole = true
   if (is !== LETHAL && !trait.states.includes(is)) {
-    note(unknownState(trait, is, inside(at, 'is')))
+    note(unknownState(trait, is, inside(at, 'is'), [LETHAL]))
     whole = false
   }
   const patterns: [Locus, GenotypePattern][] = []
   for (const {key, value, at: spot, keyAt} of others) {
     const locus = loci.get(key)
     const pattern = locus ? readPattern(value, locus, spot, note) : null
-    if (!locus) note(unknownLocus(key, keyAt, nearSymbols(key, loci.symbols)))
+    if (!locus && !loci.isMissed(key)) note(unknownLocus(key, keyAt, nearestOf(key, trait, loci)))
     if (locus && pattern) patterns.push([locus, pattern])
     else whole = false
   }
   return whole ? {patterns: new Map(patterns), is, sex: sex ?? null, penetrance: penetrance ?? 1, from: 'project'} : null
+}
+
+/** Of a short list, the trait's own loci, one that is a letter away is likely meant. */
+function nearestOf(symbol: string, {loci: own}: Trait, {symbols}: Loci): readonly string[] {
+  const likely = nearSymbols(symbol, symbols)
+  return likely.length > 0 ? likely : near(symbol, own.map(locus => locus.symbol))
 }
 
 interface Offered {

@@ -24,6 +24,19 @@ describe('heredityWarnings(findings)', () => {
     expect(more).toEqual([])
     expect(only).toMatchObject({code: 'likely-wrong-parent', reason: 'A is written as the sire of d with 90%; by the looks of them all it is less than 1%, and the likeliest is D'})
   })
+  it('names the looks of which one must be wrong, once, where none is likelier wrong than right', () => {
+    const {findings} = heredityBook(['A male - - comb=single', 'B female - - comb=single', 'c male A B comb=pea'])
+    const [only, ...more] = heredityWarnings(findings)
+    expect(more).toEqual([])
+    expect(only).toMatchObject({code: 'impossible-family', severity: 'warning', at: {file: 'birds/A.md', path: ['comb']}})
+    expect(only?.reason).toMatch(/^the looks on record contradict each other at P, though no score is allowed to be wrong; likeliest to be so are A, scored single in Comb \(wrong with \d+%\); B, scored single in Comb \(wrong with \d+%\); c, scored pea in Comb \(wrong with \d+%\)$/)
+  })
+  it('names the test of a parent beside a chick that its parents cannot have', () => {
+    const {findings} = heredityBook(['A male - - tested={P:~p+/p+}', 'B female - - comb=single', 'c male A B comb=single', 'd male A B comb=single', 'x male A B comb=pea'], undefined, {'traits/comb.md': withError(COMB)})
+    const [only, ...more] = heredityWarnings(findings)
+    expect(more).toEqual([])
+    expect(only?.related?.map(({note}) => note)).toEqual(['A, its sire, tested P p+/p+, stands here', 'B, its dam, stands here'])
+  })
   it('is silent on a book that fits', () => expect(warningsOf(['c female A B comb=single ground=gold', 'd male D B comb=pea ground=silver'])).toEqual([]))
   it('counts the chicks of a tally', () => {
     const {problems} = inspectFiles(around({

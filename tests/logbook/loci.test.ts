@@ -65,8 +65,17 @@ describe('a locus that a trait names', () => {
 
   it('is a slip where nothing describes it, once', () => {
     const {problems: found} = linkFiles(around({'traits/head.md': trait('pea, single', 'loci: [p]'), 'traits/other.md': trait('a, b', 'loci: [Qq]', 'shows: [{Qq: Q/Q, is: a}]')}))
-    expect(codesAt(found)).toEqual(['traits/head.md:4 unknown-locus', 'traits/other.md:4 unknown-locus', 'traits/other.md:5 unknown-locus'])
+    expect(codesAt(found)).toEqual(['traits/head.md:4 unknown-locus', 'traits/other.md:4 unknown-locus'])
     expect(found[0]?.remedy).toContain('did you mean P')
+  })
+
+  it('is said where it is named, and not again by strains, tests and rules that use it, nor as looks without a genotype', () => {
+    const {problems: found} = linkFiles(around({
+      'traits/comb.md': trait('walnut, rose, pea, single', 'loci: [R, Pq]'), 'strains/fell-buff.md': '---\nname: Fell Buff\nrole: donor\nalleles: {P: {P: 100%}}\n---\n',
+      'birds/B-9.md': '---\nband: B-9\nsex: female\nstrain: fell-buff\ntested: {Pq: P/P}\n---\n', 'strains/holm-white.md': '---\nname: Holm White\nrole: recurrent\n---\n',
+    }))
+    expect(codesAt(found)).toEqual(['traits/comb.md:4 unknown-locus'])
+    expect(found[0]?.remedy).toBe('did you mean P?')
   })
 
   it('is no second slip where its own record cannot be read', () => {

@@ -9,6 +9,7 @@ import * as classOfOtherSex from './class-of-other-sex.ts'
 import * as clauseUnknown from './clause-unknown.ts'
 import * as farFromTarget from './far-from-target.ts'
 import * as fileMisnamed from './file-misnamed.ts'
+import * as genotypeWithoutRule from './genotype-without-rule.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
 import * as henOnAutosome from './hen-on-autosome.ts'
@@ -23,6 +24,7 @@ import * as leftBeforeHatched from './left-before-hatched.ts'
 import * as lethalJoined from './lethal-joined.ts'
 import * as likelyWrongParent from './likely-wrong-parent.ts'
 import * as linkageImpossible from './linkage-impossible.ts'
+import * as linkageLeftAside from './linkage-left-aside.ts'
 import * as locusDescribedTwice from './locus-described-twice.ts'
 import * as loopInDescent from './loop-in-descent.ts'
 import * as maleLaid from './male-laid.ts'
@@ -43,13 +45,16 @@ import * as ruleNeverReached from './rule-never-reached.ts'
 import * as rulesWanting from './rules-wanting.ts'
 import * as sameName from './same-name.ts'
 import * as scoredAfterLeaving from './scored-after-leaving.ts'
+import * as scoringsContradict from './scorings-contradict.ts'
 import * as seenBeforeHatched from './seen-before-hatched.ts'
 import * as stateWithoutGenotype from './state-without-genotype.ts'
 import * as stepContradicted from './step-contradicted.ts'
 import * as tallyOverdrawn from './tally-overdrawn.ts'
+import * as testContradicted from './test-contradicted.ts'
 import * as testedImpossible from './tested-impossible.ts'
 import * as tooManyChicks from './too-many-chicks.ts'
 import * as tooManyEggs from './too-many-eggs.ts'
+import * as trueForContradicted from './true-for-contradicted.ts'
 import * as twiceInPen from './twice-in-pen.ts'
 import * as twoOrigins from './two-origins.ts'
 import * as unitMixed from './unit-mixed.ts'
@@ -76,7 +81,8 @@ export const RULES: readonly Rule[] = [
   noProject, sameName,
   unknownStrain, unknownTrait, unknownKeeper, unknownBand, unknownPen, unknownHatch, unknownTally, unknownJudge, unknownPhoto, unknownStep, unknownState, unknownLocus, unknownAllele,
   noTarget, unitMixed, clauseUnknown,
-  unreadableGenotype, henOnAutosome, locusDescribedTwice, linkageImpossible, rulesWanting, stateWithoutGenotype, ruleNeverReached, lethalJoined, lethalFixed, notFixed, testedImpossible,
+  unreadableGenotype, henOnAutosome, locusDescribedTwice, linkageImpossible, linkageLeftAside, rulesWanting, stateWithoutGenotype, genotypeWithoutRule, ruleNeverReached, lethalJoined, lethalFixed, notFixed, testedImpossible,
+  trueForContradicted, testContradicted, scoringsContradict,
   fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
   loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, chancesWanting, noneAtKeeper, maybeItself,
   kinshipTooHigh, kinshipContradicts, kinshipFollows, stepContradicted,

@@ -1,6 +1,6 @@
-import {inside} from '../../records/problem.ts'
 import {genotypesAt, matches, writePattern} from '../../heredity/genotype-notation.ts'
 import type {Linked} from '../linked.ts'
+import {testSpot} from '../test-spot.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const TRAIT = '---\nname: Ground\nstates: [silver, gold]\nloci:\n  S: {on: Z, alleles: [S, s+]}\nshows:\n  - {S: S/_, is: silver}\n  - {S: s+/_, is: gold}\n---\n'
@@ -20,9 +20,8 @@ export function check({bench, book, tellings}: Linked): void {
     if (sex === 'unknown') continue
     for (const [locus, pattern] of bird.tested) {
       if (genotypesAt(locus, sex).some(genotype => matches(pattern, genotype))) continue
-      const by = tellings.get(bird)?.findLast(({told}) => told.tested?.some(({key}) => key === locus.symbol))
       const text = writePattern(pattern, locus), [first = '_'] = text.split('/')
-      bench.note(slipOf(entry, inside(by?.at ?? bird.at, 'tested', locus.symbol), `${bird.band} is ${sex === 'female' ? 'a hen and has one Z' : 'a cock and has two Zs'}, which cannot be ${locus.symbol} ${text}`,
+      bench.note(slipOf(entry, testSpot(bird, locus, tellings.get(bird)), `${bird.band} is ${sex === 'female' ? 'a hen and has one Z' : 'a cock and has two Zs'}, which cannot be ${locus.symbol} ${text}`,
         sex === 'female' ? `write ${first}/-, or mend the sex` : `write ${first}/${first} or ${first}/_, or mend the sex`))
     }
   }

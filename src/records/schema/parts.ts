@@ -191,7 +191,7 @@ export const BIRD_FIELDS = {
   left: optional(left, 'When and how it left the flock, and why.'),
   step: optional(text('a step such as BC2'), 'The step you take it to be; compared with its descent.'),
   'first-egg': optional(date, 'When she first laid.'),
-  tested: optional(mapOf('loci with the genotype that a test found, such as {P: P/p+}', text('a genotype such as P/p+, P/_ or S/-')), 'What a DNA test found: taken as certain.'),
+  tested: optional(mapOf('loci with the genotype that a test found, such as {P: P/p+}', text('a genotype such as P/p+, P/_ or S/-')), 'What a DNA test found: taken as certain, unless the bird’s strain, look or parents leave no room for it, which is said as a problem.'),
   observations: optional(listOf(object('an observation', {
     on: optional(date, 'When.'),
     by: optional(reference('a keeper'), 'By whom.'),

@@ -1,0 +1,28 @@
+import {inside} from '../../records/problem.ts'
+import {contradictedStrains} from '../contradicted-strains.ts'
+import type {Linked} from '../linked.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
+
+const strain = (comb: string) => `---\nname: Fell Buff\nrole: donor\ntrue-for: {comb: ${comb}}\n---\n`
+const HEN = '---\nband: B-9\nsex: female\nstrain: fell-buff\ncomb: pea\n---\n'
+
+export const entry: ManualEntry = {
+  code: 'true-for-contradicted', severity: 'warning', title: 'A strain true for a look that none of its founders has',
+  cause: 'A strain is said to breed true for a look, and every bird of it that was scored looks otherwise. The strain is then likelier to be wrong than all its birds. What their chicks look like is not held against these until it is mended.',
+  remedy: 'Mend true-for; or, where the strain is right, see whether the birds are of another strain, or were scored wrongly.',
+  wrong: {'strains/fell-buff.md': strain('single'), 'birds/B-9.md': HEN},
+  right: {'strains/fell-buff.md': strain('pea'), 'birds/B-9.md': HEN},
+}
+
+/** So many founders are listed. */
+const LISTED = 5
+
+export function check({bench, book}: Linked): void {
+  for (const {strain: {id, at}, trait, state, founders} of contradictedStrains(book)) {
+    const looks = [...new Set(founders.map(({score}) => String(score.value)))].join(' or '), [only] = founders
+    bench.noteAbout(trait)(slipOf(entry, inside(at, 'true-for', trait.id),
+      `${id} is said to breed true for ${trait.name} ${state}, and ${founders.length === 1 ? `${only?.bird.band ?? ''}, the only bird of it that was scored, is` : `all ${founders.length} birds of it that were scored are`} ${looks}`,
+      `write ${trait.id}: ${looks.includes(' or ') ? '… as the strain is, or take it out' : looks}; if the strain is right, see whether ${founders.length === 1 ? 'the bird is' : 'these birds are'} of it, and how ${founders.length === 1 ? 'it was' : 'they were'} scored`,
+      ...founders.slice(0, LISTED).map(({bird, score}) => ({at: score.at, note: `${bird.band}, ${score.value}, stands here`}))))
+  }
+}
