@@ -1,4 +1,5 @@
 /** `pinfeather figures` of heredity: questions that must be told which birds, which locus, which looks. */
+import {contradictionsAt} from '../findings/contradictions.ts'
 import {hatchPlan} from '../findings/hatch-plan.ts'
 import {forecastTable, genotypesTable, hatchSizeTable, type HeredityQuestion} from '../findings/heredity-figures.ts'
 import type {FiguresTable} from '../findings/figures.ts'
@@ -132,8 +133,14 @@ function locusOf({book}: Findings, symbol: string | undefined, among: readonly L
   return locus
 }
 
-/** Where the records cannot be right as they stand the figures go on, and this is said. */
-function contradictions({heredity}: Findings, loci: readonly Locus[]): readonly string[] {
-  const groups = [...new Set(loci.map(locus => heredity.groupOf(locus)))].filter(group => heredity.worked(group).found.slack > 0)
-  return groups.map(group => `The looks on record contradict each other at ${group.loci.map(({symbol}) => symbol).join(', ')}: one score in a thousand is taken to be wrong.`)
+/** So many of the records that are at fault are named. */
+const NAMED = 5
+
+/** Where the records cannot be right as they stand the figures go on, and this is said, with the birds whose records are at fault. */
+function contradictions(findings: Findings, loci: readonly Locus[]): readonly string[] {
+  const {heredity} = findings, groups = [...new Set(loci.map(locus => heredity.groupOf(locus)))].filter(group => heredity.worked(group).found.slack > 0)
+  return groups.map(group => {
+    const named = contradictionsAt(findings, group).slice(0, NAMED)
+    return `The records contradict each other at ${group.loci.map(({symbol}) => symbol).join(', ')}: ${named.length === 0 ? '' : `${named.join('; ')}. Until that is mended `}one score or test in a thousand is taken to be wrong${named.length === 0 ? '' : ', which moves the figures of other birds too'}.`
+  })
 }
