@@ -63,19 +63,23 @@ function worked(trait: Trait, group: LocusGroup, cross: Cross, sex: Sex): CrossR
   return others.every(({lethal}) => Math.abs(lethal - first.lethal) < ALIKE) ? first : {...first, lethal: null}
 }
 
-/** `P/p+ × p+/p+`, several loci side by side: `R/r+ P/p+ × r+/r+ p+/p+`. Loci that are not the trait's own stand there where both parents are known, and chicks die of what they have there or may. */
+/**
+ * `P/p+ × p+/p+`, several loci side by side: `R/r+ P/p+ × r+/r+ p+/p+`. Loci that are not the trait's own stand there where chicks die of what they have there, or
+ * may; with `?` where it is not known of a parent and the ratio cannot be told for it.
+ */
 export function writeCross(trait: Trait, group: LocusGroup, cross: Cross): string {
-  const {loci, told} = crossLoci(trait, group), own = trait.loci.length
-  const others = loci.slice(own, told).flatMap((locus, place) => {
-    const sire = cross.sire[own + place] ?? null, dam = cross.dam[own + place] ?? null
-    return sire && dam && new Set([...sire, ...dam].filter(allele => allele !== null)).size > 1 ? [{locus, sire, dam}] : []
+  const {loci, told} = crossLoci(trait, group)
+  const ratios = told > trait.loci.length ? (['male', 'female'] as const).map(sex => crossRatio(trait, group, cross, sex)) : []
+  const isUntold = ratios.includes(null), isLethal = ratios.some(ratio => ratio?.lethal !== 0)
+  const written = loci.slice(0, told).flatMap((locus, place) => {
+    const sire = cross.sire[place] ?? null, dam = cross.dam[place] ?? null
+    const isOpen = sire === null || dam === null, isMixed = new Set([...sire ?? [], ...dam ?? []].filter(allele => allele !== null)).size > 1
+    return place < trait.loci.length || (isOpen ? isUntold : isMixed && isLethal) ? [{locus, sire, dam}] : []
   })
-  const isLethal = others.length > 0 && (['male', 'female'] as const).some(sex => crossRatio(trait, group, cross, sex)?.lethal !== 0)
-  const written = [...trait.loci.map((locus, place) => ({locus, sire: cross.sire[place] ?? UNKNOWN, dam: cross.dam[place] ?? UNKNOWN})), ...isLethal ? others : []]
-  return `${written.map(({locus, sire}) => writeGenotype(sire, locus)).join(' ')} × ${written.map(({locus, dam}) => writeGenotype(dam, locus)).join(' ')}`
+  const side = (of: 'sire' | 'dam'): string => written.map(({locus, [of]: alleles}) => (alleles ? writeGenotype(alleles, locus) : '?')).join(' ')
+  return `${side('sire')} × ${side('dam')}`
 }
 
-const UNKNOWN: Alleles = [0, null]
 
 const sameLooks = (one: CrossRatio, other: CrossRatio): boolean =>
   Math.abs(one.unsaid - other.unsaid) < ALIKE && one.looks.every((share, state) => Math.abs(share - (other.looks[state] ?? 0)) < ALIKE)

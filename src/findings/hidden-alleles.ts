@@ -6,6 +6,7 @@ import type {Bird, Logbook, Strain, Trait} from '../logbook/book.ts'
 import {chanceExplained, hasAllele} from './chance-explained.ts'
 import {countedValue} from './counted-value.ts'
 import type {Heredity} from './heredity.ts'
+import {SURE} from './known-apart.ts'
 import type {Chick} from './ladder-chicks.ts'
 import {lookTells, type LookTells} from './look-tells.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
@@ -57,8 +58,6 @@ const WEIGHT = ['test', 'threw', 'given', 'not-given', 'chicks', 'strain', 'desc
 /** A chick that was rather misread stands behind clean ones. */
 const weightOf = (evidence: Evidence): number => (evidence.kind === 'threw' && evidence.believed < 0.5 ? WEIGHT.indexOf('chicks') + 0.5 : WEIGHT.indexOf(evidence.kind))
 const CERTAIN = 1 - 1e-12
-/** A genotype of a parent or a mate counts as known from this probability on. */
-const SURE = 0.99
 /** An allele that a look excludes is gone into from this chance on. */
 const NOTICED = 0.0005
 

@@ -1,5 +1,6 @@
 import type {Alleles} from '../heredity/locus.ts'
 import type {Bird, Pen, Trait} from '../logbook/book.ts'
+import {hasAllele} from './chance-explained.ts'
 import {countedValue} from './counted-value.ts'
 import {crossRatio, writeCross, type Cross, type CrossRatio} from './cross-ratio.ts'
 import type {Heredity} from './heredity.ts'
@@ -156,24 +157,19 @@ export function matingsApart(pedigree: PedigreeOfBook, heredity: Heredity, known
    * hides. That such a parent has its other allele must be known without these chicks: else one of each sort would have been needed to find it.
    */
   function recessiveOf({cross, sires, dams}: Family, trait: Trait, group: LocusGroup, apart: KnownOfBirds, {scored, pureLooks}: CrossRatio, counts: readonly number[]): number | null {
-    const hidden = new Set<number | null>()
+    if (trait.loci.length !== 1) return null
+    const hidden = new Set<number | null>(), place = group.loci.findIndex(locus => locus === trait.loci[0])
     for (const [birds, alleles] of [[sires, cross.sire[0]], [dams, cross.dam[0]]] as const) {
       for (const bird of birds) {
         const animal = pedigree.numberOf(bird)
-        if (surely(trait, group, apart, animal) === null) hidden.add(hiddenIn(alleles ?? null, allele => hasAllele(trait, group, apart, animal, allele)))
+        if (surely(trait, group, apart, animal) === null) hidden.add(hiddenIn(alleles ?? null, allele => hasAllele(apart.found.at(animal, place), allele)))
       }
     }
     const [allele = null] = hidden
-    if (trait.loci.length !== 1 || hidden.size !== 1 || allele === null) return null
+    if (hidden.size !== 1 || allele === null) return null
     const [told, ...more] = pureLooks.filter(({alleles: [only]}) => only === allele)
     return told && more.length === 0 && (counts[told.state] ?? 0) > 0 && (scored[told.state] ?? 0) < 1 - ALIKE ? told.state : null
   }
-}
-
-/** Chance that a bird has an allele at the first locus of a trait. */
-function hasAllele(trait: Trait, group: LocusGroup, {found}: KnownOfBirds, animal: number, allele: number): number {
-  const [locus] = trait.loci
-  return locus ? found.at(animal, group.loci.indexOf(locus)).reduce((sum, {is, probability}) => sum + (is.includes(allele) ? probability : 0), 0) : 0
 }
 
 /** Of a mixed bird that surely has one of its alleles, the other. */

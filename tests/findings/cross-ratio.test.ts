@@ -81,6 +81,12 @@ describe('crossRatio(trait, group, cross, sex)', () => {
       expect(ratio(rose, [mixed, null], [mixed, recessive], 'male', near).looks).toEqual([0.75, 0.25])
       expect(ratio(rose, [pure, null], [recessive, null], 'male', near)).toMatchObject({looks: [1, 0], lethal: null})
     })
+    it('and tells such crosses apart in writing', () => {
+      const near: LocusGroup = {traits: [rose, legs], loci: [R, Cp], linkages: [{loci: [0, 1], recombination: 0.1}]}
+      expect(writeCross(rose, near, {sire: [mixed, null], dam: [mixed, recessive]})).toBe('R/r+ × R/r+')
+      expect(writeCross(rose, near, {sire: [mixed, null], dam: [mixed, mixed]})).toBe('R/r+ ? × R/r+ Cp/cp+')
+      expect(writeCross(rose, near, {sire: [mixed, recessive], dam: [mixed, mixed]})).toBe('R/r+ × R/r+')
+    })
     it('but not one of a locus that goes its own way', () => {
       const apart: LocusGroup = {traits: [rose, legs], loci: [R, Cp], linkages: []}
       expect(ratio(rose, [mixed], [mixed], 'male', apart)).toMatchObject({looks: [0.75, 0.25], lethal: 0})
