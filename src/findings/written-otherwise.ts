@@ -46,6 +46,38 @@ export function timesLikelier({sires, dams}: WrittenOtherwise, from: {readonly s
   return found.map(({bird, role, chance}) => ({bird, role, times: asWritten > 1e-12 ? (chance / (OTHERWISE / count)) / (asWritten / (1 - OTHERWISE)) : null}))
 }
 
+/** A chick whose egg may be of another pen. */
+export interface OfOtherPens {
+  readonly animal: Animal
+  /** of each pen its hens, by their numbers; none stands in two */
+  readonly pens: readonly (readonly number[])[]
+}
+
+/** The chick's matings, and all of each other pen with both parents changed: its males and hens alike. None for a chick whose family has one unknown dam. */
+export function ofOtherPens(animal: Animal, pens: readonly {readonly sires: readonly number[]; readonly dams: readonly number[]}[]): OfOtherPens {
+  const taken = new Set<number>(), each = pens.map(({sires, dams}) => {
+    const hens = sires.length === 0 || animal.damStandIn !== undefined ? [] : dams.filter(dam => !taken.has(dam))
+    for (const hen of hens) taken.add(hen)
+    return {sires, hens}
+  })
+  const count = each.filter(({hens}) => hens.length > 0).length
+  if (count === 0) return {animal, pens: each.map(() => [])}
+  const matings = each.flatMap(({sires, hens}) => hens.flatMap(dam => sires.map((sire): Mating => ({sire, dam, chance: OTHERWISE / (count * hens.length * sires.length)}))))
+  return {animal: {...animal, matings: merged([...animal.matings.map(mating => ({...mating, chance: mating.chance * (1 - OTHERWISE)})), ...matings])}, pens: each.map(({hens}) => hens)}
+}
+
+/**
+ * How many times likelier all that was seen is with the egg from each pen than as written (null: as written it cannot be at all), and the likeliest hen; from one group of loci.
+ *
+ * @param dams which hens may be the dam, as the flock was worked with `ofOtherPens`
+ */
+export function pensLikelier({pens}: OfOtherPens, dams: readonly Probable<number | null>[] | null): readonly {readonly times: number | null; readonly dam: number | null}[] {
+  const chanceOf = (hen: number): number => dams?.find(({is}) => is === hen)?.probability ?? 0
+  const found = pens.map(hens => ({chance: hens.reduce((sum, hen) => sum + chanceOf(hen), 0), dam: [...hens].sort((a, b) => chanceOf(b) - chanceOf(a))[0] ?? null}))
+  const asWritten = 1 - found.reduce((sum, {chance}) => sum + chance, 0), count = pens.filter(hens => hens.length > 0).length
+  return found.map(({chance, dam}) => ({dam, times: chance === 0 ? 0 : asWritten > 1e-12 ? (chance / (OTHERWISE / count)) / (asWritten / (1 - OTHERWISE)) : null}))
+}
+
 /** Which of some birds may be given to a chick as parents without any bird being among its own ancestors? Those given to chicks before it are taken in. */
 export function withoutLoop(pedigree: Pedigree): (chick: number, candidates: readonly number[]) => readonly number[] {
   const given = new Map<number, readonly number[]>()

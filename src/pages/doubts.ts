@@ -1,9 +1,10 @@
 /** Chicks whose look their parents cannot give, or hardly, with what would explain each; and chicks whose looks tell something of who their parents were. No keeper is named. */
-import type {DoubtedChick, Explanation} from '../findings/impossible-families.ts'
+import {DOUBTED_FROM, HARDLY, type DoubtedChick, type Explanation, type FurtherExplanation} from '../findings/impossible-families.ts'
 import type {Chick} from '../findings/ladder-chicks.ts'
 import type {Candidate, LikeliestParent} from '../findings/likeliest-sire.ts'
 import type {ScoreDoubt} from '../findings/score-doubt.ts'
 import type {Findings} from '../findings/study.ts'
+import type {Parent} from '../logbook/book.ts'
 import {chance} from './chance-words.ts'
 import {birdPath, DOUBTS, hatchPath} from './links.ts'
 import {counted, listWords, NOTHING, rounded, sentence} from './numbers.ts'
@@ -11,6 +12,8 @@ import type {Cell, Page, Table} from './page.ts'
 
 export interface DoubtsView {
   readonly lead: string
+  /** what the two chances beside each chick are, and which looks are listed; empty where none is */
+  readonly note: string
   readonly chicks: readonly {
     readonly name: string
     readonly link: string | null
@@ -31,22 +34,51 @@ export const hasDoubts = ({impossibleFamilies, likeliestSires}: Pick<Findings, '
 const nameOf = (chick: Chick): string => (chick.kind === 'bird' ? chick.band : `${chick.count === 1 ? 'a chick' : `${chick.count} chicks`} of hatch ${chick.hatch?.id ?? NOTHING}`)
 const linkOf = (chick: Chick): string | null => (chick.kind === 'bird' ? birdPath(chick) : chick.hatch ? hatchPath(chick.hatch) : null)
 
+/** `By 23-117 out of 23-019 on record`; of several that may be it how many */
+function recordedWords({parentage: {kind, sires, dams}}: Chick): string {
+  if (kind === 'founder') return ''
+  const side = (parents: readonly Parent[], word: string): string => {
+    const [only] = parents
+    return !only ? 'a bird outside the book' : parents.length === 1 ? only.bird.band : `one of ${parents.length} ${word}`
+  }
+  return `By ${side(sires, 'cocks')} out of ${side(dams, 'hens')}, as written.`
+}
+
 function doubtWords({trait, score, wrong, instead, given}: ScoreDoubt): string {
   const kin = given < 0.0005 ? 'hardly any bird of its family would be' : `${chance(given)} of its family would be`
-  return `${trait.name.toLowerCase()} scored ${score.value}, as ${kin}; with a chance of ${chance(wrong)} that is wrong${instead === null ? '' : ` and it is ${instead}`}`
+  return `${trait.name.toLowerCase()} scored ${score.value}, as ${kin}; if its parents are as written, that is wrong with ${chance(wrong)}${instead === null ? '' : ` and it is ${instead}`}`
 }
 
-function explanationWords(explanation: Explanation): string {
-  if (explanation.kind === 'misscored') return `a wrong score ${chance(explanation.share)}`
-  const {kind, bird, times, share} = explanation
-  return `${bird.band} its ${kind} ${chance(share)}, ${times === null ? 'for as written it cannot be' : `all that was seen being ${rounded(times, times < 10 ? 1 : 0)} times as likely`}`
+type Slip = Explanation | FurtherExplanation
+
+function slipWords(slip: Slip, chick: Chick): string {
+  const times = slip.kind === 'misscored' ? '' : slip.times === null ? ', for as written it cannot be' : `, all that was seen being ${slip.times > 1000 ? 'over 1000' : rounded(slip.times, slip.times < 10 ? 1 : 0)} times as likely`
+  switch (slip.kind) {
+    case 'misscored': return `a wrong score ${chance(slip.share)}`
+    case 'sire': case 'dam': return `${slip.bird.band} its ${slip.kind}${insteadOf(slip.kind === 'sire' ? chick.parentage.sires : chick.parentage.dams)} ${chance(slip.share)}${times}`
+    case 'egg': return `an egg of pen ${slip.pen.id} (${slip.sires.length === 1 ? slip.sires[0]?.band ?? '' : `one of its ${slip.sires.length} cocks`} × ${slip.dam.band} likeliest) ${chance(slip.share)}${times}`
+    case 'sex': return `sexed wrongly, and a ${slip.is === 'male' ? 'cockerel' : 'pullet'}, ${chance(slip.share)}${times}`
+  }
 }
 
-function explanationsOf({explanations}: DoubtedChick): string {
-  const [only] = explanations
-  if (explanations.length === 1 && only?.kind === 'misscored') return 'No other bird that stood near would explain it, so look at the bird again.'
-  return `If one slip explains it, each thought alike beforehand: ${explanations.map(explanationWords).join('; ')}. Look at the bird again first.`
+/** ` and not 23-019`, where one bird is written */
+function insteadOf(parents: readonly Parent[]): string {
+  const [only] = parents
+  return parents.length === 1 && only ? ` and not ${only.bird.band}` : ''
 }
+
+function explanationsOf({chick, explanations, further}: DoubtedChick): string {
+  const all: readonly Slip[] = [...explanations, ...further].sort((a, b) => b.share - a.share)
+  if (all.length < 2) return 'No other parent that stood near, no egg of another pen and no wrong sex would explain it, so look at the bird again.'
+  return `Were the parents in doubt too, and every slip thought alike beforehand: ${all.map(slip => slipWords(slip, chick)).join('; ')}. Look at the bird again first.`
+}
+
+/** Below this share of wrong scores nothing is said but here. */
+const INSPECT_WARNS_FROM = 0.5
+
+const wholePercent = (share: number): string => `${rounded(share * 100, 0)}%`
+
+const NOTE = `Two chances stand with each, and they answer two questions. How likely the score is wrong holds the parents for right. The shares after it let the parents be wrong as well, one slip at a time: where another parent explains the look, a wrong score has a small share there, though it would be likely if nothing else could be wrong. Listed is a look that is wrong with ${wholePercent(DOUBTED_FROM)} or more and that ${wholePercent(HARDLY)} of its family at most would be scored; inspect warns of it from ${wholePercent(INSPECT_WARNS_FROM)} on, and stays silent below that.`
 
 function moreOf({kin, rule}: DoubtedChick): string {
   return [
@@ -79,7 +111,8 @@ export function doubtsPage(findings: Findings): Page {
   const view: DoubtsView = {
     lead: impossibleFamilies.length === 0 ? 'No chick looks as its parents could not have made it.'
       : `${sentence(counted(impossibleFamilies.length, 'look'))} that the parents on record cannot give, or hardly. Every flock has some, since one score in a hundred or so goes wrong; nothing here is changed in the records.`,
-    chicks: impossibleFamilies.map(doubted => ({name: nameOf(doubted.chick), link: linkOf(doubted.chick), says: `${sentence(doubted.doubts.map(doubtWords).join('; '))}.`, explanations: explanationsOf(doubted), more: moreOf(doubted)})),
+    note: impossibleFamilies.length === 0 ? '' : NOTE,
+    chicks: impossibleFamilies.map(doubted => ({name: nameOf(doubted.chick), link: linkOf(doubted.chick), says: `${recordedWords(doubted.chick)} ${sentence(doubted.doubts.map(doubtWords).join('; '))}.`.trimStart(), explanations: explanationsOf(doubted), more: moreOf(doubted)})),
     parents: parentTable(moved),
     parentWords: moved.length + silent === 0 ? '' : `${moved.length === 0 ? 'Where a parent is in doubt the looks of the chick tell little or nothing' : `Of ${counted(moved.length, 'parent')} in doubt the chick’s looks tell something`}${silent === 0 || moved.length === 0 ? '' : `; of ${silent} more, little or nothing`}.`,
   }

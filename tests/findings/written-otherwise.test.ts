@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {timesLikelier, withoutLoop, writtenOtherwise} from '../../src/findings/written-otherwise.ts'
+import {ofOtherPens, pensLikelier, timesLikelier, withoutLoop, writtenOtherwise} from '../../src/findings/written-otherwise.ts'
 import type {Animal} from '../../src/pedigree/pedigree.ts'
 import {expectClose} from '../expect-close.ts'
 
@@ -32,6 +32,22 @@ describe('timesLikelier(otherwise, from)', () => {
     expectClose(sire?.times ?? NaN, 8 / (0.05 / 0.9), 1e-9, {})
   })
   it('is not a number where as written it cannot be', () => expect(timesLikelier(otherwise, {sires: [{is: 2, probability: 1}], dams: [{is: 1, probability: 1}]}).map(({times}) => times)).toEqual([null, null]))
+})
+
+describe('ofOtherPens(animal, pens)', () => {
+  const pens = [{sires: [2, 3], dams: [4, 5]}, {sires: [2], dams: [5, 6]}]
+  it('changes both parents at once, each pen alike, and a hen counts for the first that has her', () => {
+    const {animal: {matings}, pens: hens} = ofOtherPens(chick(0, 1), pens)
+    expect(hens).toEqual([[4, 5], [6]])
+    expect(matings.map(({sire, dam, chance}) => [sire, dam, Math.round(chance * 1e6) / 1e6])).toEqual([[0, 1, 0.9], [2, 4, 0.0125], [3, 4, 0.0125], [2, 5, 0.0125], [3, 5, 0.0125], [2, 6, 0.05]])
+  })
+  it('leaves a family its one unknown dam', () => expect(ofOtherPens({...chick(0, 1), damStandIn: 7}, pens).pens).toEqual([[], []]))
+  it('gives each pen its gain in odds, and its likeliest hen', () => {
+    const found = pensLikelier(ofOtherPens(chick(0, 1), pens), [{is: 5, probability: 0.6}, {is: 1, probability: 0.3}, {is: 4, probability: 0.1}])
+    expectClose(found[0]?.times ?? NaN, (0.7 / 0.05) / (0.3 / 0.9), 1e-9, {})
+    expect(found).toMatchObject([{dam: 5}, {times: 0}])
+    expect(pensLikelier(ofOtherPens(chick(0, 1), pens), [{is: 5, probability: 1}])[0]).toEqual({times: null, dam: 5})
+  })
 })
 
 it('withoutLoop(pedigree) gives no bird its own offspring as a parent, whatever was given before', () => {

@@ -1,7 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import {homeFixation} from '../../src/pages/home-fixation.ts'
-import {doubtsPage, hasDoubts, type DoubtsView} from '../../src/pages/doubts.ts'
-import {COMB, heredityBook} from '../findings/heredity-book.ts'
+import {heredityBook} from '../findings/heredity-book.ts'
 
 const PEN = {'pens/2024-A.md': '---\nseason: 2024\nfrom: 2024-02-01\nmales: [x]\nfemales: [y]\n---\n'}
 const fell = (tested: string) => ({'birds/A.md': `---\nband: A\nsex: male\nstrain: fell-buff\ntested: ${tested}\n---\n`})
@@ -20,19 +19,4 @@ describe('homeFixation(findings)', () => {
   })
 
   it('is not there where nothing breeds', () => expect(homeFixation(heredityBook(['A male - -']).findings)).toBeNull())
-})
-
-describe('doubtsPage(findings)', () => {
-  const comb = COMB.replace('required: yes\n', 'required: yes\nmisscoring: 1%\n')
-  const {findings} = heredityBook(['A male - - comb=single', 'B female - - comb=single', 'x male A B comb=pea', ...[1, 2, 3, 4].map(number => `c${number} male A B comb=single`)], undefined, {'traits/comb.md': comb})
-  const view = doubtsPage(findings).view as DoubtsView
-
-  it('lists a chick whose look its parents can hardly give, and names no keeper', () => {
-    expect(hasDoubts(findings)).toBe(true)
-    expect(view.chicks.map(({name}) => name)).toEqual(['x'])
-    expect(view.chicks[0]?.says).toMatch(/^Comb scored pea, as .* of its family would be; with a chance of .* that is wrong/)
-    expect(view.chicks[0]?.explanations).toContain('look at the bird again')
-  })
-
-  it('is not made where nothing is in doubt', () => expect(hasDoubts(heredityBook(['A male - - comb=pea']).findings)).toBe(false))
 })

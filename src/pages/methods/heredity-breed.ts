@@ -91,9 +91,9 @@ const impossible: Method = {
   id: 'impossible-families',
   title: 'Chicks their parents cannot give',
   question: 'Can these two have had this chick?',
-  definition: 'A chick is listed when its look is more likely wrong than one in five and hardly one bird in twenty of its kin would look so. For each the single slips that would explain it stand side by side: a wrong score, another cock or hen that stood near. How many times likelier all that was seen would be with each is worked anew, and of all explanations, thought alike beforehand, each has its share. Nobody is blamed: every flock has such chicks.',
-  formula: 'times = P(seen | with the other parent) / P(seen | as written)', letters: [],
-  edges: '- One slip may explain several chicks: kin in doubt are named together.\n- A mutation is left out: it is rarer than any slip of the pen.\n- Nothing is changed in the records. Score the chick again first.',
+  definition: 'A chick is listed when its look is more likely wrong than one in five and hardly one bird in twenty of its kin would look so. For each the single slips that would explain it stand side by side: a wrong score; another cock that stood near, or another hen of the pen; an egg of another pen that laid then, which changes both parents, its cocks and hens taken alike; and at loci of the Z, of a bird that has not bred, a wrong sex. How many times likelier all that was seen would be with each is worked anew, and of all explanations, thought alike beforehand, each has its share. The chance that the score is wrong is another figure: it holds the parents for right. Nobody is blamed: every flock has such chicks.',
+  formula: 'times = P(seen | with the slip) / P(seen | as written)', letters: [],
+  edges: '- One slip may explain several chicks: kin in doubt are named together.\n- A slip that makes it less than three times likelier explains nothing and is left out.\n- The list begins at a chance of 20% that the score is wrong, the warnings of inspect at 50%.\n- A mutation is left out: it is rarer than any slip of the pen.\n- Nothing is changed in the records. Score the chick again first.',
   source: 'Own arrangement; the example by hand: P(yellow) is 1% from two birds without w and 50% with a carrier and a yellow hen.',
   example: {
     given: 'A chick scored yellow of a W+/W+ cock and a yellow hen, one score in a hundred wrong; a W+/w cock stood in the next pen. With him all that was seen is so many times likelier:',

@@ -19,13 +19,15 @@ const genotypes: Method = {
   question: 'Is this hen hiding yellow skin?',
   definition: `For every bird and locus the chance of each genotype, given all that was scored of it and of all its relatives: ancestors, sibs, mates and chicks, those in tallies too.
 Founders have the alleles of their strain: what it breeds true for, or what its record states; where neither is known, every allele alike, which is an assumption. Every mating hands on one copy
-of each parent with an even chance; on the Z chromosome a hen hands her one copy to sons only. Genotypes are written as breeders write them: P/p+ for one of each, S/- for a hen’s single Z.`,
+of each parent with an even chance; on the Z chromosome a hen hands her one copy to sons only. Genotypes are written as breeders write them: P/p+ for one of each, S/- for a hen’s single Z.\nThe reason beside a chance is what a breeder would point at. Where a test, a parent, or a chick that showed it makes the chance by itself, that alone; else the parents with the chances shown on their own pages, and what that makes; and where the whole flock says otherwise by four points in a hundred or more, the one thing that pulls hardest: its chicks, what came of them, a look whose locus lies near, its sibs, or its other kin.`,
   formula: 'P(genotypes | seen) ∝ Π founders P(genotype) × Π chicks P(genotype | parents) × Π birds P(seen | genotype)',
   letters: [['seen', 'every score that counts, struck ones left out']],
   edges: `- A bird never scored, without scored relatives, is as its strain is.
 - An unscored look is not a “no”: it says nothing.
 - Chances of less than 0.05% are not printed, and a genotype of more than 99.9% counts as certain.
-- Loci that one look rests on, and linked loci, are worked together.`,
+- Loci that one look rests on, and linked loci, are worked together.
+- “As good as sure” is what the bird has, shown or hidden: a brassy cock is S/s+ for sure, and carries gold.
+- Where the flock is too wide to be worked exactly, chances are worked by approximation until none changes by more than is said beside them.`,
   source: 'Elston and Stewart 1971, Human Heredity 21:523; Cannings, Thompson and Skolnick 1978, Advances in Applied Probability 10:26 (both from memory). The example by Bayes’ rule: 2 in 2 + 2ⁿ.',
   example: {
     given: 'A white hen of two carriers of yellow; then with 1, 3, 5 and 7 chicks by a yellow cock, all white; then with as many by a carrier, all white. Chance that she carries yellow:',
