@@ -9,7 +9,7 @@ import type {Bench} from './bench.ts'
 import type {Birds} from './birds.ts'
 import type {Bird, Look, Score, Tally, Trait} from './book.ts'
 import type {Hatches} from './hatch-shells.ts'
-import {unknownKeyOfBird, unknownTrait} from './inspect/unknown-trait.ts'
+import {locusForTrait, unknownKeyOfBird, unknownTrait} from './inspect/unknown-trait.ts'
 import type {Keepers} from './keepers.ts'
 import {nearPlaces} from './directory.ts'
 import type {Open} from './open.ts'
@@ -75,7 +75,8 @@ function keyReader(bench: Bench, traits: Traits) {
       for (const {key, value, at, keyAt} of others) {
         const trait = traits.get(key)
         if (!trait) {
-          if (!bench.isFaulty(`traits/${key}.md`)) bench.note(unknownKeyOfBird(key, keyAt, [...nearPlaces(key, places), ...near(key, known)].slice(0, 3)))
+          if (isLocus(key, traits, bench)) bench.note(locusForTrait(key, value, keyAt))
+          else if (!bench.isFaulty(`traits/${key}.md`)) bench.note(unknownKeyOfBird(key, keyAt, [...nearPlaces(key, places), ...near(key, known)].slice(0, 3)))
           continue
         }
         const score = readScore({trait, text: value, ...when, struck: null, at}, scored, bench.noteAbout(trait))
@@ -84,6 +85,8 @@ function keyReader(bench: Bench, traits: Traits) {
     },
   }
 }
+
+const isLocus = (key: string, {loci}: Traits, {reference}: Bench): boolean => loci.get(key) !== undefined || reference.symbols.includes(key)
 
 function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Keepers, scoresOf: (bird: Bird) => Scores): void {
   const places = new Map<string, Spot>(traits.all.map(trait => [trait.id, trait.at]))
@@ -101,7 +104,7 @@ function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Ke
           continue
         }
         const named = `${at.file}\n${key}`
-        if (!strange.has(named) && !bench.isFaulty(`traits/${key}.md`)) bench.note(unknownTrait({text: key, at: keyAt}, nearPlaces(key, places)))
+        if (!strange.has(named) && !bench.isFaulty(`traits/${key}.md`)) bench.note(isLocus(key, traits, bench) ? locusForTrait(key, value, keyAt) : unknownTrait({text: key, at: keyAt}, nearPlaces(key, places)))
         strange.add(named)
         continue
       }
