@@ -7,7 +7,7 @@ import type {Findings} from '../findings/study.ts'
 import type {Parent} from '../logbook/book.ts'
 import {chance} from './chance-words.ts'
 import {birdPath, DOUBTS, hatchPath} from './links.ts'
-import {counted, listWords, NOTHING, rounded, sentence} from './numbers.ts'
+import {counted, countWord, listWords, NOTHING, rounded, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
 
 export interface DoubtsView {
@@ -39,14 +39,14 @@ function recordedWords({parentage: {kind, sires, dams}}: Chick): string {
   if (kind === 'founder') return ''
   const side = (parents: readonly Parent[], word: string): string => {
     const [only] = parents
-    return !only ? 'a bird outside the book' : parents.length === 1 ? only.bird.band : `one of ${parents.length} ${word}`
+    return !only ? 'a bird outside the book' : parents.length === 1 ? only.bird.band : `one of ${countWord(parents.length)} ${word}`
   }
   return `By ${side(sires, 'cocks')} out of ${side(dams, 'hens')}, as written.`
 }
 
 function doubtWords({trait, score, wrong, instead, given}: ScoreDoubt): string {
   const kin = given < 0.0005 ? 'hardly any bird of its family would be' : `${chance(given)} of its family would be`
-  return `${trait.name.toLowerCase()} scored ${score.value}, as ${kin}; if its parents are as written, that is wrong with ${chance(wrong)}${instead === null ? '' : ` and it is ${instead}`}`
+  return `${trait.name.toLowerCase()} scored ${score.value}, as ${kin}; if its parents are as written, the score is wrong with a chance of ${chance(wrong)}${instead === null ? '' : `, and it is ${instead}`}`
 }
 
 type Slip = Explanation | FurtherExplanation
@@ -54,17 +54,17 @@ type Slip = Explanation | FurtherExplanation
 function slipWords(slip: Slip, chick: Chick): string {
   const times = slip.kind === 'misscored' ? '' : slip.times === null ? ', for as written it cannot be' : `, all that was seen being ${slip.times > 1000 ? 'over 1000' : rounded(slip.times, slip.times < 10 ? 1 : 0)} times as likely`
   switch (slip.kind) {
-    case 'misscored': return `a wrong score ${chance(slip.share)}`
-    case 'sire': case 'dam': return `${slip.bird.band} its ${slip.kind}${insteadOf(slip.kind === 'sire' ? chick.parentage.sires : chick.parentage.dams)} ${chance(slip.share)}${times}`
-    case 'egg': return `an egg of pen ${slip.pen.id} (${slip.sires.length === 1 ? slip.sires[0]?.band ?? '' : `one of its ${slip.sires.length} cocks`} × ${slip.dam.band} likeliest) ${chance(slip.share)}${times}`
+    case 'misscored': return `a wrong score, ${chance(slip.share)}`
+    case 'sire': case 'dam': return `${slip.bird.band} its ${slip.kind}${insteadOf(slip.kind === 'sire' ? chick.parentage.sires : chick.parentage.dams)}, ${chance(slip.share)}${times}`
+    case 'egg': return `an egg of pen ${slip.pen.id} (${slip.sires.length === 1 ? slip.sires[0]?.band ?? '' : `one of its ${countWord(slip.sires.length)} cocks`} × ${slip.dam.band} likeliest), ${chance(slip.share)}${times}`
     case 'sex': return `sexed wrongly, and a ${slip.is === 'male' ? 'cockerel' : 'pullet'}, ${chance(slip.share)}${times}`
   }
 }
 
-/** ` and not 23-019`, where one bird is written */
+/** `, and not 23-019`, where one bird is written */
 function insteadOf(parents: readonly Parent[]): string {
   const [only] = parents
-  return parents.length === 1 && only ? ` and not ${only.bird.band}` : ''
+  return parents.length === 1 && only ? `, and not ${only.bird.band}` : ''
 }
 
 function explanationsOf({chick, explanations, further}: DoubtedChick): string {
@@ -78,7 +78,7 @@ const INSPECT_WARNS_FROM = 0.5
 
 const wholePercent = (share: number): string => `${rounded(share * 100, 0)}%`
 
-const NOTE = `Two chances stand with each, and they answer two questions. How likely the score is wrong holds the parents for right. The shares after it let the parents be wrong as well, one slip at a time: where another parent explains the look, a wrong score has a small share there, though it would be likely if nothing else could be wrong. Listed is a look that is wrong with ${wholePercent(DOUBTED_FROM)} or more and that ${wholePercent(HARDLY)} of its family at most would be scored; inspect warns of it from ${wholePercent(INSPECT_WARNS_FROM)} on, and stays silent below that.`
+const NOTE = `Two chances stand with each, and they answer two questions. How likely the score is wrong holds the parents for right. The shares after it let the parents be wrong as well, one slip at a time: where another parent explains the look, a wrong score has a small share there, though it would be likely if nothing else could be wrong. Listed is a look that is wrong with ${wholePercent(DOUBTED_FROM)} or more and that ${wholePercent(HARDLY)} of its family at most would be scored so; the check of the records (inspect) warns of it from ${wholePercent(INSPECT_WARNS_FROM)} on, and stays silent below that.`
 
 function moreOf({kin, rule}: DoubtedChick): string {
   return [

@@ -17,15 +17,15 @@ describe('doubtsPage(findings)', () => {
   it('lists a chick whose look its parents can hardly give, with the parents, and names no keeper', () => {
     const {chicks: [only, ...more]} = viewOf(['A male - - comb=single', 'B female - - comb=single', 'x male A B comb=pea', ...[1, 2, 3, 4].map(number => `c${number} male A B comb=single`)])
     expect(more).toEqual([])
-    expect(only?.says).toMatch(/^By A out of B, as written\. Comb scored pea, as .* of its family would be; if its parents are as written, that is wrong with .* and it is single\.$/)
+    expect(only?.says).toMatch(/^By A out of B, as written\. Comb scored pea, as .* of its family would be; if its parents are as written, the score is wrong with a chance of .*, and it is single\.$/)
     expect(only?.explanations).toBe('No other parent that stood near, no egg of another pen and no wrong sex would explain it, so look at the bird again.')
   })
 
   it('offers an egg of another pen, both parents changed, and no hen that never met the sire', () => {
     const lines = ['A male - - tested={P:~p+/p+}', 'B female - - tested={P:~p+/p+}', 'D male - - tested={P:~P/P}', 'E female - - tested={P:~P/P}'].map(grown)
     const {chicks: [only]} = viewOf([...lines, ...[1, 2, 3, 4].map(number => `c${number} female A B comb=single`), 'x female A B comb=pea'], {...pen('A', 'A', 'B'), ...pen('B', 'D', 'E')})
-    expect(only?.explanations).toMatch(/D its sire and not A \d/)
-    expect(only?.explanations).toMatch(/an egg of pen 2023-B \(D × E likeliest\) \d+\.\d%, all that was seen being 99 times as likely/)
+    expect(only?.explanations).toMatch(/D its sire, and not A, \d/)
+    expect(only?.explanations).toMatch(/an egg of pen 2023-B \(D × E likeliest\), \d+\.\d%, all that was seen being 99 times as likely/)
     expect(only?.explanations).not.toMatch(/E its dam/)
   })
 
@@ -39,7 +39,7 @@ describe('doubtsPage(findings)', () => {
     const {note} = viewOf(['A male - - comb=single', 'B female - - comb=single', 'x male A B comb=pea'])
     expect(note).toMatch(/they answer two questions/)
     const from = /WARNED_FROM = (0\.\d+)/.exec(readFileSync(new URL('../../src/findings/heredity-warnings.ts', import.meta.url), 'utf8'))?.[1]
-    expect(note).toContain(`wrong with 20% or more and that 5% of its family at most would be scored; inspect warns of it from ${Number(from) * 100}% on`)
+    expect(note).toContain(`wrong with 20% or more and that 5% of its family at most would be scored so; the check of the records (inspect) warns of it from ${Number(from) * 100}% on`)
   })
 
   it('stands in the list of all pages', () => {

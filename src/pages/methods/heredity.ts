@@ -26,7 +26,7 @@ of each parent with an even chance; on the Z chromosome a hen hands her one copy
 - An unscored look is not a “no”: it says nothing.
 - Chances of less than 0.05% are not printed, and a genotype of more than 99.9% counts as certain.
 - Loci that one look rests on, and linked loci, are worked together.
-- “As good as sure” is what the bird has, shown or hidden: a brassy cock is S/s+ for sure, and carries gold.
+- “Shown or sure” is what the bird has, by its look or by its kin: a brassy cock is S/s+, and carries gold.
 - Where the flock is too wide to be worked exactly, chances are worked by approximation until none changes by more than is said beside them.`,
   source: 'Elston and Stewart 1971, Human Heredity 21:523; Cannings, Thompson and Skolnick 1978, Advances in Applied Probability 10:26 (both from memory). The example by Bayes’ rule: 2 in 2 + 2ⁿ.',
   example: {
