@@ -20,7 +20,7 @@ export interface Supposed {
 type Direction = 'later' | 'earlier'
 
 /** After so many sweeps messages that still swing are held back by half. */
-const PATIENCE = 15
+const PATIENCE = 30
 
 /**
  * Messages on a graph of clusters: each tells a neighbour what it knows, from its own factors and all other neighbours, of the variables they share.
@@ -120,11 +120,13 @@ export class ClusterMessages {
       change = Math.max(this.#sweep(all, 'later', settled), this.#sweep(all, 'earlier', settled))
     }
     this.#held = 0
-    const result = read({marginal: variable => this.#marginal(variable), logSum: () => this.#logSum()})
-    for (const [number, cluster] of before) this.#clusters[number] = cluster
-    for (const [way, message] of saved) this.#messages[way]?.set(message)
-    this.#saved = null
-    return result
+    try {
+      return read({marginal: variable => this.#marginal(variable), logSum: () => this.#logSum()})
+    } finally {
+      for (const [number, cluster] of before) this.#clusters[number] = cluster
+      for (const [way, message] of saved) this.#messages[way]?.set(message)
+      this.#saved = null
+    }
   }
 
   #marginal(variable: number): Float64Array {
@@ -167,10 +169,8 @@ export class ClusterMessages {
 
   /** Each way is told everything but what came along itself: of other faces here, of its own in `#tell`. */
   #send(number: number, direction: Direction, settled: number): number {
-    const cluster = this.#clusters[number]
-    if (!cluster) return 0
-    const told = cluster.faces.filter(face => face[direction].length > 0)
-    if (told.length === 0) return 0
+    const cluster = this.#clusters[number], told = cluster?.faces.filter(face => face[direction].length > 0) ?? []
+    if (!cluster || told.length === 0) return 0
     const {table} = this.#product(cluster, cluster.faces.filter(face => face[direction].length === 0), 0)
     // products over the faces that stand after each; the one in hand grows by those before
     const after: Float64Array[] = []
@@ -266,16 +266,11 @@ export class ClusterMessages {
   #marginalsOf(home: Int32Array): readonly Float64Array[] {
     const marginals = Array.from(home, (_, variable) => new Float64Array(this.#sizes[variable] ?? 0))
     const atHome = new Map<number, number[]>()
-    home.forEach((cluster, variable) => {
-      const list = atHome.get(cluster)
-      if (list) list.push(variable)
-      else atHome.set(cluster, [variable])
-    })
+    home.forEach((cluster, variable) => { atHome.set(cluster, [...atHome.get(cluster) ?? [], variable]) })
     for (const [cluster, variables] of atHome) {
       const {table} = this.#belief(cluster), of = this.#clusters[cluster]?.of ?? []
       for (const variable of variables) {
-        const shares = marginals[variable]
-        if (!shares) continue
+        const shares = marginals[variable] ?? NOTHING
         sumInto(shares, this.#folding.onto(of, [variable]), table)
         makeWhole(shares)
       }

@@ -43,10 +43,11 @@ export interface JoinGraph {
  * @param scopes the variables of each factor
  * @param bound most entries of a cluster that joins several tables
  * @param whole give up, with null, where a variable would have to be parted, or all clusters together would hold more entries than this
+ * @param alike choose by the number of pairs joined, whatever their sizes
  * @see Dechter 1999, Artificial Intelligence 113:41 for bucket elimination; Mateescu, Kask, Gogate & Dechter 2010, JAIR 37:279 for join graphs (both from memory)
  */
-export function joinGraph(sizes: ArrayLike<number>, scopes: readonly (readonly number[])[], bound: number, whole: number | null = null): JoinGraph | null {
-  const live = new LiveScopes(sizes)
+export function joinGraph(sizes: ArrayLike<number>, scopes: readonly (readonly number[])[], bound: number, whole: number | null = null, alike = false): JoinGraph | null {
+  const live = new LiveScopes(sizes, alike)
   scopes.forEach((of, factor) => live.add({of: [...of].sort((a, b) => a - b), factor, cluster: -1}))
   const clusters: Cluster[] = [], edges: Edge[] = []
   const home = new Int32Array(sizes.length).fill(-1)

@@ -29,6 +29,8 @@ export function jointAlong(settled: Settled): JointAlong {
   for (const {faces: own} of clusters) for (const face of own) for (const ways of [face.later, face.earlier]) for (const way of ways) faces[way] = face
   const told = new Map<string, readonly Float64Array[]>(), beliefs = new Map<string, Float64Array>(), points = new Map<number, readonly Float64Array[]>()
 
+  let kept = 0
+
   return (variable, home, cluster, of) => {
     const path = wayTo(variable, home, cluster), sums = summed(variable, cluster, null, path, 0, folding.onto(clusterAt(cluster).of, of), entriesOver(of, sizes))
     scale(sums, sums.reduce((all, sum) => all + total(sum), 0))
@@ -88,12 +90,17 @@ export function jointAlong(settled: Settled): JointAlong {
     return known
   }
 
-  /** The cluster's own table times everything that came to it, but for what came against some ways out. Small ones are kept. */
+  /** The cluster's own table times everything that came to it, but for what came against some ways out. Kept as long as there is room, for many ask the same in turn. */
   function believed(number: number, but: readonly number[]): Float64Array {
     const key = `${number} ${but.join(' ')}`, known = beliefs.get(key)
     if (known) return known
     const table = working(number, but)
-    if (table.length <= KEPT) beliefs.set(key, table)
+    kept += table.length
+    if (kept > ROOM) {
+      beliefs.clear()
+      kept = table.length
+    }
+    beliefs.set(key, table)
     return table
   }
 
@@ -150,7 +157,7 @@ function spanningForest({clusters, receiver}: Settled): {readonly depth: Int32Ar
   return {depth, up}
 }
 
-/** Tables of so many entries are kept. */
-const KEPT = 4096
+/** So many entries of beliefs are kept at a time. */
+const ROOM = 2 ** 22
 
 const NOTHING = new Float64Array(0)

@@ -9,18 +9,21 @@ export interface Scope {
 }
 
 /**
- * Scopes not yet summed, and which variable is best summed out next: the one that would newly join the fewest pairs of others (least fill), of these the one
- * whose cluster is smallest, of these the lowest number. Both are heuristics: the best order of all is not to be had in reasonable time.
+ * Scopes not yet summed, and which variable is best summed out next: the one that would newly join the least pairs of others, each pair
+ * weighed by the logarithms of its sizes (weighted fill); of these the one whose cluster is smallest, of these the lowest number. Both are heuristics: the best
+ * order of all is not to be had in reasonable time. With pools of many values beside genotypes of three, weighing often makes clusters far smaller than
+ * counting the pairs does; now and then it is the other way round.
  *
  * @see Kjærulff 1990, Triangulation of graphs, Aalborg University R 90-09, for the choice by fill and by weight (from memory)
  */
 export class LiveScopes {
   readonly #sizes: ArrayLike<number>
+  readonly #logSizes: Float64Array
   readonly #scopes: (Set<Scope> | undefined)[] = []
   /** by variable: the others it stands with, and in how many scopes; 0 where it has stood with one until the last choice */
   readonly #beside: (Map<number, number> | undefined)[] = []
-  /** by variable: pairs of others that stand with it but not with each other, and the size of its cluster */
-  readonly #fill: Int32Array
+  /** by variable: what pairs of others that stand with it but not with each other weigh, and the size of its cluster */
+  readonly #fill: Float64Array
   readonly #weight: Float64Array
   /** since the last choice: variables in new scopes, and pairs, one after another, that now stand together, or no longer do */
   readonly #fresh = new Set<number>()
@@ -28,10 +31,14 @@ export class LiveScopes {
   readonly #parted: number[] = []
   readonly #heap = new Heap()
 
-  /** @param sizes how many values each variable has */
-  constructor(sizes: ArrayLike<number>) {
+  /**
+   * @param sizes how many values each variable has
+   * @param alike weigh all pairs alike
+   */
+  constructor(sizes: ArrayLike<number>, alike = false) {
     this.#sizes = sizes
-    this.#fill = new Int32Array(sizes.length).fill(-1)
+    this.#fill = new Float64Array(sizes.length).fill(-1)
+    this.#logSizes = Float64Array.from(sizes, size => (alike ? 1 : Math.log(size)))
     this.#weight = new Float64Array(sizes.length)
   }
 
@@ -104,16 +111,18 @@ export class LiveScopes {
   #weigh(variable: number): void {
     const own = this.#beside[variable]
     if (!own) return
-    let weight = this.#sizes[variable] ?? 1, ends = 0
+    let weight = this.#sizes[variable] ?? 1, sum = 0, squares = 0, ends = 0
     for (const other of own.keys()) {
+      const its = this.#beside[other], size = this.#logSizes[other] ?? 0
       weight *= this.#sizes[other] ?? 1
-      const its = this.#beside[other]
+      sum += size
+      squares += size * size
       if (!its) continue
       const [fewer, more] = its.size < own.size ? [its, own] : [own, its]
-      for (const each of fewer.keys()) if (more.has(each)) ends++
+      for (const each of fewer.keys()) if (more.has(each)) ends += size * (this.#logSizes[each] ?? 0)
     }
-    // every pair that stands together was met from both its ends
-    const fill = (own.size * (own.size - 1) - ends) / 2
+    // all pairs, without those that stand together, which were met from both their ends; rounded, so that equal ones are equal in whatever order they were added
+    const fill = Math.round((sum * sum - squares - ends) * 1e6) / 2e6
     if (this.#fill[variable] === fill && this.#weight[variable] === weight) return
     this.#fill[variable] = fill
     this.#weight[variable] = weight

@@ -37,7 +37,7 @@ export interface Limits extends Settling {
   readonly looseCluster: number
 }
 
-export const LIMITS: Limits = {exactCluster: 2 ** 21, exactAll: 2 ** 24, looseCluster: 2 ** 9, sweeps: 100, settled: 1e-3}
+export const LIMITS: Limits = {exactCluster: 2 ** 21, exactAll: 2 ** 24, looseCluster: 2 ** 7, sweeps: 100, settled: 1e-3}
 
 /** Where only what lies near a supposition is asked, so many sweeps over rings tell it; on trees all is told. */
 const SUPPOSED = {near: {sweeps: 3, settled: 3e-3}, exact: {sweeps: 3, settled: 1e-9}} as const
@@ -59,7 +59,8 @@ export function propagate(sizes: ArrayLike<number>, factors: readonly Factor[], 
   const constant = factors.filter(({of}) => of.length === 0).reduce((sum, {table}) => sum + Math.log(table[0] ?? 0), 0)
   const parts = components.map(component => {
     const scopes = component.factors.map(({of}) => of)
-    const graph = joinGraph(component.sizes, scopes, limits.exactCluster, limits.exactAll) ?? joinGraph(component.sizes, scopes, limits.looseCluster)
+    const whole = (alike: boolean) => joinGraph(component.sizes, scopes, limits.exactCluster, limits.exactAll, alike)
+    const graph = whole(false) ?? whole(true) ?? joinGraph(component.sizes, scopes, limits.looseCluster)
     if (!graph) throw new Error('a graph without a limit is always made')
     return {exact: graph.exact, messages: new ClusterMessages(graph, component.sizes, component.factors, limits)}
   })

@@ -53,8 +53,9 @@ export const KINDS: Readonly<Record<string, Genetics>> = {
 export interface FlockShape {
   /** chicks with parents of their own, each any birds before it */
   readonly chicks?: number
-  /** `family`: after them two chicks of one unknown hen, a single one where there are two loci; `found`: a cock without a band that is one of two, or neither, and a chick of his */
-  readonly and?: 'family' | 'found' | null
+  /** `family`: after them two chicks of one unknown hen, a single one where there are two loci; `found`: a cock without a band that is one of two, or neither, and a chick of his;
+   *  `pen`: a third hen, or one outside, and two chicks of whichever hen, one of whom has a chick of his own */
+  readonly and?: 'family' | 'found' | 'pen' | null
   /** birds are tested now and then; such records may contradict each other */
   readonly tests?: boolean
 }
@@ -94,6 +95,17 @@ export function randomFlock({loci, linkages = [], looks}: Genetics, {chicks = 3,
       const candidates = cocks().slice(-2), hen = hens().at(-1) ?? null, cock = animals.length
       animals.push({sex: 'male', matings: [], base: 0, oneOf: candidates.map(animal => ({animal, chance: (1 - neither) / candidates.length}))})
       animals.push({sex: 'female', base: null, matings: together([{sire: cock, dam: hen, chance: 2}, ...(plain[0] ? [] : [{sire: 0, dam: hen, chance: 1}])])})
+    }
+    if (and === 'pen') {
+      animals.push({sex: 'female', matings: [], base: 1})
+      const all = parents.flat(), weighed = (birds: readonly (number | null)[], from: number) => {
+        const weights = birds.map((_, place) => (plain[0] ? 1 : all[from + place]?.weight ?? 1)), sum = weights.reduce((total, weight) => total + weight, 0)
+        return birds.map((bird, place) => [bird, (weights[place] ?? 1) / sum] as const)
+      }
+      const sires = weighed(cocks().slice(0, 2), 0), dams = weighed([...hens().slice(0, 3), ...(neither > 0 ? [null] : [])], 2)
+      const matings = sires.flatMap(([sire, of]) => dams.map(([dam, chance]) => ({sire, dam, chance: of * chance})))
+      for (const sex of ['male', 'female'] as const) animals.push({sex, matings, base: null})
+      animals.push({sex: 'unknown', matings: [{sire: animals.length - 2, dam: 1, chance: 1}], base: null})
     }
     const wholes = shares.map(byLocus => byLocus.map(list => {
       const sum = list.reduce((all, each) => all + each, 0)
