@@ -3,6 +3,7 @@ import type {Strain, Trait} from '../logbook/book.ts'
 import {contraryLooks, impossibleFamily, type DoubtedLook} from '../logbook/inspect/impossible-family.ts'
 import {likelyWrongParent, unlikelyParent} from '../logbook/inspect/likely-wrong-parent.ts'
 import {testUnlikely} from '../logbook/inspect/test-contradicted.ts'
+import {chicksContradict} from '../logbook/inspect/true-for-contradicted.ts'
 import {testSpot} from '../logbook/test-spot.ts'
 import {inside, type Slip} from '../records/problem.ts'
 import {chickWords, likeliestWrong, lookWords, plainContradictions, plainlyAt, unlikelyTests} from './contradictions.ts'
@@ -12,11 +13,14 @@ import type {LikeliestParent} from './likeliest-sire.ts'
 import type {LocusGroup} from './locus-groups.ts'
 import type {ScoreDoubt} from './score-doubt.ts'
 import type {Findings} from './study.ts'
+import {suspectedStrains} from './suspected-strains.ts'
 
 /** A score that is wrong with a smaller chance is listed on the site, and no warning. */
 const WARNED_FROM = 0.5
 /** So many times likelier than as written, a wrong parent explains more than a wrong score does. */
 const WRONG_PARENT_FROM = 200
+/** So many chicks that speak against a strain are listed. */
+const LISTED = 5
 /** A parent that had so much by the records and has so little left is likely wrong. */
 const WAS_ALL_BUT_SURE = 0.8, IS_UNLIKELY = 0.05
 
@@ -25,13 +29,15 @@ const WAS_ALL_BUT_SURE = 0.8, IS_UNLIKELY = 0.05
  * contradicts another is at the bottom of it, linking has said so already, and nothing more is said.
  */
 export function heredityWarnings(findings: Pick<Findings, 'book' | 'heredity' | 'pedigree' | 'impossibleFamilies' | 'likeliestSires'>): readonly Slip[] {
-  const plain = plainContradictions(findings.book), {covers} = plain, {groups} = findings.heredity
+  const plain = plainContradictions(findings.book), {groups} = findings.heredity, suspected = suspectedStrains(findings.book, findings.impossibleFamilies, WARNED_FROM)
+  const covers = (chick: Chick, trait: Trait): boolean => plain.covers(chick, trait) || suspected.some(each => each.trait === trait && (chick.shares.get(each.strain) ?? 0) > 0)
   const tests = groups.flatMap(group => unlikelyTests(findings, group).map(test => ({...test, group})))
   const families = findings.impossibleFamilies.map(doubted => ({...doubted, doubts: doubted.doubts.filter(({trait}) => !covers(doubted.chick, trait) && !tests.some(({bird, locus}) => bird === doubted.chick && trait.loci.includes(locus)))}))
     .map(doubted => ({doubted, warnings: warningsOf(doubted)}))
-  const isTold = (group: LocusGroup): boolean => plainlyAt(plain, group) || tests.some(test => test.group === group) || families.some(({doubted, warnings}) => warnings.length > 0 && doubted.doubts.some(({trait}) => group.traits.includes(trait)))
+  const isTold = (group: LocusGroup): boolean => plainlyAt(plain, group) || suspected.some(({trait}) => group.traits.includes(trait)) || tests.some(test => test.group === group) || families.some(({doubted, warnings}) => warnings.length > 0 && doubted.doubts.some(({trait}) => group.traits.includes(trait)))
   return [
     ...tests.map(({bird, locus, written, chance}) => testUnlikely(testSpot(bird, locus), bird.band, locus, written, chance)),
+    ...suspected.map(({strain, trait, state, chicks}) => chicksContradict(strain, trait, state, chicks.reduce((sum, {count}) => sum + count, 0), chicks.slice(0, LISTED).map(chick => ({at: chick.at, note: `${chickWords(chick)}, ${String(chick.looks.get(trait)?.counted?.value ?? '')}, stands here`})))),
     ...families.flatMap(({warnings}) => warnings),
     ...groups.filter(group => !isTold(group)).flatMap(group => oneOfThese(group, likeliestWrong(findings, group))),
     ...findings.likeliestSires.moved.filter(({chick}) => ![...chick.looks.keys()].some(trait => covers(chick, trait))).flatMap(unlikelyOf),

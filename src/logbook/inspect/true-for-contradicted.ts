@@ -1,4 +1,5 @@
-import {inside} from '../../records/problem.ts'
+import {inside, type Slip} from '../../records/problem.ts'
+import type {Strain, Trait} from '../book.ts'
 import {contradictedStrains} from '../contradicted-strains.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
@@ -8,7 +9,7 @@ const HEN = '---\nband: B-9\nsex: female\nstrain: fell-buff\ncomb: pea\n---\n'
 
 export const entry: ManualEntry = {
   code: 'true-for-contradicted', severity: 'warning', title: 'A strain true for a look that none of its founders has',
-  cause: 'A strain is said to breed true for a look, and every bird of it that was scored looks otherwise. The strain is then likelier to be wrong than all its birds. What their chicks look like is not held against these until it is mended.',
+  cause: 'A strain is said to breed true for a look, and every bird of it that was scored looks otherwise; or none was scored, and none of their chicks can be of such parents. The strain is then likelier to be wrong than all its birds. What their chicks look like is not held against these until it is mended.',
   remedy: 'Mend true-for; or, where the strain is right, see whether the birds are of another strain, or were scored wrongly.',
   wrong: {'strains/fell-buff.md': strain('single'), 'birds/B-9.md': HEN},
   right: {'strains/fell-buff.md': strain('pea'), 'birds/B-9.md': HEN},
@@ -25,4 +26,10 @@ export function check({bench, book}: Linked): void {
       `write ${trait.id}: ${looks.includes(' or ') ? '… as the strain is, or take it out' : looks}; if the strain is right, see whether ${founders.length === 1 ? 'the bird is' : 'these birds are'} of it, and how ${founders.length === 1 ? 'it was' : 'they were'} scored`,
       ...founders.slice(0, LISTED).map(({bird, score}) => ({at: score.at, note: `${bird.band}, ${score.value}, stands here`}))))
   }
+}
+
+/** Where the looks of its birds are not on record, and those of all their chicks speak against it. */
+export function chicksContradict({id, at}: Strain, trait: Trait, state: string, chicks: number, related: NonNullable<Slip['related']>): Slip {
+  return slipOf(entry, inside(at, 'true-for', trait.id), `${id} is said to breed true for ${trait.name} ${state}, and none of the ${chicks} chicks of its birds that were scored can be of such parents`,
+    `mend what it is true for, or score its birds; if ${id} is right, see whether the parents of these chicks are, and how they were scored`, ...related)
 }
