@@ -30,10 +30,10 @@ export function slipsAsked(book: Logbook, pedigree: PedigreeOfBook, heredity: He
   for (const {chick} of [...doubtedIn.values()].flat()) all.set(chick, new Map())
   const parents = new Set([...book.birds, ...book.hatches.flatMap(({tallies}) => tallies)].flatMap(({parentage}) => [...parentage.sires, ...parentage.dams].map(({bird}) => bird)))
 
-  for (const group of heredity.groups) ask(group, (doubtedIn.get(group) ?? []).map(({chick}) => chick))
+  for (const group of heredity.groups) ask(group, (doubtedIn.get(group) ?? []).map(({chick}) => chick), () => true)
   for (const group of heredity.groups) {
     const own = new Set((doubtedIn.get(group) ?? []).map(({chick}) => chick))
-    ask(group, [...all.keys()].filter(chick => !own.has(chick) && [...all.get(chick)?.values() ?? []].some(({times}) => times === null || times >= EXPLAINS_FROM)))
+    ask(group, [...all.keys()].filter(chick => !own.has(chick)), (chick, ...kinds) => [...all.get(chick)?.values() ?? []].some(({kind, times}) => kinds.includes(kind) && (times === null || times >= EXPLAINS_FROM)))
   }
   return new Map([...all].map(([chick, slips]) => [chick, [...slips.values()]]))
 
@@ -42,15 +42,16 @@ export function slipsAsked(book: Logbook, pedigree: PedigreeOfBook, heredity: He
     slips?.set(key, {...slip, times: slip.times === null || before?.times === null ? null : slip.times * (before?.times ?? 1)})
   }
 
-  function ask(group: LocusGroup, chicks: readonly Chick[]): void {
+  /** @param worth whether slips of these kinds are to be asked about of a chick */
+  function ask(group: LocusGroup, chicks: readonly Chick[], worth: (chick: Chick, ...kinds: readonly Asked['kind'][]) => boolean): void {
     const {tallies, flock} = heredity.worked(group), doubt = (doubtedIn.get(group) ?? []).some(({impossible}) => impossible) ? DOUBT : 0
     const told = chicks.flatMap(chick => {
       const animals = chick.kind === 'bird' ? [pedigree.numberOf(chick)] : tallies.get(chick) ?? [], [first] = animals, animal = first === undefined ? undefined : flock.pedigree.animals[first]
       return first === undefined || !animal || animal.matings.length === 0 || !group.traits.some(trait => chick.looks.get(trait)?.counted) ? [] : [{chick, first, animals, animal}]
     })
-    askParents(group, told, doubt)
-    askPens(group, told, doubt)
-    for (const each of told) askSex(group, each, doubt)
+    askParents(group, told.filter(({chick}) => worth(chick, 'sire', 'dam')), doubt)
+    askPens(group, told.filter(({chick}) => worth(chick, 'egg')), doubt)
+    for (const each of told.filter(({chick}) => worth(chick, 'sex'))) askSex(group, each, doubt)
   }
 
   function askParents(group: LocusGroup, told: readonly Told[], doubt: number): void {
