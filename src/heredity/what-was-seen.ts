@@ -3,7 +3,6 @@ import type {Flock, Reading} from './flock.ts'
 import {allelesAt, type GeneBlock} from './gene-block.ts'
 import {matches} from './genotype-notation.ts'
 import type {Alleles} from './locus.ts'
-import type {LookRules} from './look-rules.ts'
 import {hatchingChance, lookLikelihood, type Sex} from './look-likelihood.ts'
 
 /** What is told of one bird itself. */
@@ -22,7 +21,7 @@ export interface WhatWasSeen {
   alone(animal: number, block: number, told: Told): Float64Array
   /** from the traits that several blocks decide together: of one genotype at every block; null where nothing of the kind was seen */
   together(animal: number, told: Told): ((genotypes: readonly number[]) => number) | null
-  /** chance that a chick with this genotype at a block hatches; lethal rules name the loci of one block only */
+  /** chance that a chick with this genotype at a block hatches; each lethal rule names loci of one block only, and what kills in one leaves the chances of another as they are */
   hatching(block: number, sex: Animal['sex']): Float64Array
 }
 
@@ -34,11 +33,12 @@ export function whatWasSeen(flock: Flock, blocks: readonly GeneBlock[], slack: n
   const blockOf = flock.loci.map((_, locus) => blocks.findIndex(({loci}) => loci.includes(locus)))
   /** by trait: the blocks that its rules lean on */
   const blocksOf = flock.traits.map(({look}) => [...new Set(look.loci.map(locus => blockOf[locus] ?? -1))])
-  const lethalBlocks = flock.traits.map(({look}) => {
-    const named = new Set(look.rules.filter(({is}) => is === 'lethal').flatMap(({patterns}) => patterns.flatMap((pattern, place) => (pattern ? [blockOf[look.loci[place] ?? -1] ?? -1] : []))))
+  /** by trait, then by rule: the block of the loci that a lethal rule names; of another rule, and of one that names none, null */
+  const lethalBlocks = flock.traits.map(({look}) => look.rules.map(({is, patterns}) => {
+    const named = new Set(is === 'lethal' ? patterns.flatMap((pattern, place) => (pattern ? [blockOf[look.loci[place] ?? -1] ?? -1] : [])) : [])
     if (named.size > 1) throw new RangeError('a lethal rule names loci that are not linked')
     return [...named][0] ?? null
-  })
+  }))
   const known = new Map<string, Float64Array>()
   const remembered = (key: string, make: () => Float64Array): Float64Array => {
     const table = known.get(key) ?? make()
@@ -104,7 +104,10 @@ export function whatWasSeen(flock: Flock, blocks: readonly GeneBlock[], slack: n
     },
     hatching(block, sex) {
       return remembered(`hatching ${block} ${sex}`, () => {
-        const traits = flock.traits.filter((_, trait) => lethalBlocks[trait] === block).map(trait => ({...trait, look: {...trait.look, rules: rulesAt(trait.look, blocks[block]?.loci ?? [])}}))
+        const traits = flock.traits.flatMap((trait, number) => {
+          const rules = trait.look.rules.filter((_, rule) => lethalBlocks[number]?.[rule] === block)
+          return rules.length === 0 ? [] : [{...trait, look: {...trait.look, rules}}]
+        })
         return ones(block).map((_, genotype) => {
           const alleles = allelesOf([[block, genotype]]), told = sexOf([[block, genotype]], sex)
           const chance = (each: Sex): number => hatchingChance({traits}, alleles, each)
@@ -113,9 +116,4 @@ export function whatWasSeen(flock: Flock, blocks: readonly GeneBlock[], slack: n
       })
     },
   }
-}
-
-/** The rules that ask nothing of other loci than these. All lethal ones of the trait are among them, and they go before any that are left out. */
-function rulesAt({loci, rules}: LookRules, of: readonly number[]): LookRules['rules'] {
-  return rules.filter(({patterns}) => patterns.every((pattern, place) => pattern === null || of.includes(loci[place] ?? -1)))
 }

@@ -34,6 +34,10 @@ export const KINDS: Readonly<Record<string, Genetics>> = {
     loci: [locus('R'), locus('P')],
     looks: [{loci: [0, 1], states: ['walnut', 'rose', 'pea', 'single'], seenIn: null, rules: [rule(0, [0, 'any'], [0, 'any']), rule(1, [0, 'any'], null), rule(2, null, [0, 'any']), rule(3, null, null)]}],
   },
+  'two lethals of one look, not linked': {
+    loci: [locus('Cp'), locus('Et')],
+    looks: [{loci: [0, 1], states: ['short', 'tufted', 'plain'], seenIn: null, rules: [rule(0, [0, 1], null), rule('lethal', [0, 0], null), rule(1, [1, 1], [0, 1]), {...rule('lethal', null, [0, 0]), penetrance: 0.8}, rule(2, [1, 1], null)]}],
+  },
   'two linked loci': {
     loci: [locus('O'), locus('P')], linkages: [{loci: [0, 1], recombination: 0.1}],
     looks: [

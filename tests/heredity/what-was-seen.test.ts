@@ -59,6 +59,12 @@ describe('whatWasSeen(flock, blocks, slack)', () => {
     expect([...seenOf(flock).hatching(1, 'male')]).toEqual([0, 1, 1])
     expect(lookOf(look, [[0, 0], [0, 0]], 'male').lethal).toBe(1)
   })
+
+  it('kills at each block by itself where one look has lethals at two', () => {
+    const seen = seenOf(flockOf('two lethals of one look, not linked', 'male', []))
+    expect([[...seen.hatching(0, 'male')], [...seen.hatching(1, 'male')].map(share => Number(share.toFixed(12)))]).toEqual([[0, 1, 1], [0.2, 1, 1]])
+  })
+
   it('says which chicks never hatch, and will not have a lethal rule over loci that are not linked', () => {
     expect([...seenOf(flockOf('a lethal double dominant', 'male', [])).hatching(0, 'male')]).toEqual([0, 1, 1])
     const two: Locus[] = [{symbol: 'A', on: 'autosome', alleles: ['A', 'a+']}, {symbol: 'B', on: 'autosome', alleles: ['B', 'b+']}]
