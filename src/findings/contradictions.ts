@@ -45,8 +45,12 @@ export interface UnlikelyTest {
   readonly chance: number
 }
 
-/** Empty where the records do not contradict each other: then every test holds. */
-export function unlikelyTests({book, heredity, pedigree}: Pick<Findings, 'book' | 'heredity' | 'pedigree'>, {loci}: LocusGroup): readonly UnlikelyTest[] {
+/**
+ * Empty where the records do not contradict each other: then every test holds.
+ *
+ * @param below tests that are right with a smaller chance; by default those that are likelier wrong
+ */
+export function unlikelyTests({book, heredity, pedigree}: Pick<Findings, 'book' | 'heredity' | 'pedigree'>, {loci}: LocusGroup, below = 0.5): readonly UnlikelyTest[] {
   const tested = book.birds.filter(bird => loci.some(locus => bird.tested.has(locus))), [first] = loci
   if (!first || tested.length === 0) return []
   const {found} = heredity.worked(heredity.groupOf(first))
@@ -57,12 +61,13 @@ export function unlikelyTests({book, heredity, pedigree}: Pick<Findings, 'book' 
     // of a test and what it contradicts, such as a parent's, one warning tells
     if (!pattern || plain.some(test => test.locus === locus && (test.bird === bird || test.against.some(each => each.kind === 'parent' && each.parent === bird)))) return []
     const chance = found.at(pedigree.numberOf(bird), place).reduce((sum, {is, probability}) => (matches(pattern, is) ? sum + probability : sum), 0)
-    return chance < 0.5 ? [{bird, locus, written: writePattern(pattern, locus), chance}] : []
+    return chance < below ? [{bird, locus, written: writePattern(pattern, locus), chance}] : []
   }))
 }
 
 /** So many of the looks that are likeliest to be wrong are named, none below this chance. */
-const NAMED = 3, NAMED_FROM = 0.02
+const NAMED = 3
+export const NAMED_FROM = 0.02
 
 /** Of a group that contradicts itself the looks that are likeliest to be wrong, the likeliest first. */
 export function likeliestWrong({book, heredity, pedigree}: Pick<Findings, 'book' | 'heredity' | 'pedigree'>, group: LocusGroup): readonly ScoreDoubt[] {
@@ -91,7 +96,10 @@ export function contradictionsAt(findings: Pick<Findings, 'book' | 'heredity' | 
     ...plain.scorings.filter(({trait}) => group.traits.includes(trait)).map(({bird, trait, scores}) => `${bird.band}, scored ${[...new Set(scores.map(({value}) => String(value)))].join(' and ')} in ${trait.name}`),
     ...unlikelyTests(findings, group).map(({bird, locus, written}) => `${bird.band}, tested ${locus.symbol} ${written}`), ...looks,
   ]
-  return found.length > 0 ? found : likeliestWrong(findings, group).map(doubt => `${lookWords(doubt)} (wrong with ${Math.round(doubt.wrong * 100)}%)`)
+  return found.length > 0 ? found : [
+    ...likeliestWrong(findings, group).map(doubt => `${lookWords(doubt)} (wrong with ${Math.round(doubt.wrong * 100)}%)`),
+    ...unlikelyTests(findings, group, 1 - NAMED_FROM).map(({bird, locus, written, chance}) => `${bird.band}, tested ${locus.symbol} ${written} (wrong with ${Math.round((1 - chance) * 100)}%)`),
+  ]
 }
 
 /** `x, scored pea in Comb` */

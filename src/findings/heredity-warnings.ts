@@ -6,12 +6,11 @@ import {testUnlikely} from '../logbook/inspect/test-contradicted.ts'
 import {chicksContradict} from '../logbook/inspect/true-for-contradicted.ts'
 import {testSpot} from '../logbook/test-spot.ts'
 import {inside, type Slip} from '../records/problem.ts'
-import {chickWords, likeliestWrong, lookWords, plainContradictions, plainlyAt, unlikelyTests} from './contradictions.ts'
+import {chickWords, likeliestWrong, lookWords, NAMED_FROM, plainContradictions, plainlyAt, unlikelyTests, type UnlikelyTest} from './contradictions.ts'
 import type {DoubtedChick, Explanation} from './impossible-families.ts'
 import type {Chick} from './ladder-chicks.ts'
 import type {LikeliestParent} from './likeliest-sire.ts'
 import type {LocusGroup} from './locus-groups.ts'
-import type {ScoreDoubt} from './score-doubt.ts'
 import type {Findings} from './study.ts'
 import {suspectedStrains} from './suspected-strains.ts'
 
@@ -36,19 +35,22 @@ export function heredityWarnings(findings: Pick<Findings, 'book' | 'heredity' | 
     .map(doubted => ({doubted, warnings: warningsOf(doubted)}))
   const isTold = (group: LocusGroup): boolean => plainlyAt(plain, group) || suspected.some(({trait}) => group.traits.includes(trait)) || tests.some(test => test.group === group) || families.some(({doubted, warnings}) => warnings.length > 0 && doubted.doubts.some(({trait}) => group.traits.includes(trait)))
   return [
-    ...tests.map(({bird, locus, written, chance}) => testUnlikely(testSpot(bird, locus), bird.band, locus, written, chance)),
+    ...tests.map(warningOfTest),
     ...suspected.map(({strain, trait, state, chicks}) => chicksContradict(strain, trait, state, chicks.reduce((sum, {count}) => sum + count, 0), chicks.slice(0, LISTED).map(chick => ({at: chick.at, note: `${chickWords(chick)}, ${String(chick.looks.get(trait)?.counted?.value ?? '')}, stands here`})))),
     ...families.flatMap(({warnings}) => warnings),
-    ...groups.filter(group => !isTold(group)).flatMap(group => oneOfThese(group, likeliestWrong(findings, group))),
+    ...groups.filter(group => !isTold(group)).flatMap(group => oneOfThese(findings, group)),
     ...findings.likeliestSires.moved.filter(({chick}) => ![...chick.looks.keys()].some(trait => covers(chick, trait))).flatMap(unlikelyOf),
   ]
 }
 
-/** Of a group that contradicts itself where nothing is likelier wrong than right: at the likeliest, with the others beside it. */
-function oneOfThese({loci}: LocusGroup, doubts: readonly ScoreDoubt[]): readonly Slip[] {
-  const [first, ...others] = doubts
-  return first ? [contraryLooks(first.score.at, loci.map(({symbol}) => symbol), doubts.map(doubt => ({look: lookWords(doubt), wrong: doubt.wrong})), others.map(doubt => ({at: doubt.score.at, note: `${lookWords(doubt)}, stands here`})))] : []
+/** Of a group that contradicts itself where nothing is likelier wrong than right: at the likeliest look, with the others beside it; where only tests contradict each other, at the unlikeliest. */
+function oneOfThese(findings: Pick<Findings, 'book' | 'heredity' | 'pedigree'>, group: LocusGroup): readonly Slip[] {
+  const doubts = likeliestWrong(findings, group), [first, ...others] = doubts
+  if (first) return [contraryLooks(first.score.at, group.loci.map(({symbol}) => symbol), doubts.map(doubt => ({look: lookWords(doubt), wrong: doubt.wrong})), others.map(doubt => ({at: doubt.score.at, note: `${lookWords(doubt)}, stands here`})))]
+  return unlikelyTests(findings, group, 1 - NAMED_FROM).toSorted((a, b) => a.chance - b.chance).slice(0, 1).map(warningOfTest)
 }
+
+const warningOfTest = ({bird, locus, written, chance}: UnlikelyTest): Slip => testUnlikely(testSpot(bird, locus), bird.band, locus, written, chance)
 
 function warningsOf(doubted: DoubtedChick): readonly Slip[] {
   const {chick, doubts, explanations} = doubted

@@ -36,6 +36,12 @@ describe('unlikelyTests(findings, group)', () => {
     const [warning, ...others] = heredityWarnings(findings)
     expect([warning?.code, warning?.at, warning?.reason, others.length]).toEqual(['test-contradicted', {file: 'birds/y.md', path: ['tested', 'P']}, 'y was tested P P/p+, but its kin leave that less than 1%', 0])
   })
+  it('warns at the unlikeliest of tests that contradict each other over two generations, where no look is in doubt', () => {
+    const {findings} = heredityBook(['A male - - tested={P:~P/P}', 'B female - - tested={P:~P/P}', 'C female - -', 'd male A B', 'e male d C tested={P:~p+/p+}'])
+    const warnings = heredityWarnings(findings), [group] = findings.heredity.groups
+    expect(group && contradictionsAt(findings, group).length).toBeGreaterThan(0)
+    expect(warnings.map(({code}) => code)).toEqual(['test-contradicted'])
+  })
   it('is empty where the records fit', () => {
     const {findings} = heredityBook([...FOUNDERS, 'y female A B tested={P:~p+/p+}'], ALLELES, files)
     expect(findings.heredity.groups.flatMap(group => unlikelyTests(findings, group))).toEqual([])
