@@ -1,7 +1,7 @@
 import type {Alleles, Locus} from '../heredity/locus.ts'
 import type {Sex as Told} from '../heredity/look-likelihood.ts'
 import {lookOf} from '../heredity/look-rules.ts'
-import {MOST_TOLD_APART} from '../heredity/told-apart.ts'
+import {allelesTrueFor} from '../logbook/allele-shares.ts'
 import type {Bird, Logbook, Sex, Trait} from '../logbook/book.ts'
 import {lookRulesOf} from '../logbook/look-rules-of.ts'
 import {LETHAL} from '../records/schema/loci.ts'
@@ -58,6 +58,8 @@ export interface Clearing {
 
 /** Chance left that a bird tested is a carrier after all. */
 export const TEST_LIMIT = 0.01
+/** Of more mates than this only those are tried that have what is wanted at the other loci. */
+const MOST_TRIED = 100
 /** Two mates that differ by less tell alike. */
 const ALIKE = 1e-9
 
@@ -86,9 +88,9 @@ export function testMates(book: Logbook, heredity: Heredity, {numberOf}: Pedigre
       const own = alleles(each), plain = plainOf(each)
       return own.includes(plain) ? own : [...own, plain]
     })
-    const many = there.reduce((product, {length}) => product * length, 1) * book.loci.size > MOST_TOLD_APART
+    const many = there.reduce((product, {length}) => product * length, 1) > MOST_TRIED
     return there.reduce<readonly (readonly number[])[]>((all, own, place) => {
-      const tried = many && loci[place] !== locus ? own.slice(0, 1) : own
+      const other = loci[place], tried = many && other && other !== locus ? [wantedAt(trait, other) ?? plainOf(other)] : own
       return all.flatMap(some => tried.map(allele => [...some, allele]))
     }, [[]])
   }
@@ -132,7 +134,8 @@ export function testMates(book: Logbook, heredity: Heredity, {numberOf}: Pedigre
       return {among, alike, any: alike.length > 1 && alike.length === tried.filter(one => one.among === among).length}
     }).filter(({alike}) => alike.length > 0).sort((a, b) => Number(b.any) - Number(a.any) || b.alike.length - a.alike.length)
     if (!best) return {kind: 'untold'}
-    const mildest = gentlest(best.alike, ({each}) => each.filter((allele, at) => (at === place ? unwanted.includes(allele) : cautionsOf(group.loci[at], allele, ['lethal', 'welfare']))).length)
+    const plain = best.any ? [] : best.alike.filter(({each}) => each[place] === plainOf(locus)), alike = plain.length > 0 ? plain : best.alike
+    const mildest = gentlest(alike, ({each}) => each.filter((allele, at) => (at === place ? unwanted.includes(allele) : cautionsOf(group.loci[at], allele, ['lethal', 'welfare']))).length)
     const looks = trait.states.filter((_, state) => mildest.some(({mate}) => (lookOf(rules, mate, mateSex).states[state] ?? 0) > 0.5))
     const stands = new Set(mildest.map(({each}) => each[place])), atLocus = [...new Map(mildest.flatMap(({mate}) => (mate[place] ? [[mate[place].join(), mate[place]] as const] : []))).values()]
     return {
@@ -187,6 +190,12 @@ function isWanted(trait: Trait, group: LocusGroup, alleles: readonly number[]): 
     const {states} = lookOf(rules, genotypeOf(group, alleles, sex), sex)
     return trait.states.some((state, number) => (states[number] ?? 0) > 0.5 && looksRight(trait, sex, state) === true)
   })
+}
+
+/** The first allele that stands in a true-breeding genotype of a wanted look. */
+function wantedAt(trait: Trait, locus: Locus): number | null {
+  const states = [trait.wanted.male, trait.wanted.female].flatMap(wanted => (wanted?.kind === 'states' ? wanted.states : []))
+  return states.map(state => allelesTrueFor(trait, state, locus)?.[0] ?? null).find(allele => allele !== null) ?? null
 }
 
 const isLethal = ({traits}: LocusGroup, locus: Locus, alleles: readonly number[]): boolean =>

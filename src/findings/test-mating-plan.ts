@@ -88,8 +88,8 @@ export interface PairsAsked extends HiddenAsked {
 }
 
 /** The plan of `testMatingPlan` where the chances of both birds' genotypes are at hand. */
-export function planOfPairs(asked: PairsAsked): TestMatingPlan | null {
-  const {group, pairs, exact, locus, alleles, limit} = asked, place = group.loci.indexOf(locus)
+export function planOfPairs(given: PairsAsked): TestMatingPlan | null {
+  const asked = {...given, pairs: lumped(given)}, {group, pairs, exact, locus, alleles, limit} = asked, place = group.loci.indexOf(locus)
   const isCarrier = ({one}: ParentsTogether): boolean => one[place]?.some(each => each !== null && alleles.includes(each)) === true
   const before = pairs.reduce((sum, {is, probability}) => (isCarrier(is) ? sum + probability : sum), 0)
   const traits = asked.trait ? [asked.trait] : group.traits.filter(each => each.loci.includes(locus)), [any] = traits
@@ -140,6 +140,30 @@ function tellingLooks(trait: Trait, asked: PairsAsked, isCarrier: (is: ParentsTo
   }
   const shows = [...more.keys()].filter(state => (more[state] ?? 0) > LEAST)
   return {trait, shows, scoresOf, pairOf, tells: shows.reduce((sum, state) => sum + (more[state] ?? 0), 0)}
+}
+
+/** Pairs that no rule tells apart are one: alleles that no rule of the group names stand for each other, save that those asked about stay apart from the rest. */
+function lumped({group: {loci, traits}, pairs, locus, alleles}: PairsAsked): readonly Probable<ParentsTogether>[] {
+  const sorts = loci.map(each => {
+    const named = new Set(traits.flatMap(({shows}) => shows.flatMap(({patterns}) => patterns.get(each) ?? []))), firsts = new Map<boolean, number>()
+    return each.alleles.map((_, allele): number => {
+      if (named.has(allele)) return allele
+      const isAsked = each === locus && alleles.includes(allele), first = firsts.get(isAsked) ?? allele
+      firsts.set(isAsked, first)
+      return first
+    })
+  })
+  const sorted = (genotype: readonly Alleles[]): readonly Alleles[] => genotype.map(([one, other], place): Alleles => {
+    const sort = (allele: number): number => sorts[place]?.[allele] ?? allele, first = sort(one)
+    return other === null ? [first, null] : [Math.min(first, sort(other)), Math.max(first, sort(other))]
+  })
+  const sums = new Map<string, {is: ParentsTogether; probability: number}>()
+  for (const {is, probability} of pairs) {
+    const lump = {one: sorted(is.one), other: sorted(is.other)}, key = `${lump.one.join(';')} ${lump.other.join(';')}`, known = sums.get(key)
+    if (known) known.probability += probability
+    else sums.set(key, {is: lump, probability})
+  }
+  return [...sums.values()]
 }
 
 /** The same bird with something else in the place of what it may hide: its own other allele, else the wild one, else the first there is. */

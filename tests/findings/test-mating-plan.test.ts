@@ -121,6 +121,16 @@ describe('testMatingPlan(asked, heredity, pedigree)', () => {
     expect(of('all')).toEqual([0, 1, 2, 3].map(n => expect.closeTo(1 / (1 + (4 / 3) ** n), 12) as number))
   })
 
+  it('takes alleles that no rule tells apart for one: three recessives as two', () => {
+    const many = COMB.replace('[P, p+]', '[P, p+, p^x, p^y]'), birds = ['A male - -', 'B female - -', 'X male A B comb=pea']
+    const book = heredityBook(birds, '{P: {P: 40%, p+: 30%, p^x: 20%, p^y: 10%}}', {'traits/comb.md': many}), two = heredityBook(birds, '{P: {P: 40%, p+: 60%}}')
+    const course = (asked: HeredityBook, alleles: readonly number[]) => plan(asked, 'X', [[1, 1]], {alleles}).course.map(({carrier}) => carrier)
+    expect(course(book, [1, 2, 3])).toEqual(course(two, [1]).map(carrier => expect.closeTo(carrier, 12) as number))
+    // by hand for p+ alone: of the pea birds P/p+ 0.24, P/P 0.16, P/p^x and P/p^y 0.24, whose chicks by a p+/p+ hen are single as often
+    const half = 0.5 ** 3
+    expect(course(book, [1])[3]).toBeCloseTo((0.24 * half) / (0.24 * half + 0.16 + 0.24 * half), 12)
+  })
+
   it('has nothing to do where the bird is clean already', () => {
     const {chicks, course} = plan(heredityBook(['A male - - tested={P:~P/P}']), 'A', [[1, 1]])
     expect([chicks, course]).toEqual([0, [{chicks: 0, carrier: 0, missed: null}]])
