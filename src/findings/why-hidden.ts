@@ -4,7 +4,7 @@ import type {Bird, Trait} from '../logbook/book.ts'
 import type {ChanceExplained, Pull} from './chance-explained.ts'
 import {misscoringRows} from './flock-of-book.ts'
 import type {Heredity} from './heredity.ts'
-import type {Evidence, HiddenAllele, HiddenAtLocus} from './hidden-alleles.ts'
+import type {Evidence, EvidenceAtLocus, HiddenAllele} from './hidden-evidence.ts'
 
 /** A look of a bird's own, and how far it may be trusted. */
 export interface OwnLook {
@@ -36,7 +36,7 @@ const NOTICED = 0.0005
 const OFTEN = 0.1
 
 /** Null where there is nothing to say: every genotype has the one allele. */
-export function whyHidden(bird: Bird, at: HiddenAtLocus, heredity: Heredity, {explained, unlooked}: ChanceExplained): Why | null {
+export function whyHidden(bird: Bird, at: EvidenceAtLocus, heredity: Heredity, {explained, unlooked}: ChanceExplained): Why | null {
   const {locus} = at, {genotypes} = heredity.of(bird, locus)
   if (locus.on === 'Z' && bird.sex === 'unknown') {
     const [cock, hen] = [false, true].map(isHen => sureOf(genotypes.filter(({is: [, other]}) => (other === null) === isHen)))

@@ -1,7 +1,8 @@
 /** Why a bird is said to have an allele or not: what makes the chance that is shown, and where two things pull apart both, with the chance between. */
 import {writeGenotype, writePattern} from '../heredity/genotype-notation.ts'
 import type {Pull} from '../findings/chance-explained.ts'
-import type {Evidence, HiddenAllele, HiddenAtLocus} from '../findings/hidden-alleles.ts'
+import type {HiddenAtLocus} from '../findings/hidden-alleles.ts'
+import type {Evidence, HiddenAllele} from '../findings/hidden-evidence.ts'
 import type {Findings} from '../findings/study.ts'
 import type {OwnLook, Why} from '../findings/why-hidden.ts'
 import {countedValue} from '../findings/counted-value.ts'

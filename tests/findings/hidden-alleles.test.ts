@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest'
-import {hiddenAlleles, type Evidence} from '../../src/findings/hidden-alleles.ts'
+import {hiddenAlleles} from '../../src/findings/hidden-alleles.ts'
+import type {Evidence} from '../../src/findings/hidden-evidence.ts'
 import {COMB, GROUND, heredityBook, type HeredityBook} from './heredity-book.ts'
 
 /** One piece of evidence in brief. */
