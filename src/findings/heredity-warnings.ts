@@ -7,7 +7,7 @@ import {chicksContradict} from '../logbook/inspect/true-for-contradicted.ts'
 import {testSpot} from '../logbook/test-spot.ts'
 import {inside, type Slip} from '../records/problem.ts'
 import {chickWords, likeliestWrong, lookWords, NAMED_FROM, plainContradictions, plainlyAt, unlikelyTests, type UnlikelyTest} from './contradictions.ts'
-import type {DoubtedChick, Explanation} from './impossible-families.ts'
+import type {DoubtedChick, Explanation, FurtherExplanation} from './impossible-families.ts'
 import type {Chick} from './ladder-chicks.ts'
 import type {LikeliestParent} from './likeliest-sire.ts'
 import type {LocusGroup} from './locus-groups.ts'
@@ -53,16 +53,24 @@ function oneOfThese(findings: Pick<Findings, 'book' | 'heredity' | 'pedigree'>, 
 const warningOfTest = ({bird, locus, written, chance}: UnlikelyTest): Slip => testUnlikely(testSpot(bird, locus), bird.band, locus, written, chance)
 
 function warningsOf(doubted: DoubtedChick): readonly Slip[] {
-  const {chick, doubts, explanations} = doubted
+  const {chick, doubts, explanations, further: [rival]} = doubted
   const best = explanations.find(isParent), [first] = doubts
   if (!first || first.wrong < WARNED_FROM) return []
-  if (best && (best.times === null || best.times >= WRONG_PARENT_FROM)) {
+  // a pullet taken for a cockerel, or an egg of another pen, that explains as much is not to be told as a wrong parent
+  const other = rival && (!best || (rival.times ?? Infinity) >= (best.times ?? Infinity)) ? rival : best
+  if (best && other === best && (best.times === null || best.times >= WRONG_PARENT_FROM)) {
     const looks = doubts.map(({score, trait}) => `${trait.name} ${score.value}`).join(', ')
     return [likelyWrongParent(chick.at, chickWords(chick), looks, {band: best.bird.band, role: best.kind, times: best.times}, parentsOf(chick, first.trait))]
   }
   return doubts.filter(({wrong}) => wrong >= WARNED_FROM).map(({trait, score, instead, wrong, given, impossible}) =>
     impossibleFamily(chick.at, {chick: chickWords(chick), several: chick.count > 1, trait: trait.name, scored: String(score.value), instead, wrong, given, neverWrong: impossible, resting: restingOn(chick, trait)},
-      best?.times ? `with ${best.bird.band} as its ${best.kind} all that was seen is ${Math.round(best.times)} times likelier` : null, [...parentsOf(chick, trait), ...strainOf(chick, trait)]))
+      other ? slipWords(other) : null, [...parentsOf(chick, trait), ...strainOf(chick, trait)]))
+}
+
+/** `as a female all that was seen is 30 times likelier` */
+function slipWords(slip: FurtherExplanation | Exclude<Explanation, {readonly kind: 'misscored'}>): string {
+  const so = slip.kind === 'sex' ? `as a ${slip.is}` : slip.kind === 'egg' ? `as an egg of pen ${slip.pen.id}, likeliest of ${slip.dam.band},` : `with ${slip.bird.band} as its ${slip.kind}`
+  return slip.times === null ? `${so} it can be, and as written it cannot` : `${so} all that was seen is ${Math.round(slip.times)} times likelier`
 }
 
 /** A founder has no parents in the book: what its strain is said to be speaks for it, or else its chicks. */

@@ -37,6 +37,14 @@ describe('heredityWarnings(findings)', () => {
     expect(more).toEqual([])
     expect(only?.related?.map(({note}) => note)).toEqual(['A, its sire, tested P p+/p+, stands here', 'B, its dam, stands here'])
   })
+  it('names a wrong sex where that explains what was seen', () => {
+    // a cockerel of a silver sire has his silver; a gold pullet of one that hides gold is nothing odd
+    const {findings} = heredityBook(['A male - - tested={S:~S/s+}', 'B female - - tested={S:~S/-}', 'x male A B ground=gold'], '{S: {S: 50%, s+: 50%}}', {'traits/ground.md': withError(GROUND)})
+    const [only, ...more] = heredityWarnings(findings)
+    expect(more).toEqual([])
+    expect([only?.code, only?.at.file]).toEqual(['impossible-family', 'birds/x.md'])
+    expect(only?.reason).toMatch(/; as a female all that was seen is \d+ times likelier$/)
+  })
   it('is silent on a book that fits', () => expect(warningsOf(['c female A B comb=single ground=gold', 'd male D B comb=pea ground=silver'])).toEqual([]))
   it('counts the chicks of a tally', () => {
     const {problems} = inspectFiles(around({
