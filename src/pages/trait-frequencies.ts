@@ -5,7 +5,7 @@ import type {AlleleFrequencies, AlleleShare} from '../findings/allele-frequencie
 import type {Locus} from '../heredity/locus.ts'
 import type {SexRow} from '../findings/shares.ts'
 import type {Findings} from '../findings/study.ts'
-import {unwantedAlleles} from '../findings/unwanted-alleles.ts'
+import {unwantedInBook} from '../findings/unwanted-alleles.ts'
 import type {Trait} from '../logbook/book.ts'
 import {fileName} from '../records/file-name.ts'
 import {limits, listWords, NOTHING, percent, percentSign} from './numbers.ts'
@@ -19,18 +19,20 @@ export interface TraitFrequencies {
 }
 
 /** @param before figures that stand on the page above these */
-export function traitFrequencies(trait: Trait, {frequencies}: Pick<Findings, 'frequencies'>, before: number): TraitFrequencies | null {
+export function traitFrequencies(trait: Trait, {frequencies, allelesOfBook}: Pick<Findings, 'frequencies' | 'allelesOfBook'>, before: number): TraitFrequencies | null {
   const figures: Figure[] = [], tables: Table[] = []
   for (const locus of trait.loci) {
+    // of a long series those that no strain and no bird may have are not listed
+    const all = locus.alleles.map((_, allele) => allele), some = all.filter(allele => allelesOfBook(locus).includes(allele)), there = all.length === 2 || some.length === 0 ? all : some
     const own = frequencies.alleles.filter(row => row.locus === locus)
     for (const sex of locus.on === 'Z' ? (['all', 'male', 'female'] as const) : (['all'] as const)) {
       const rows = own.filter(row => row.sex === sex)
       if (rows.length === 0) continue
       // of two alleles one tells of the other; of more the table tells all
-      const drawn = locus.alleles.length === 2 ? unwantedAlleles(trait).find(each => each.locus === locus)?.unwanted[0] ?? 1 : null
+      const drawn = there.length === 2 ? unwantedInBook(trait, allelesOfBook).find(each => each.locus === locus)?.unwanted[0] ?? there[1] ?? 1 : null
       const figure = drawn === null ? null : figureOf(trait, locus, sex, drawn, rows, `Figure ${before + figures.length + 1}.`)
       if (figure) figures.push(figure)
-      else tables.push({caption: `Alleles of ${locus.symbol}${sexWords(sex)}, %`, ...tableOf(locus, rows, locus.alleles.map((_, allele) => allele))})
+      else tables.push({caption: `Alleles of ${locus.symbol}${sexWords(sex)}, %`, ...tableOf(locus, rows, there)})
     }
   }
   const all = frequencies.alleles.filter(({locus}) => trait.loci.includes(locus)), left = all.filter(({of, sex}) => of === 'hatched' && sex === 'all').reduce((sum, row) => Math.max(sum, row.leftOut), 0)

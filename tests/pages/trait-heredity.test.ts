@@ -42,6 +42,14 @@ describe('the page of a trait whose genes are known', () => {
       .toMatch(/^Test for Po at Po: mated to a hen that is po\+\/po\+, which four alone does not prove, x would need 11 chicks, none scored five,/)
   })
 
+  it('lists of a long series only the alleles that are there, and draws two', () => {
+    const three = GROUND.replace('[S, s+]', '[S, s+, s^al]').replace('S: _/_, is: gold', 'S: s+/_, is: gold')
+    const strains = {'strains/holm-white.md': '---\nname: Holm White\nrole: recurrent\nalleles: {S: {S: 100%}}\n---\n', 'strains/fell-buff.md': '---\nname: Fell Buff\nrole: donor\nalleles: {S: {S: 50%, s+: 50%}}\n---\n'}
+    const shownOf = view('ground', ['A male - -', 'B female - -', 'x male A B'], {'traits/ground.md': three, ...strains, ...fell('{S: S/s+}')}).frequencies
+    expect(shownOf?.figures[0]?.title).toBe('Share of s+ by step')
+    expect(JSON.stringify(shownOf)).not.toContain('s^al')
+  })
+
   it('advises no mating where two doses kill, and counts no chicks', () => {
     const [at] = view('legs', ['A male - -', 'B female - - tested={Cp:~cp+/cp+}', 'x male A B'], {'traits/legs.md': LEGS.replace('loci:', 'target: long\nloci:'), ...fell('{Cp: Cp/cp+}')}).hidden
     expect(at?.test).toBe('At Cp mate no bird to find this out, for two doses of such an allele kill the chick: look at the ordinary chicks it has anyway, or have its DNA tested.')
