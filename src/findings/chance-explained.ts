@@ -20,11 +20,9 @@ export type Pull =
   | {readonly kind: 'descendants'; readonly chicks: readonly Chick[]}
   /** its own looks at loci that lie near */
   | {readonly kind: 'linked'; readonly looks: readonly {readonly trait: Trait; readonly state: string; readonly loci: readonly Locus[]}[]}
-  /** the looks of as many full sibs */
-  | {readonly kind: 'sibs'; readonly count: number}
   /** its own looks */
   | {readonly kind: 'look'}
-  /** none of these by itself */
+  /** none of these by itself: most often how its kin tie its two parents to each other */
   | {readonly kind: 'kin'}
 
 export interface Explained {
@@ -47,16 +45,21 @@ export const hasAllele = (genotypes: readonly Probable<Alleles>[], allele: numbe
 /**
  * Why is a bird's chance not what its parents alone would make it?
  *
- * Asked in turn: its own chicks, and all that came of it, as `chicksTell` weighs them; its own looks at loci nearby, its full sibs, and where its parents cannot be gone through its own look, each supposed away.
+ * Asked in turn: its own chicks, and all that came of it, as `chicksTell` weighs them; its own looks at loci nearby, and where its parents cannot be gone through its own look, each supposed away.
+ * Sibs speak through the parents, whose chances as they are shown have them in already.
  * The first that makes at least half of the way is the reason, else the one that makes most of it, and where none makes a quarter, its other kin together are.
  */
 export function chanceExplained({birds, hatches}: Pick<Logbook, 'birds' | 'hatches'>, heredity: Heredity, {numberOf}: PedigreeOfBook): ChanceExplained {
   const alone = byParents(heredity)
   const chicks: readonly Chick[] = [...birds, ...hatches.flatMap(({tallies}) => tallies.filter(({count}) => count > 0))]
-  const offspring = new Map<Bird, Chick[]>(), families = new Map<string, Chick[]>()
+  const offspring = new Map<Bird, Chick[]>()
   for (const chick of chicks) {
-    for (const parent of new Set(chick.parentage.pairs.flatMap(({sire, dam}) => [sire, dam]))) if (parent) listed(offspring, parent).push(chick)
-    if (chick.parentage.pairs.length > 0) listed(families, familyOf(chick)).push(chick)
+    for (const parent of new Set(chick.parentage.pairs.flatMap(({sire, dam}) => [sire, dam]))) {
+      if (!parent) continue
+      const own = offspring.get(parent) ?? []
+      offspring.set(parent, own)
+      own.push(chick)
+    }
   }
   const numbers = (worked: WorkedGroup, some: readonly Chick[]): readonly number[] => some.flatMap(chick => (chick.kind === 'bird' ? [numberOf(chick)] : worked.tallies.get(chick) ?? []))
 
@@ -76,7 +79,6 @@ export function chanceExplained({birds, hatches}: Pick<Logbook, 'birds' | 'hatch
   function pullOf(bird: Bird, locus: Locus, allele: number, shown: number, by: readonly Probable<Alleles>[] | null): Pull {
     const group = heredity.groupOf(locus), worked = heredity.worked(group), {flock} = worked, number = numberOf(bird), place = group.loci.indexOf(locus)
     const from = by ? hasAllele(by, allele) : shown > 0.5 ? 0 : 1, own = offspring.get(bird) ?? []
-    const sibs = bird.parentage.pairs.length === 0 ? [] : (families.get(familyOf(bird)) ?? []).filter(chick => chick !== bird)
     const nearby = group.traits.filter(trait => !trait.loci.includes(locus)).flatMap(trait => {
       const state = countedValue(bird, trait), near = trait.loci.filter(other => isLinked(other, locus))
       return typeof state === 'string' && near.length > 0 ? [{trait, state, loci: near}] : []
@@ -84,16 +86,15 @@ export function chanceExplained({birds, hatches}: Pick<Logbook, 'birds' | 'hatch
     const grand = own.flatMap(chick => (chick.kind === 'bird' ? offspring.get(chick) ?? [] : []))
     // each gives how far it pulls, from `from` towards the chance shown
     const withChicks = (all: boolean): number | null => (by && own.length > 0 ? hasAllele(chicksTell(heredity, alone, number, locus, by, numbers(worked, own), all), allele) - from : null)
-    const supposed = (animals: readonly number[], keeps: (trait: number) => boolean): number | null => {
-      const less = lookedAt(worked, animals, keeps)
+    const supposed = (keeps: (trait: number) => boolean): number | null => {
+      const less = lookedAt(worked, number, keeps)
       return less ? shown - worked.found.supposing(less, at => hasAllele(at(number, place), allele)) : null
     }
     const tried: readonly (readonly [Pull, () => number | null])[] = [
       [{kind: 'chicks', chicks: own, sure: own.every(chick => isSure(bird, chick))}, () => withChicks(false)],
       [{kind: 'descendants', chicks: [...new Set(grand)]}, () => withChicks(true)],
-      [{kind: 'linked', looks: nearby}, () => (nearby.length === 0 ? null : supposed([number], trait => flock.traits[trait]?.look.loci.includes(place) ?? false))],
-      [{kind: 'sibs', count: sibs.reduce((sum, {count}) => sum + count, 0)}, () => supposed(numbers(worked, sibs), () => false)],
-      ...(by ? [] : [[{kind: 'look'}, () => supposed([number], () => false)] as const]),
+      [{kind: 'linked', looks: nearby}, () => (nearby.length === 0 ? null : supposed(trait => flock.traits[trait]?.look.loci.includes(place) ?? false))],
+      ...(by ? [] : [[{kind: 'look'}, () => supposed(() => false)] as const]),
     ]
     const whole = Math.abs(shown - from)
     let best: Pull = {kind: 'kin'}, most = whole / 4
@@ -111,23 +112,10 @@ export function chanceExplained({birds, hatches}: Pick<Logbook, 'birds' | 'hatch
   }
 }
 
-/** The animals told of with some of their looks only, and the tests they have; null where that takes nothing away. */
-function lookedAt({flock}: WorkedGroup, animals: readonly number[], keeps: (trait: number) => boolean): ReadonlyMap<number, Told> | null {
-  const told = new Map<number, Told>()
-  for (const animal of animals) {
-    const readings = flock.readings(animal), kept = readings.filter(({trait}) => keeps(trait))
-    if (kept.length < readings.length) told.set(animal, {readings: kept, tested: flock.tested(animal)})
-  }
-  return told.size > 0 ? told : null
+/** A bird told of with some of its looks only, and the test it has; null where that takes nothing away. */
+function lookedAt({flock}: WorkedGroup, animal: number, keeps: (trait: number) => boolean): ReadonlyMap<number, Told> | null {
+  const readings = flock.readings(animal), kept = readings.filter(({trait}) => keeps(trait))
+  return kept.length < readings.length ? new Map([[animal, {readings: kept, tested: flock.tested(animal)}]]) : null
 }
 
 const isSure = (bird: Bird, {parentage: {pairs}}: Chick): boolean => pairs.every(({sire, dam}) => sire === bird || dam === bird)
-
-/** Chicks with the same key have the same parents, or the same that may be. */
-const familyOf = ({parentage: {pairs}}: Chick): string => pairs.map(({sire, dam}) => `${sire?.id ?? ''} ${dam?.id ?? ''}`).join('\n')
-
-function listed<Key>(all: Map<Key, Chick[]>, key: Key): Chick[] {
-  const found = all.get(key) ?? []
-  all.set(key, found)
-  return found
-}

@@ -70,9 +70,8 @@ function pullWords(pull: Pull, alone: number | null, asked: HiddenAllele, bird: 
     case 'chicks': return chicksWords(pull, alone, asked, bird, at)
     case 'descendants': return countWords(pull.chicks, lifts, asked, at, ` of ${his} chicks`) ?? `what came of ${his} chicks speaks ${way}`
     case 'linked': return `${bird.sex === 'male' ? 'he' : bird.sex === 'female' ? 'she' : 'it'} is ${listWords(pull.looks.map(({state}) => state))}, and ${listWords([...new Set(pull.looks.flatMap(({loci}) => loci.map(({symbol}) => symbol)))])} lies near ${at.locus.symbol}`
-    case 'sibs': return `${his} ${counted(pull.count, 'full sib')} ${pull.count === 1 ? 'speaks' : 'speak'} ${way}`
     case 'look': return `${his} own look speaks ${way}`
-    case 'kin': return `${his} other kin speak ${way}`
+    case 'kin': return `all ${his} kin taken together speak ${way}`
   }
 }
 

@@ -39,5 +39,5 @@ function sideWords(name: 'sire' | 'dam', parents: readonly Parent[], chances: re
   if (chances.every(each => each.only > AS_GOOD_AS)) return `${who} ${one ? 'has' : 'have'} only ${allele === 'it' ? 'that' : allele}`
   const carries = `${who} ${one ? 'carries' : 'carry'} ${allele}`, twice = Math.max(...chances.map(each => each.only))
   const twiceWords = twice < TWICE ? '' : one ? `, twice with ${chance(twice)}` : `, twice with up to ${chance(twice)}`
-  return `${carries}${low > AS_GOOD_AS ? '' : ` with ${percent(low) === percent(high) ? chance(high) : `${percent(low)} to ${percentSign(high)}`}`}${twiceWords}`
+  return `${carries}${low > AS_GOOD_AS ? '' : ` with ${percent(low) === percent(high) ? chance(high) : low < NONE ? `up to ${chance(high)}` : `${percent(low)} to ${percentSign(high)}`}`}${twiceWords}`
 }

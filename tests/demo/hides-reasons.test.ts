@@ -55,6 +55,8 @@ function gamete(words: string): readonly [number, number] {
   if (/ without /.test(words)) return [0, 0]
   if (/ (has|have) only /.test(words)) return [1, 1]
   const range = /with (\d+\.\d) to (\d+\.\d)%/.exec(words), one = new RegExp(`with ${PERCENT}`).exec(words)
+  const most = new RegExp(`with up to ${PERCENT}`).exec(words)
+  if (most) return [0, Number(most[2]) / 200]
   return range ? [Number(range[1]) / 200, Number(range[2]) / 200] : one ? [Number(one[2]) / 200, Number(one[2]) / 200] : [0.5, 0.5]
 }
 
