@@ -119,11 +119,10 @@ function cleanWords({chicks, shown, mates, mateLook, genotype, state}: Extract<E
   return `${ofThem(shown, chicks, ` by ${by}`)} ${state}`
 }
 
-/** `scored silver`; where scorings differ `scored walnut twice and rose once` */
+/** `scored silver`, `scored yellow twice`, `scored walnut twice and rose once` */
 function scoredWords({state, scored}: OwnLook): string {
-  const states = [...new Set(scored)]
-  if (states.length < 2) return `scored ${state}`
-  return `scored ${listWords(states.map(each => `${each} ${times(scored.filter(other => other === each).length)}`))}`
+  if (scored.length < 2) return `scored ${state}`
+  return `scored ${listWords([...new Set(scored)].map(each => `${each} ${times(scored.filter(other => other === each).length)}`))}`
 }
 
 const times = (count: number): string => (count === 1 ? 'once' : count === 2 ? 'twice' : `${count} times`)

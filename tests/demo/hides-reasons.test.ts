@@ -24,6 +24,12 @@ it('makes the chance that is shown, or says what else does', () => {
       // the word belongs to the list of chicks in doubt, which has another threshold
       expect(told).not.toMatch(/doubtful|converged/)
       kinds.add(why.kind)
+      if (why.kind === 'look') {
+        // the look's odds by its kin, and every score of it right, or wrong as often as is said
+        const [look] = why.looks, right = why.kin, wrong_ = (1 - why.kin) * (look?.passes?.rate ?? 0) ** (look?.scored.length ?? 0)
+        const is = findings.heredity.of(bird, at.locus).genotypes.reduce((sum, {is: alleles, probability}) => sum + (alleles.every(each => each === null || at.shows.includes(each)) ? probability : 0), 0)
+        if (Math.abs(right / (right + wrong_) - is) > NEAR) wrong.push(`${bird.band} ${is.toFixed(3)}: ${told}`)
+      }
       const allele = 'asked' in why ? why.asked.allele : null
       const shown = allele === null ? null : findings.heredity.carries(bird, at.locus, allele)
       const [low, high] = shown === null ? [0, 0] : byWords(told, bird, at.locus, allele ?? 0)

@@ -66,6 +66,11 @@ describe('birdHides(bird, findings)', () => {
     expect(hides('c', ['A male - - tested={P:~P/p+}', 'B female - - tested={P:~P/p+}', 'c female A B comb=pea'], undefined, files)?.[0]).toMatch(/: scored pea once and single twice; by her kin alone \w+ would be \d+\.0%, and (pea|single) is scored so once in 20\.$/)
   })
 
+  it('says that a look was scored twice, which is wrong twice much more seldom', () => {
+    const files = {'traits/comb.md': COMB.replace('required: yes', 'required: yes\nmisscoring: 5%'), 'scores/x.csv': 'band,on,comb\nc,2023-06-01,single\n'}
+    expect(hides('c', ['A male - - tested={P:~P/P}', 'B female - - tested={P:~P/p+}', 'c female A B comb=single'], undefined, files)?.[0]).toMatch(/: scored single twice; by her kin alone single would be 0%, and pea is scored so once in 20\.$/)
+  })
+
   it('says that the sex decides', () => {
     const found = hides('c', ['A male - - tested={S:~S/S}', 'B female - - tested={S:~s+/-}', 'c unknown A B'], '{P: {P: 50%, p+: 50%}, S: {S: 50%, s+: 50%}}', {'traits/ground.md': GROUND})
     expect(found?.[1]).toBe('Ground S/s+ 50.0%, S/- 50.0%: its sex decides: a cock is S/s+, a hen S/-.')
