@@ -1,3 +1,4 @@
+import {allelesSpokenOf} from './caution-alleles.ts'
 import type {GenotypeProbabilities, Probable} from '../heredity/genotype-probabilities.ts'
 import {writeGenotype} from '../heredity/genotype-notation.ts'
 import type {Alleles, Locus} from '../heredity/locus.ts'
@@ -160,12 +161,3 @@ function cautionsOf({loci}: Logbook, male: ForecastOfSex, female: ForecastOfSex)
 }
 
 const GRAVEST = ['lethal', 'welfare', 'breeding'] as const
-
-/**
- * Which alleles does a caution speak of? Those that it names with their mark, such as `s^al`, which may be none of this project's; where it names none, all but
- * that of the wild fowl, which has a plus: `p+`, `W+`.
- */
-function allelesSpokenOf(says: string, {alleles}: Locus): readonly string[] {
-  const named: readonly string[] = says.match(/[A-Za-z]+\^[A-Za-z]+/g) ?? []
-  return named.length > 0 ? alleles.filter(allele => named.includes(allele)) : alleles.filter(allele => !allele.endsWith('+'))
-}

@@ -1,3 +1,4 @@
+import {allelesSpokenOf} from './caution-alleles.ts'
 import type {Alleles, Locus} from '../heredity/locus.ts'
 import type {Sex as Told} from '../heredity/look-likelihood.ts'
 import {lookOf} from '../heredity/look-rules.ts'
@@ -144,13 +145,9 @@ export function testMates(book: Logbook, heredity: Heredity, {numberOf}: Pedigre
     }
   }
 
-  /** Does a caution of the locus speak of this allele? One that names alleles speaks of those, another of all but the wild one. */
+  /** Does a caution of the locus speak of this allele? */
   function cautionsOf(locus: Locus | undefined, allele: number, about: readonly string[]): boolean {
-    const written = locus?.alleles[allele] ?? ''
-    return (book.loci.get(locus?.symbol ?? '')?.known?.cautions ?? []).some(caution => {
-      const named: readonly string[] = caution.says.match(/[A-Za-z]+\^[A-Za-z]+/g) ?? []
-      return about.includes(caution.about) && (named.length > 0 ? named.includes(written) : !written.endsWith('+'))
-    })
+    return (book.loci.get(locus?.symbol ?? '')?.known?.cautions ?? []).some(caution => about.includes(caution.about) && locus && allelesSpokenOf(caution.says, locus).includes(locus.alleles[allele] ?? ''))
   }
 
   const of: TestMates['of'] = (asked, sex, among) => {

@@ -4,12 +4,14 @@
  *     written out in a trait  ▸  the project's own loci/<symbol>.md  ▸  the reference that ships with the house
  */
 import {near, nearSymbols, slipsBetween} from '../records/near.ts'
+import {inside} from '../records/problem.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {LocusNamed} from '../records/schema/loci.ts'
 import type {LocusRecord} from '../records/schema/locus.ts'
 import type {Bench} from './bench.ts'
 import type {BookLinkage, BookLocus, KnownLocus, Locus} from './book.ts'
 import {locusDescribedTwice} from './inspect/locus-described-twice.ts'
+import {unknownAllele} from './inspect/unknown-allele.ts'
 import {unknownLocus} from './inspect/unknown-locus.ts'
 import {linkagesOf, type LocusRecords} from './linkages.ts'
 
@@ -25,6 +27,9 @@ export interface Loci {
 
 export function linkLoci(bench: Bench): Loci {
   const own = new Map(bench.records.locus.map(record => [record.id, record]))
+  for (const {id, data: {alleles, rare}, at} of bench.records.locus) {
+    rare?.forEach((allele, index) => { if (!alleles.includes(allele)) bench.note(unknownAllele(allele, {symbol: id, alleles}, inside(at, 'rare', index))) })
+  }
   const record: LocusRecords = symbol => {
     const mine = own.get(symbol), theirs = bench.reference.loci.get(symbol)
     return mine ? {from: 'project', record: mine} : theirs ? {from: 'reference', record: theirs} : null
@@ -34,7 +39,7 @@ export function linkLoci(bench: Bench): Loci {
   const all = new Map<string, BookLocus>(), missed: string[] = [], used = usedSymbols(bench).filter(symbol => !named.has(symbol) && (own.has(symbol) || bench.reference.symbols.includes(symbol)))
   for (const [symbol, entries] of named) {
     const told = record(symbol)
-    const locus = locusOf(symbol, entries, told?.record.data ?? null, used, bench)
+    const locus = locusOf(symbol, entries, told && withoutRare(told.record.data, symbol, bench), used, bench)
     if (!locus) missed.push(symbol)
     if (locus) all.set(symbol, {locus, known: told && knownOf(told.record, told.from)})
   }
@@ -49,6 +54,18 @@ export function linkLoci(bench: Bench): Loci {
 const usedSymbols = ({records: {strain, bird, hatch}}: Bench): readonly string[] => [...new Set([
   ...strain.flatMap(({data}) => data.alleles ?? []), ...bird.flatMap(({data}) => data.tested ?? []), ...hatch.flatMap(({data}) => data.chicks ?? []).flatMap(({tested}) => tested ?? []),
 ].map(({key}) => key))]
+
+/** The record without the rare alleles that no rule, strain or test of the project names. */
+function withoutRare(record: LocusRecord, symbol: string, {records: {trait, strain, bird, hatch}}: Bench): LocusRecord {
+  const {rare = []} = record
+  if (rare.length === 0) return record
+  const genotypes = [
+    ...trait.flatMap(({data}) => data.shows ?? []).flatMap(({others}) => others),
+    ...bird.flatMap(({data}) => data.tested ?? []), ...hatch.flatMap(({data}) => data.chicks ?? []).flatMap(({tested}) => tested ?? []),
+  ].filter(({key}) => key === symbol).flatMap(({value}) => value.split('/').map(half => half.trim()))
+  const named = new Set([...genotypes, ...strain.flatMap(({data}) => data.alleles ?? []).filter(({key}) => key === symbol).flatMap(({value}) => value.map(({key}) => key))])
+  return {...record, alleles: record.alleles.filter(allele => !rare.includes(allele) || named.has(allele))}
+}
 
 /** The locus as the first trait that writes it out has it, the rest from its record; null, and a slip, where nothing describes it. */
 function locusOf(symbol: string, entries: readonly LocusNamed[], record: LocusRecord | null, used: readonly string[], bench: Bench): Locus | null {

@@ -63,6 +63,15 @@ describe('a locus that a trait names', () => {
     expect(rulesOf(named(book, 'head'))).toEqual(['P P/_ pea', 'P p/p single'])
   })
 
+  it('has the alleles that the reference calls rare only where a record names one', () => {
+    const ground = {'traits/ground.md': trait('silver, gold', 'loci: [S]')}, alleles = (files: Files) => bookOf(files).loci.get('S')?.locus.alleles.join(' ')
+    expect(alleles(ground)).toBe('S s+')
+    expect(alleles({'traits/ground.md': trait('silver, gold, pale', 'loci: [S]', 'shows: [{S: s^al/s^al, is: pale}, {S: S/_, is: silver}, {S: _/_, is: gold}]')})).toBe('S s+ s^al')
+    expect(alleles({...ground, 'strains/fell-buff.md': '---\nname: Fell Buff\nrole: donor\nalleles: {S: {s+: 90%, s^al: 10%}}\n---\n'})).toBe('S s+ s^al')
+    expect(alleles({'traits/ground.md': trait('silver, gold', 'loci: {S: {alleles: [S, s+, s^al]}}')})).toBe('S s+ s^al')
+    expect(problems({...ground, 'loci/Wi.md': '---\nname: Wisp\non: Z\nalleles: [Wi, wi+]\nrare: [wi]\n---\n'})).toEqual(['loci/Wi.md:5 unknown-allele'])
+  })
+
   it('is a slip where nothing describes it, once', () => {
     const {problems: found} = linkFiles(around({'traits/head.md': trait('pea, single', 'loci: [p]'), 'traits/other.md': trait('a, b', 'loci: [Qq]', 'shows: [{Qq: Q/Q, is: a}]')}))
     expect(codesAt(found)).toEqual(['traits/head.md:4 unknown-locus', 'traits/other.md:4 unknown-locus'])

@@ -13,6 +13,6 @@ export const entry: ManualEntry = {
   right: {'traits/skin.md': trait('w/w')},
 }
 
-export function unknownAllele(allele: string, {symbol, alleles}: Locus, at: Spot): Slip {
+export function unknownAllele(allele: string, {symbol, alleles}: Pick<Locus, 'symbol' | 'alleles'>, at: Spot): Slip {
   return slipOf(entry, at, `${symbol} has no allele “${allele}”; it has ${alleles.join(', ')}`, orNear(nearSymbols(allele, alleles), `write one of ${alleles.join(', ')}, or add it to the alleles of ${symbol}`))
 }

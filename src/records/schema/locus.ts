@@ -14,6 +14,7 @@ const locus = object('a locus', {
   name: required(text('a name such as Pea comb'), 'What the trade calls it. The symbol is the file’s name.'),
   on: required(oneOf(PLACES), 'Where it lies.'),
   alleles: required(alleles, 'Its alleles.'),
+  rare: optional(listOf(text('an allele')), 'Alleles so rare that a project has them only where a record of its own names one: a rule, a strain or a test.'),
   chromosome: optional(text('a chromosome such as 1'), 'The chromosome, where it is known.'),
   gene: optional(text('a text'), 'The gene, or what is changed in it.'),
   dominance: optional(text('a sentence'), 'How its alleles stand to one another.'),
