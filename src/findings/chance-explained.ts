@@ -20,8 +20,8 @@ export type Pull =
   | {readonly kind: 'descendants'; readonly chicks: readonly Chick[]}
   /** its own looks at loci that lie near */
   | {readonly kind: 'linked'; readonly looks: readonly {readonly trait: Trait; readonly state: string; readonly loci: readonly Locus[]}[]}
-  /** its own looks */
-  | {readonly kind: 'look'}
+  /** its own looks, which not all show that could */
+  | {readonly kind: 'look'; readonly looks: readonly string[]}
   /** none of these by itself: most often how its kin tie its two parents to each other */
   | {readonly kind: 'kin'}
 
@@ -35,6 +35,8 @@ export interface Explained {
 export interface ChanceExplained {
   /** of having an allele at least once; `shown` by the whole flock */
   explained(bird: Bird, locus: Locus, allele: number, shown: number): Explained
+  /** what its parents make of it, its own look left aside; null where they cannot be gone through */
+  byParentsOnly(bird: Bird, locus: Locus): readonly Probable<Alleles>[] | null
   /** what would stand at the locus, had nobody looked at the bird itself */
   unlooked(bird: Bird, locus: Locus): readonly Probable<Alleles>[]
 }
@@ -70,6 +72,7 @@ export function chanceExplained({birds, hatches}: Pick<Logbook, 'birds' | 'hatch
       if (by && !near(by) && bird.parentage.pairs.length > 1) by = alone.of(numberOf(bird), locus, true, true)
       return {alone: by && hasAllele(by, allele), pull: near(by) ? null : pullOf(bird, locus, allele, shown, by)}
     },
+    byParentsOnly: (bird, locus) => alone.of(numberOf(bird), locus, false),
     unlooked(bird, locus) {
       const group = heredity.groupOf(locus), {found, flock} = heredity.worked(group), number = numberOf(bird)
       return found.supposing(new Map([[number, {readings: [], tested: flock.tested(number)}]]), at => at(number, group.loci.indexOf(locus)))
@@ -94,7 +97,7 @@ export function chanceExplained({birds, hatches}: Pick<Logbook, 'birds' | 'hatch
       [{kind: 'chicks', chicks: own, sure: own.every(chick => isSure(bird, chick))}, () => withChicks(false)],
       [{kind: 'descendants', chicks: [...new Set(grand)]}, () => withChicks(true)],
       [{kind: 'linked', looks: nearby}, () => (nearby.length === 0 ? null : supposed(trait => flock.traits[trait]?.look.loci.includes(place) ?? false))],
-      ...(by ? [] : [[{kind: 'look'}, () => supposed(() => false)] as const]),
+      ...(by ? [] : [[{kind: 'look', looks: []}, () => supposed(() => false)] as const]),
     ]
     const whole = Math.abs(shown - from)
     let best: Pull = {kind: 'kin'}, most = whole / 4

@@ -1,7 +1,7 @@
 import {matches} from '../heredity/genotype-notation.ts'
 import type {Alleles} from '../heredity/locus.ts'
 import type {Bird, Trait} from '../logbook/book.ts'
-import type {ChanceExplained, Pull} from './chance-explained.ts'
+import {AS_GOOD, hasAllele, type ChanceExplained, type Pull} from './chance-explained.ts'
 import {misscoringRows} from './flock-of-book.ts'
 import type {Heredity} from './heredity.ts'
 import type {Evidence, EvidenceAtLocus, HiddenAllele} from './hidden-evidence.ts'
@@ -36,7 +36,7 @@ const NOTICED = 0.0005
 const OFTEN = 0.1
 
 /** Null where there is nothing to say: every genotype has the one allele. */
-export function whyHidden(bird: Bird, at: EvidenceAtLocus, heredity: Heredity, {explained, unlooked}: ChanceExplained): Why | null {
+export function whyHidden(bird: Bird, at: EvidenceAtLocus, heredity: Heredity, {explained, byParentsOnly, unlooked}: ChanceExplained): Why | null {
   const {locus} = at, {genotypes} = heredity.of(bird, locus)
   if (locus.on === 'Z' && bird.sex === 'unknown') {
     const [cock, hen] = [false, true].map(isHen => sureOf(genotypes.filter(({is: [, other]}) => (other === null) === isHen)))
@@ -51,8 +51,16 @@ export function whyHidden(bird: Bird, at: EvidenceAtLocus, heredity: Heredity, {
   if (!asked) return null
   const told = asked.evidence.find(evidence => tellsAll(evidence, asked.probability))
   if (told) return {kind: 'told', asked, evidence: told}
-  const {alone, pull} = explained(bird, locus, asked.allele, asked.probability)
-  return {kind: 'alone', asked, alone, against: asked === excluded ? against ?? looks[0] ?? null : null, pull}
+  const {alone, pull} = explained(bird, locus, asked.allele, asked.probability), isAgainst = asked === excluded
+  const shownSeldom = pull === null && !isAgainst && looks.length > 0 ? leftByLook(asked.allele) : null
+  if (shownSeldom !== null && Math.abs(shownSeldom - asked.probability) > AS_GOOD) return {kind: 'alone', asked, alone: shownSeldom, against: null, pull: {kind: 'look', looks: looks.map(({state}) => state)}}
+  return {kind: 'alone', asked, alone, against: isAgainst ? against ?? looks[0] ?? null : null, pull}
+
+  /** Chance of the allele by its parents, of the genotypes that may look so, each looking so alike. */
+  function leftByLook(allele: number): number | null {
+    const fit = byParentsOnly(bird, locus)?.filter(({is}) => isFitting(is)) ?? [], whole = fit.reduce((sum, {probability}) => sum + probability, 0)
+    return whole > 0 ? hasAllele(fit, allele) / whole : null
+  }
 
   function tellsAll(evidence: Evidence, shown: number): boolean {
     switch (evidence.kind) {
@@ -65,7 +73,11 @@ export function whyHidden(bird: Bird, at: EvidenceAtLocus, heredity: Heredity, {
   }
 
   function chanceFitting(some: readonly {readonly is: Alleles; readonly probability: number}[]): number {
-    return some.reduce((sum, {is, probability}) => sum + (at.shows.every(allele => is.includes(allele)) && is.every(allele => allele === null || at.shows.includes(allele) || at.open.some(open => open.allele === allele)) ? probability : 0), 0)
+    return some.reduce((sum, {is, probability}) => sum + (isFitting(is) ? probability : 0), 0)
+  }
+
+  function isFitting(is: Alleles): boolean {
+    return at.shows.every(allele => is.includes(allele)) && is.every(allele => allele === null || at.shows.includes(allele) || at.open.some(open => open.allele === allele))
   }
 }
 

@@ -70,7 +70,7 @@ function pullWords(pull: Pull, alone: number | null, asked: HiddenAllele, bird: 
     case 'chicks': return chicksWords(pull, alone, asked, bird, at)
     case 'descendants': return countWords(pull.chicks, lifts, asked, at, ` of ${his} chicks`) ?? `what came of ${his} chicks speaks ${way}`
     case 'linked': return `${bird.sex === 'male' ? 'he' : bird.sex === 'female' ? 'she' : 'it'} is ${listWords(pull.looks.map(({state}) => state))}, and ${listWords([...new Set(pull.looks.flatMap(({loci}) => loci.map(({symbol}) => symbol)))])} lies near ${at.locus.symbol}`
-    case 'look': return `${his} own look speaks ${way}`
+    case 'look': return pull.looks.length === 0 ? `${his} own look speaks ${way}` : `scored ${listWords(pull.looks)}, as birds with it are ${lifts ? 'more often' : 'more seldom'}`
     case 'kin': return `all ${his} kin taken together speak ${way}`
   }
 }

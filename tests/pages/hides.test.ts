@@ -71,6 +71,13 @@ describe('birdHides(bird, findings)', () => {
     expect(hides('c', ['A male - - tested={P:~P/P}', 'B female - - tested={P:~P/p+}', 'c female A B comb=single'], undefined, files)?.[0]).toMatch(/: scored single twice; by her kin alone single would be 0%, and pea is scored so once in 20\.$/)
   })
 
+  it('says that a look is rarer with an allele that does not always show', () => {
+    const toes = '---\nname: Toes\nstates: [five, four]\ntarget: four\nloci:\n  Po: {on: autosome, alleles: [Po, po+]}\nshows:\n  - {Po: po+/po+, is: four}\n  - {Po: _/_, is: five, penetrance: 60%}\n  - {Po: _/_, is: four}\n---\n'
+    const found = hides('c', ['A male - - tested={Po:~Po/po+}', 'B female - - tested={Po:~po+/po+}', 'c male A B toes=four comb=single'], '{P: {P: 50%, p+: 50%}, Po: {Po: 50%, po+: 50%}}', {'traits/toes.md': toes})
+    // by hand: ½ · 0.4 / (½ · 0.4 + ½)
+    expect(found?.find(line => line.startsWith('Toes'))).toBe('Toes po+/po+ 71.4%, Po/po+ 28.6%: his sire A carries Po, his dam B is without it, which makes 50.0%; scored four, as birds with it are more seldom, which leaves 28.6%.')
+  })
+
   it('says that the sex decides', () => {
     const found = hides('c', ['A male - - tested={S:~S/S}', 'B female - - tested={S:~s+/-}', 'c unknown A B'], '{P: {P: 50%, p+: 50%}, S: {S: 50%, s+: 50%}}', {'traits/ground.md': GROUND})
     expect(found?.[1]).toBe('Ground S/s+ 50.0%, S/- 50.0%: its sex decides: a cock is S/s+, a hen S/-.')
