@@ -51,7 +51,7 @@ export function slipsAsked(book: Logbook, pedigree: PedigreeOfBook, heredity: He
     })
     askParents(group, told.filter(({chick}) => worth(chick, 'sire', 'dam')), doubt)
     askPens(group, told.filter(({chick}) => worth(chick, 'egg')), doubt)
-    for (const each of told.filter(({chick}) => worth(chick, 'sex'))) askSex(group, each, doubt)
+    askSexes(group, told.filter(({chick}) => worth(chick, 'sex')), doubt)
   }
 
   function askParents(group: LocusGroup, told: readonly Told[], doubt: number): void {
@@ -86,11 +86,20 @@ export function slipsAsked(book: Logbook, pedigree: PedigreeOfBook, heredity: He
     }
   }
 
-  /** At loci of the Z, of a bird whose sex was told by look: one that bred is what it is said to be. */
-  function askSex(group: LocusGroup, {chick, first, animal}: Told, doubt: number): void {
-    if (chick.kind !== 'bird' || animal.sex === 'unknown' || parents.has(chick) || group.loci.every(({on}) => on !== 'Z')) return
-    const is = animal.sex === 'male' ? 'female' : 'male', whole = (as: Animal): number => heredity.workedOtherwise(group, {instead: new Map([[first, as]]), doubt}).found.logLikelihood
-    tell(chick, 'sex', {kind: 'sex', is, times: Math.exp(whole({...animal, sex: is}) - whole(animal))})
+  /** At loci of the Z, of birds whose sex was told by look: one that bred is what it is said to be. Each is asked beside a twin of the other sex, who then has its looks in its place. */
+  function askSexes(group: LocusGroup, told: readonly Told[], doubt: number): void {
+    const open = told.flatMap(({chick, first, animal}) => {
+      if (chick.kind !== 'bird' || animal.sex === 'unknown' || parents.has(chick) || group.loci.every(({on}) => on !== 'Z')) return []
+      const is = animal.sex === 'male' ? 'female' as const : 'male' as const
+      return [{chick, first, is, twin: {...animal, sex: is}}]
+    })
+    if (open.length === 0) return
+    const {found, flock, firstMore} = heredity.workedOtherwise(group, {more: open.map(({twin}) => twin), doubt})
+    open.forEach(({chick, first, is}, index) => {
+      const looks = {readings: flock.readings(first), tested: flock.tested(first)}
+      const whole = found.supposing(new Map([[first, {readings: [], tested: null}], [firstMore + index, looks]]), (_, logLikelihood) => logLikelihood())
+      tell(chick, 'sex', {kind: 'sex', is, times: Math.exp(whole - found.logLikelihood)})
+    })
   }
 }
 

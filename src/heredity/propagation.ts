@@ -39,6 +39,9 @@ export interface Limits extends Settling {
 
 export const LIMITS: Limits = {exactCluster: 2 ** 21, exactAll: 2 ** 24, looseCluster: 2 ** 7, sweeps: 100, settled: 1e-3}
 
+/** Of components up to so many variables a second order is tried before the answer is no longer exact; of larger ones it hardly ever helps, and takes long. */
+const TRIED_TWICE = 4000
+
 /** Where only what lies near a supposition is asked, so many sweeps over rings tell it; on trees all is told. */
 const SUPPOSED = {near: {sweeps: 3, settled: 3e-3}, exact: {sweeps: 3, settled: 1e-9}} as const
 
@@ -60,7 +63,7 @@ export function propagate(sizes: ArrayLike<number>, factors: readonly Factor[], 
   const parts = components.map(component => {
     const scopes = component.factors.map(({of}) => of)
     const whole = (alike: boolean) => joinGraph(component.sizes, scopes, limits.exactCluster, limits.exactAll, alike)
-    const graph = whole(false) ?? whole(true) ?? joinGraph(component.sizes, scopes, limits.looseCluster)
+    const graph = whole(false) ?? (component.sizes.length <= TRIED_TWICE ? whole(true) : null) ?? joinGraph(component.sizes, scopes, limits.looseCluster)
     if (!graph) throw new Error('a graph without a limit is always made')
     return {exact: graph.exact, messages: new ClusterMessages(graph, component.sizes, component.factors, limits)}
   })
