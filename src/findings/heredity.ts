@@ -1,6 +1,7 @@
 import {genotypeProbabilities, type GenotypeProbabilities, type Probable} from '../heredity/genotype-probabilities.ts'
 import {writeGenotype} from '../heredity/genotype-notation.ts'
 import type {Alleles, Locus} from '../heredity/locus.ts'
+import {LIMITS, type Limits} from '../heredity/propagation.ts'
 import type {Bird, Logbook} from '../logbook/book.ts'
 import type {Animal} from '../pedigree/pedigree.ts'
 import {flockOfBook, type FlockOfBook, type Otherwise} from './flock-of-book.ts'
@@ -42,7 +43,7 @@ export interface Heredity {
   /** how a group was worked; kept */
   worked(group: LocusGroup): WorkedGroup
   /** worked anew, with something otherwise; not kept */
-  workedOtherwise(group: LocusGroup, otherwise: Otherwise, asked?: ReadonlySet<number>): WorkedGroup
+  workedOtherwise(group: LocusGroup, otherwise: Otherwise, asked?: ReadonlySet<number>, limits?: Limits): WorkedGroup
 }
 
 /**
@@ -58,9 +59,9 @@ export function heredityOf(book: Logbook, pedigree: PedigreeOfBook, pairs: reado
     if (!found) throw new RangeError(`${locus.symbol} is no locus of the book`)
     return found
   }
-  const workedOtherwise = (group: LocusGroup, otherwise: Otherwise, asked: ReadonlySet<number> = new Set()): WorkedGroup => {
+  const workedOtherwise: Heredity['workedOtherwise'] = (group, otherwise, asked = new Set(), limits = LIMITS) => {
     const flock = flockOfBook(book, pedigree, group, otherwise)
-    return {...flock, found: genotypeProbabilities(flock.flock, asked)}
+    return {...flock, found: genotypeProbabilities(flock.flock, asked, limits)}
   }
   const workedWithPairs = (group: LocusGroup): WorkedGroup => {
     const more = chicksOfPairs(pairs, pedigree), flock = flockOfBook(book, pedigree, group, {more})
