@@ -1,4 +1,4 @@
-import {coancestry} from './coancestry.ts'
+import {coancestry, type Coancestry} from './coancestry.ts'
 import type {Pedigree} from './pedigree.ts'
 
 /**
@@ -13,7 +13,11 @@ import type {Pedigree} from './pedigree.ts'
  * @see Dickerson 1973, Proc. Anim. Breeding Genet. Symp. (heterosis in proportion to breed heterozygosity; from memory)
  */
 export function strainHeterozygosity(pedigree: Pedigree): Float64Array {
+  return Float64Array.from(strainSameness(pedigree).inbreeding, ({mean}) => 1 - mean)
+}
+
+/** The kinship it is worked from: of two birds, the chance that two copies of a gene in a chick of theirs would come from one strain. */
+export function strainSameness(pedigree: Pedigree): Coancestry {
   const asOneCopy = pedigree.bases.map(base => (base.within === null ? {inbreeding: 1, kinship: 1, within: null} : {...base, inbreeding: 1, kinship: 1}))
-  const {inbreeding} = coancestry({...pedigree, bases: asOneCopy, kin: []})
-  return Float64Array.from(inbreeding, ({mean}) => 1 - mean)
+  return coancestry({...pedigree, bases: asOneCopy, kin: []})
 }

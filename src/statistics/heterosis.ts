@@ -1,5 +1,5 @@
 import type {Interval} from './interval.ts'
-import type {MeanAndDeviation} from './mean-and-deviation.ts'
+import {freedomOf, type MeanAndDeviation} from './mean-and-deviation.ts'
 import {studentQuantile, studentTail} from './student-t.ts'
 
 /** How far a cross stands above the mean of its parents. */
@@ -39,9 +39,9 @@ export function heterosis(cross: MeanAndDeviation, one: MeanAndDeviation, other:
   if (!(midParent > 0) || cross.sd === null || one.sd === null || other.sd === null) return null
   const ratio = cross.mean / midParent
   const parts = [
-    {variance: (cross.sd / midParent) ** 2 / cross.n, freedom: cross.n - 1},
-    {variance: ((ratio * one.sd) / (2 * midParent)) ** 2 / one.n, freedom: one.n - 1},
-    {variance: ((ratio * other.sd) / (2 * midParent)) ** 2 / other.n, freedom: other.n - 1},
+    {variance: (cross.sd / midParent) ** 2 / cross.n, freedom: freedomOf(cross)},
+    {variance: ((ratio * one.sd) / (2 * midParent)) ** 2 / one.n, freedom: freedomOf(one)},
+    {variance: ((ratio * other.sd) / (2 * midParent)) ** 2 / other.n, freedom: freedomOf(other)},
   ]
   const variance = parts.reduce((sum, part) => sum + part.variance, 0), error = Math.sqrt(variance)
   const freedom = 1 / parts.reduce((sum, part) => sum + (part.variance / variance) ** 2 / part.freedom, 0)

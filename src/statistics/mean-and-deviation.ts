@@ -4,7 +4,12 @@ export interface MeanAndDeviation {
   readonly mean: number
   /** divides by n − 1; null for a single value, which has no spread */
   readonly sd: number | null
+  /** degrees of freedom that sd rests on, where they are not n − 1: a spread put together of several classes */
+  readonly freedom?: number
 }
+
+/** What the spread of a mean rests on. */
+export const freedomOf = ({n, freedom = n - 1}: MeanAndDeviation): number => freedom
 
 /**
  * How heavy are they on average, and how far do they stray?

@@ -1,5 +1,5 @@
 import type {Interval} from './interval.ts'
-import type {MeanAndDeviation} from './mean-and-deviation.ts'
+import {freedomOf, type MeanAndDeviation} from './mean-and-deviation.ts'
 import {studentQuantile} from './student-t.ts'
 
 /** How far a step has come from the donor to the recurrent strain. */
@@ -32,7 +32,7 @@ export function recoveryOfType(step: MeanAndDeviation, donor: MeanAndDeviation, 
   const above = step.mean - donor.mean, below = recurrent.mean - donor.mean, recovery = above / below
   if (!(Math.abs(below) > 1e-12 * Math.max(Math.abs(recurrent.mean), Math.abs(donor.mean)))) return null
   const ofStep = step.sd ** 2 / step.n, ofDonor = donor.sd ** 2 / donor.n, ofRecurrent = recurrent.sd ** 2 / recurrent.n
-  const parts = [[ofStep, step.n - 1], [(1 - recovery) ** 2 * ofDonor, donor.n - 1], [recovery ** 2 * ofRecurrent, recurrent.n - 1]] as const
+  const parts = [[ofStep, freedomOf(step)], [(1 - recovery) ** 2 * ofDonor, freedomOf(donor)], [recovery ** 2 * ofRecurrent, freedomOf(recurrent)]] as const
   const whole = parts.reduce((sum, [variance]) => sum + variance, 0)
   if (!(whole > 0)) return {recovery, interval: null}
   const freedom = 1 / parts.reduce((sum, [variance, own]) => sum + (variance / whole) ** 2 / own, 0)

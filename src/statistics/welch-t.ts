@@ -1,5 +1,5 @@
 import type {Interval} from './interval.ts'
-import type {MeanAndDeviation} from './mean-and-deviation.ts'
+import {freedomOf, type MeanAndDeviation} from './mean-and-deviation.ts'
 import {studentQuantile, studentTail} from './student-t.ts'
 
 /** How far two means lie apart, when the spreads need not be alike. */
@@ -34,7 +34,7 @@ export function welchT(one: MeanAndDeviation, other: MeanAndDeviation, level = 0
   const first = one.sd ** 2 / one.n, second = other.sd ** 2 / other.n, error = Math.sqrt(first + second)
   // in shares of the whole, so that very small spreads do not vanish when squared
   const share = first / (first + second)
-  const freedom = 1 / (share ** 2 / (one.n - 1) + (1 - share) ** 2 / (other.n - 1))
+  const freedom = 1 / (share ** 2 / freedomOf(one) + (1 - share) ** 2 / freedomOf(other))
   const difference = one.mean - other.mean, t = difference / error
   if (!(error > 0 && Number.isFinite(freedom) && Number.isFinite(t ** 2))) return null
   const half = studentQuantile(level, freedom) * error
