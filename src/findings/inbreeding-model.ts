@@ -1,0 +1,149 @@
+import {binomialRegression, shareAt, type BinomialRow} from '../statistics/binomial-regression.ts'
+import {withinClasses} from '../statistics/within-classes.ts'
+import type {Blood} from './blood-of-chicks.ts'
+import type {Interval} from './estimate.ts'
+
+/** What may cost something, in the order in which it gives way where the records are too few for all. */
+export const TERMS = ['chickF', 'damF', 'chickH', 'damH'] as const satisfies readonly (keyof Blood)[]
+export type Term = (typeof TERMS)[number]
+
+/** What ten points more of F, or ten points less of strain heterozygosity, go with; the others held. */
+export type TermEffect =
+  | {
+      readonly term: Term
+      readonly kind: 'effect'
+      /** of a share in points of it (0.01 is one), else in the unit of the values */
+      readonly change: number
+      /** null: no limit was found */
+      readonly interval: Interval | null
+      readonly p: number | null
+      /** less is harm. `cannot-tell`: the interval holds both nothing and harm · `no-harm`: it holds no harm */
+      readonly verdict: 'harm' | 'cannot-tell' | 'no-harm'
+    }
+  /** `alike`: it is the same throughout · `tied`: it goes with season, hatch or the terms before it, and cannot be told from them · `too-few`: no records are left for it · `unsettled`: no fit was found */
+  | {readonly term: Term; readonly kind: 'cannot-say'; readonly why: 'alike' | 'tied' | 'too-few' | 'unsettled'}
+
+/** An answer of one regression. */
+export interface InbreedingModel {
+  readonly effects: readonly TermEffect[]
+  /** `held`: every season has a level of its own · `not-held`: too few hatches for that, so that a good year may pass for good blood · `one`: there is one */
+  readonly seasons: 'held' | 'not-held' | 'one'
+  readonly how: 'plain' | 'penalised' | 'least-squares' | null
+  /** φ of a binomial regression; null where there is none */
+  readonly extra: number | null
+}
+
+/** So many of so many: the eggs of a hatch, the chicks of one pair in a hatch. */
+export interface CountedGroup {
+  readonly k: number
+  readonly n: number
+  readonly blood: Blood
+  readonly season: number | null
+  readonly cluster: string
+}
+
+/** One mean of birds of one family in one class. */
+export interface MeasuredFamily {
+  readonly value: number
+  readonly blood: Blood
+  /** its contemporaries */
+  readonly group: string
+}
+
+/** ten points of F more, ten points of heterozygosity less */
+const STEP: Readonly<Record<Term, number>> = {chickF: 0.1, damF: 0.1, chickH: -0.1, damH: -0.1}
+/** Seasons get levels of their own where so many hatches are left over; our own choice. */
+const TO_SPARE = 3
+
+const differ = (values: readonly number[]): boolean => values.some(value => Math.abs(value - (values[0] ?? 0)) > 1e-9)
+const wanting = (terms: readonly Term[], why: 'alike' | 'tied' | 'too-few' | 'unsettled'): readonly TermEffect[] => terms.map(term => ({term, kind: 'cannot-say', why}))
+const inOrder = (effects: readonly TermEffect[]): readonly TermEffect[] => TERMS.flatMap(term => effects.find(effect => effect.term === term) ?? [])
+
+function effectOf(term: Term, change: number, interval: Interval | null, p: number | null): TermEffect {
+  const verdict = interval === null || (interval.low < 0 && interval.high >= 0) ? 'cannot-tell' : interval.high < 0 ? 'harm' : 'no-harm'
+  return {term, kind: 'effect', change, interval, p, verdict}
+}
+
+const spanned = (a: number, b: number): Interval => ({low: Math.min(a, b), high: Math.max(a, b)})
+
+/**
+ * Do fewer eggs hatch, or fewer chicks live, the closer they are bred?
+ *
+ *     logit π = season + b₁F + b₂F_dam + b₃H + b₄H_dam        change = π(η + 0.1·b) − π(η), η at the mean of the others; of H with −0.1·b
+ *
+ * F rises along the ladder while H falls, so both stand in it. Extra spread between hatches widens the limits. Terms that go wholly with those before them, or with
+ * season, are told of as tied and not fitted; where hatches are few the seasons give way first, then the last terms.
+ *
+ * @see `binomialRegression`
+ */
+export function inbreedingOfShares(groups: readonly CountedGroup[]): InbreedingModel {
+  const used = groups.filter(({n}) => n > 0)
+  if (used.length < 2) return {effects: wanting(TERMS, 'too-few'), seasons: 'one', how: null, extra: null}
+  const terms = TERMS.filter(term => differ(used.map(({blood}) => blood[term])))
+  const alike = wanting(TERMS.filter(term => !terms.includes(term)), 'alike')
+  const seasons = [...new Set(used.map(({season}) => season))], clusters = new Set(used.map(({cluster}) => cluster)).size
+  const held = seasons.length > 1 && clusters - seasons.length - terms.length >= TO_SPARE
+  const answer = (effects: readonly TermEffect[], how: InbreedingModel['how'], extra: number | null): InbreedingModel =>
+    ({effects: inOrder([...effects, ...alike]), seasons: seasons.length < 2 ? 'one' : held ? 'held' : 'not-held', how, extra})
+  const levels = held ? seasons.slice(1) : []
+  let fitted: readonly Term[] = terms, aside: readonly TermEffect[] = []
+  while (fitted.length > 0) {
+    const rows = used.map(({k, n, cluster, blood, season}): BinomialRow => ({k, n, cluster, x: [...levels.map(level => Number(season === level)), ...fitted.map(term => blood[term])]}))
+    const fit = binomialRegression(rows)
+    if (fit.kind === 'dependent') {
+      const tied = fitted.filter((_, place) => fit.columns.includes(place + levels.length))
+      // a season whose chicks all lived may be tied itself; then there is nothing to hold it against
+      if (tied.length === 0) return answer([...aside, ...wanting(fitted, 'tied')], null, null)
+      aside = [...aside, ...wanting(tied, 'tied')]
+      fitted = fitted.filter(term => !tied.includes(term))
+    } else if (fit.kind === 'fitted') {
+      const {share} = shareAt(fit, fit.scale.middles), at = Math.log(share / (1 - share))
+      const change = (slope: number, step: number) => 1 / (1 + Math.exp(-(at + step * slope))) - share
+      const effects = fitted.flatMap((term, place): readonly TermEffect[] => {
+        const slope = fit.slopes[place + levels.length], step = STEP[term]
+        if (!slope) return []
+        if (!Number.isFinite(at)) return wanting([term], 'unsettled')
+        return [effectOf(term, change(slope.value, step), slope.interval && spanned(change(slope.interval.low, step), change(slope.interval.high, step)), slope.p)]
+      })
+      return answer([...aside, ...effects], fit.how, fit.extra)
+    } else if (fit.kind === 'few') {
+      aside = [...aside, ...wanting(fitted.slice(-1), 'too-few')]
+      fitted = fitted.slice(0, -1)
+    } else return answer([...aside, ...wanting(fitted, 'unsettled')], null, null)
+  }
+  return answer(aside, null, null)
+}
+
+/**
+ * Are birds lighter, or hens worse layers, the closer they are bred?
+ *
+ *     ȳ_family − ȳ_class = Σ b·(x_family − x̄_class) + rest
+ *
+ * by least squares inside classes of contemporaries, a family one row, since birds of one pair share F and more than F.
+ *
+ * @see `withinClasses`
+ */
+export function inbreedingOfMeasures(families: readonly MeasuredFamily[]): InbreedingModel {
+  if (families.length < 2) return {effects: wanting(TERMS, 'too-few'), seasons: 'held', how: null, extra: null}
+  const answer = (effects: readonly TermEffect[], how: InbreedingModel['how']): InbreedingModel => ({effects: inOrder(effects), seasons: 'held', how, extra: null})
+  let fitted: readonly Term[] = TERMS.filter(term => differ(families.map(({blood}) => blood[term])))
+  let aside = wanting(TERMS.filter(term => !fitted.includes(term)), 'alike')
+  while (fitted.length > 0) {
+    const fit = withinClasses(families.map(({value, blood, group}) => ({group, y: value, x: fitted.map(term => blood[term])})))
+    if (fit.kind === 'dependent') {
+      const tied = fitted.filter((_, place) => fit.columns.includes(place))
+      aside = [...aside, ...wanting(tied, 'tied')]
+      fitted = fitted.filter(term => !tied.includes(term))
+    } else if (fit.kind === 'few') {
+      aside = [...aside, ...wanting(fitted.slice(-1), 'too-few')]
+      fitted = fitted.slice(0, -1)
+    } else {
+      const effects = fitted.flatMap((term, place) => {
+        const found = fit.coefficients[place], step = STEP[term]
+        return found ? [effectOf(term, step * found.value, found.p === null ? null : spanned(step * found.interval.low, step * found.interval.high), found.p)] : []
+      })
+      return answer([...aside, ...effects], 'least-squares')
+    }
+  }
+  return answer(aside, null)
+}
