@@ -1,6 +1,7 @@
 import {FEWEST_FAMILIES, varianceByFamilies, type Resampling} from './family-bootstrap.ts'
 import type {Interval} from './interval.ts'
 import type {Count} from './share-difference.ts'
+import {steepestSlope} from './share-trend.ts'
 import {studentQuantile, studentTail} from './student-t.ts'
 
 /** Rise or fall of a share over ordered steps, when families were drawn and not chicks. */
@@ -64,6 +65,7 @@ export function familyTrend(steps: readonly (readonly Count[])[], resampling: Re
     variance += weight ** 2 * Math.max((pooled * (1 - pooled)) / row.n, varianceByFamilies(row.families, {...resampling, seed: row.seed}))
   }
   if (!(variance > 0)) return {kind: 'no-trend', ...shape}
+  const most = steepestSlope(rows.map(({score}) => score)), within = (change: number): number => Math.max(-most, Math.min(most, change))
   const half = studentQuantile(resampling.level ?? 0.95, freedom) * Math.sqrt(variance)
-  return {kind: 'families', slope, interval: {low: Math.max(-steepest, slope - half), high: Math.min(steepest, slope + half)}, p: studentTail(slope / Math.sqrt(variance), freedom), ...shape}
+  return {kind: 'families', slope: within(slope), interval: {low: within(Math.max(-steepest, slope - half)), high: within(Math.min(steepest, slope + half))}, p: studentTail(slope / Math.sqrt(variance), freedom), ...shape}
 }

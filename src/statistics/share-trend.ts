@@ -53,7 +53,7 @@ export function shareTrend(steps: readonly Count[], scores: readonly number[] = 
   if (!apart || !(spread > 0)) return {how: 'none', rough: false, n, slope: null, z: null, p: 1}
   const share = k / n
   const trend = rows.reduce((sum, row) => sum + (row.score - mean) * (row.k - row.n * share), 0)
-  const slope = trend / spread
+  const steepest = steepestSlope(rows.map(({score}) => score)), slope = Math.max(-steepest, Math.min(steepest, trend / spread))
   if (k === 0 || k === n) return {how: 'none', rough: false, n, slope: 0, z: null, p: 1}
   const z = trend / Math.sqrt(share * (1 - share) * spread)
   const small = n <= EXACT_UP_TO || rows.some(row => row.n * Math.min(share, 1 - share) < SMALLEST_EXPECTATION)
@@ -61,6 +61,22 @@ export function shareTrend(steps: readonly Count[], scores: readonly number[] = 
   return exact === null
     ? {how: 'asymptotic', rough: small, n, slope, z, p: chiSquareTail(z ** 2, 1)}
     : {how: 'exact', rough: false, n, slope, z, p: exact}
+}
+
+/**
+ * What is the most that a share can change per unit of the score? Of all pairs of steps from 0 to 1 between the two nearest: a fitted slope is a mean of such pairs, and passes it by
+ * rounding alone.
+ *
+ *     1 / least distance between two scores that differ
+ *
+ * @param scores finite, two of them different or more
+ * @returns per unit of the score; Infinity where no two differ
+ * @see the slope of least squares as a weighted mean of the slopes of all pairs; own
+ * @example steepestSlope([0, 1, 3])  // 1
+ */
+export function steepestSlope(scores: readonly number[]): number {
+  const order = [...new Set(scores)].sort((a, b) => a - b)
+  return 1 / Math.min(...order.slice(1).map((score, place) => score - (order[place] ?? 0)))
 }
 
 /**

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
-import {shareTrend} from '../../src/statistics/share-trend.ts'
+import {shareTrend, steepestSlope} from '../../src/statistics/share-trend.ts'
 import type {Count} from '../../src/statistics/share-difference.ts'
 import {expectClose} from '../expect-close.ts'
 
@@ -91,6 +91,17 @@ describe('shareTrend(steps, scores)', () => {
     expect(shareTrend(steps)).toMatchObject({how: 'none', slope: null, z: null, p: 1})
   })
   it('is flat where every chick is alike', () => expect(shareTrend([{k: 4, n: 4}, {k: 5, n: 5}])).toMatchObject({how: 'none', slope: 0, z: null, p: 1}))
+  it('never passes the steepest slope there is, not even by rounding', () => {
+    expect(shareTrend([{k: 0, n: 1}, {k: 10, n: 10}]).slope).toBe(1)
+    fc.assert(fc.property(fc.array(fc.tuple(fc.integer({min: 1, max: 30}), fc.integer({min: -5, max: 5}), fc.boolean()), {minLength: 1, maxLength: 6}), drawn => {
+      const scores = drawn.map(([, score]) => score), {slope} = shareTrend(drawn.map(([n, , all]) => ({k: all ? n : 0, n})), scores)
+      if (slope === null) return
+      // the slowest way: every two steps apart
+      const pairs = scores.flatMap(a => scores.filter(b => b > a).map(b => 1 / (b - a)))
+      expect(steepestSlope(scores)).toBe(Math.max(...pairs))
+      expect(Math.abs(slope)).toBeLessThanOrEqual(steepestSlope(scores))
+    }))
+  })
   it('refuses what is no count and scores that do not fit', () => {
     expect(() => shareTrend([{k: 2, n: 1}])).toThrow(RangeError)
     expect(() => shareTrend([{k: 1, n: 1}], [])).toThrow(RangeError)
