@@ -12,6 +12,7 @@ import {evidence, type EvidenceOfAll} from './evidence.ts'
 import {expectedLooks, type ExpectedOfAll} from './expected-looks.ts'
 import {fixationOf, type Fixation} from './fixation.ts'
 import {founders, type Founders} from './founders.ts'
+import {gradedScores, type GradedScores} from './graded-scores.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
 import {heredityOf, type Heredity, type PairAsked} from './heredity.ts'
 import {impossibleFamilies, type DoubtedChick} from './impossible-families.ts'
@@ -19,7 +20,7 @@ import {hiddenAlleles, type HiddenAtLocus} from './hidden-alleles.ts'
 import {kinshipOfBook, type Kinship} from './inbreeding.ts'
 import {knownApart, type KnownApart} from './known-apart.ts'
 import {kinReasons, pairReasons} from './kin-reason.ts'
-import {ladderOf, type LadderStep} from './ladder.ts'
+import {ladderOf, type LadderStep, type ReachedStep} from './ladder.ts'
 import {lineageOfBook, type Lineage} from './lineage.ts'
 import {likeliestSires, type LikeliestSires} from './likeliest-sire.ts'
 import {leastUniform, type LeastUniform} from './least-uniform.ts'
@@ -37,8 +38,10 @@ import {segregation, type Segregation} from './segregation.ts'
 import {showResults, type ShowResults} from './show-results.ts'
 import {spreadOfMeasures, type SpreadOfMeasures} from './spread.ts'
 import {standardChanges, type StandardChanges} from './standard-changes.ts'
+import {stepChange, type StepChange} from './step-change.ts'
 import {strainShares, type StrainShares} from './strain-shares.ts'
 import {pairsInPens, throwBacks, type ThrowBacks} from './throw-backs.ts'
+import {trendsOf, type Trends} from './trends.ts'
 import {trueBred, type TrueBred} from './true-bred.ts'
 import {testMates, type TestMates} from './test-mates.ts'
 import {allelesOfBook, unwantedInBook, type AllelesOfBook} from './unwanted-alleles.ts'
@@ -53,6 +56,10 @@ export interface Findings {
   readonly shares: readonly TraitShares[]
   readonly trueBred: TrueBred
   readonly spread: SpreadOfMeasures
+  readonly trends: Trends
+  /** what is different in a later step; worked when it is asked for */
+  readonly change: (from: ReachedStep, to: ReachedStep) => StepChange
+  readonly gradedScores: GradedScores
   readonly againstStandard: readonly AgainstStandard[]
   /** null: nothing required has been scored yet */
   readonly leastUniform: LeastUniform | null
@@ -128,6 +135,9 @@ export function study(book: Logbook): Findings {
     shares: () => traitShares(book, all.ladder),
     trueBred: () => trueBred(book, all.ladder),
     spread: () => spreadOfMeasures(book, all.ladder),
+    trends: () => trendsOf(all.ladder, all.trueBred, all.spread),
+    change: () => (from, to) => stepChange(from, to, all.trueBred, all.spread, book.traits),
+    gradedScores: () => gradedScores(book, all.ladder),
     againstStandard: () => againstStandard(all.spread),
     leastUniform: () => leastUniform(all.trueBred, all.ladder),
     hatchResults: () => hatchResults(book),

@@ -1,0 +1,68 @@
+import type {Trait} from '../logbook/book.ts'
+import type {AnalysisOfVariance} from '../statistics/analysis-of-variance.ts'
+import {meanAndDeviation} from '../statistics/mean-and-deviation.ts'
+import {relativeDeviations, spreadOfSteps} from '../statistics/relative-deviations.ts'
+import {varianceRatio, type VarianceRatio} from '../statistics/variance-ratio.ts'
+import {variationRatio} from '../statistics/variation-ratio.ts'
+import type {CannotSay, Interval} from './estimate.ts'
+import {classValues, familiesWeighed} from './spread-classes.ts'
+import type {Spread, SpreadRow} from './spread.ts'
+import {REMARKABLE} from './trends.ts'
+
+/** Whether birds of one sex, or of both, are more even in a later step. */
+export interface ChangeOfSpread {
+  readonly trait: Trait
+  readonly sex: SpreadRow['sex']
+  readonly from: SpreadOfStep
+  readonly to: SpreadOfStep
+  /** of how far each bird strays from the middle of its class; null where a step has no class of five */
+  readonly test: AnalysisOfVariance | null
+  /** later over earlier, of the variances in the trait's unit */
+  readonly variances: VarianceRatio | null
+  /** later over earlier, of the coefficients of variation themselves */
+  readonly variations: {readonly ratio: number; readonly interval: Interval; readonly p: number} | null
+  readonly verdict: 'more-even' | 'less-even' | 'cannot-tell'
+}
+
+export interface SpreadOfStep {
+  /** null: no bird was measured in its window */
+  readonly spread: Spread | CannotSay | null
+  /** measured in the window, in a class of five or not */
+  readonly measured: number
+  readonly families: number
+  /** mean of how far a bird strays from the middle of its class, as a share of it; null without a class of five */
+  readonly straying: number | null
+}
+
+/**
+ * Is a later step more even in a measured trait?
+ *
+ * Each bird is held against its own class, one sex reared together, of five or more; the verdict is Brown and Forsythe's test on these relative deviations, which neither a
+ * difference between hatches nor a heavier step can touch. The ratios lean on normal values more than the test does, and are given to say how much.
+ *
+ * @returns nothing where neither step has a bird measured
+ * @see `spreadOfSteps`, `varianceRatio`, `variationRatio`
+ */
+export function changeOfSpread(trait: Trait, sex: SpreadRow['sex'], from: SpreadRow | null, to: SpreadRow | null): ChangeOfSpread[] {
+  if (!from && !to) return []
+  const one = ofStep(from), other = ofStep(to), shape = {trait, sex, from: one, to: other}
+  if (!from || !to || one.spread?.kind !== 'spread' || other.spread?.kind !== 'spread' || one.straying === null || other.straying === null) {
+    return [{...shape, test: null, variances: null, variations: null, verdict: 'cannot-tell'}]
+  }
+  const test = spreadOfSteps([classValues(to), classValues(from)])
+  const squared = variationRatio(variationsOf(other.spread), variationsOf(one.spread))
+  return [{
+    ...shape, test, variances: varianceRatio(pooled(other.spread), pooled(one.spread)),
+    variations: squared && {ratio: Math.sqrt(squared.ratio), interval: {low: Math.sqrt(squared.interval.low), high: Math.sqrt(squared.interval.high)}, p: squared.p},
+    verdict: test.kind !== 'compared' || test.p > REMARKABLE ? 'cannot-tell' : other.straying < one.straying ? 'more-even' : 'less-even',
+  }]
+}
+
+function ofStep(row: SpreadRow | null): SpreadOfStep {
+  if (!row) return {spread: null, measured: 0, families: 0, straying: null}
+  const away = classValues(row).flatMap(relativeDeviations)
+  return {spread: row.spread, measured: row.values.length, families: familiesWeighed(row), straying: away.length === 0 ? null : meanAndDeviation(away).mean}
+}
+
+const variationsOf = ({classes}: Spread) => classes.map(({cv, n}) => ({cv, freedom: n - 1}))
+const pooled = ({sd, n, classes}: Spread) => ({sd, freedom: n - classes.length})

@@ -1,0 +1,110 @@
+import type {Trait} from '../logbook/book.ts'
+import {familyDifference, type FamilyDifference} from '../statistics/family-difference.ts'
+import {rankSum, type RankSum} from '../statistics/rank-sum.ts'
+import {shareDifference, type Count, type ShareDifference} from '../statistics/share-difference.ts'
+import {shiftBetween, type Shift} from '../statistics/shift.ts'
+import {countedValue} from './counted-value.ts'
+import {isGraded, middleGrade, placeOf, type MiddleGrade} from './grade-places.ts'
+import {judgedByFamily, sumOf, type JudgedBy} from './judged-chicks.ts'
+import type {ReachedStep} from './ladder.ts'
+import {FAMILY_SEED, sireFamilies} from './sire-families.ts'
+import type {SpreadOfMeasures} from './spread.ts'
+import {changeOfSpread, type ChangeOfSpread} from './spread-change.ts'
+import {REMARKABLE, type SpeaksOf} from './trends.ts'
+import type {TrueBred} from './true-bred.ts'
+
+/** One of two steps, of which one thing is asked. */
+export interface OneStep {
+  readonly count: Count
+  readonly families: number
+}
+
+export interface ChangeOfShare {
+  readonly by: JudgedBy
+  readonly from: OneStep
+  readonly to: OneStep
+  /** later less earlier; null where nobody was judged in one of them */
+  readonly plain: ShareDifference | null
+  readonly byFamilies: FamilyDifference | null
+  readonly speaksOf: SpeaksOf
+  readonly verdict: 'truer' | 'less-true' | 'cannot-tell'
+}
+
+export interface ChangeOfMarks {
+  readonly trait: Trait
+  readonly sex: 'male' | 'female' | 'all'
+  readonly from: MarksOfStep
+  readonly to: MarksOfStep
+  readonly test: RankSum
+  /** later less earlier, in marks or places of states */
+  readonly shift: Shift | null
+  readonly verdict: 'higher' | 'lower' | 'cannot-tell'
+}
+
+export interface MarksOfStep {
+  readonly scored: number
+  /** null: nobody was scored */
+  readonly middle: MiddleGrade | null
+  readonly families: number
+}
+
+export interface StepChange {
+  readonly from: string
+  readonly to: string
+  /** birds that may have sired chicks of both steps: their families are not apart, and the families' intervals take them to be */
+  readonly siresOfBoth: number
+  readonly shares: readonly ChangeOfShare[]
+  readonly spreads: readonly ChangeOfSpread[]
+  readonly marks: readonly ChangeOfMarks[]
+}
+
+/**
+ * What changed from one step to another, and can it be believed? Everything required together and each required trait: the difference of the shares by Newcombe, of these
+ * chicks and by families. Each measured trait: Brown and Forsythe's test of how far birds stray inside their classes, with the ratios of variances and of coefficients of
+ * variation. Each graded trait and each of ordered states: Wilcoxon's rank test and Hodges and Lehmann's shift, of the two sexes and together.
+ *
+ * A change is told where its 95 % interval, or P at 5 %, leaves no change out. Nothing is corrected for being one of many: where nothing has changed one verdict in twenty
+ * errs. What neither step has anything to say of has no entry.
+ *
+ * @see `shareDifference`, `familyDifference`, `changeOfSpread`, `rankSum`, `shiftBetween`
+ */
+export function stepChange(from: ReachedStep, to: ReachedStep, trueBred: TrueBred, spread: SpreadOfMeasures, traits: readonly Trait[]): StepChange {
+  const earlier = new Set(from.sires)
+  return {
+    from: from.label, to: to.label, siresOfBoth: to.sires.filter(sire => earlier.has(sire)).length,
+    shares: judgedByFamily(trueBred).flatMap(({by, steps}) => changeOfShare(by, steps.get(from.label) ?? [], steps.get(to.label) ?? [])),
+    spreads: traits.filter(({kind}) => kind === 'measured').flatMap(trait => (['male', 'female', 'all'] as const).flatMap(sex => {
+      const rowOf = (step: ReachedStep) => spread.rows.find(row => row.step === step.label && row.trait === trait && row.sex === sex) ?? null
+      return changeOfSpread(trait, sex, rowOf(from), rowOf(to))
+    })),
+    marks: traits.filter(isGraded).flatMap(trait => (['male', 'female', 'all'] as const).flatMap(sex => changeOfMarks(trait, sex, from, to))),
+  }
+}
+
+function changeOfShare(by: JudgedBy, from: readonly Count[], to: readonly Count[]): ChangeOfShare[] {
+  const one = {count: sumOf(from), families: from.length}, other = {count: sumOf(to), families: to.length}
+  if (one.count.n + other.count.n === 0) return []
+  const plain = one.count.n === 0 || other.count.n === 0 ? null : shareDifference(other.count, one.count)
+  const byFamilies = familyDifference(to, from, {seed: FAMILY_SEED})
+  const speaksOf = byFamilies?.kind ?? 'these-chicks', read = speaksOf === 'families' ? byFamilies : plain
+  return [{by, from: one, to: other, plain, byFamilies, speaksOf, verdict: read === null ? 'cannot-tell' : read.low > 0 ? 'truer' : read.high < 0 ? 'less-true' : 'cannot-tell'}]
+}
+
+function changeOfMarks(trait: Trait, sex: ChangeOfMarks['sex'], from: ReachedStep, to: ReachedStep): ChangeOfMarks[] {
+  const one = marksOf(trait, sex, from), other = marksOf(trait, sex, to)
+  if (one.places.length + other.places.length === 0) return []
+  const test = rankSum(other.places, one.places)
+  return [{
+    trait, sex, from: one.of, to: other.of, test, shift: shiftBetween(other.places, one.places),
+    verdict: test.kind !== 'compared' || test.p > REMARKABLE || test.superiority === 0.5 ? 'cannot-tell' : test.superiority > 0.5 ? 'higher' : 'lower',
+  }]
+}
+
+function marksOf(trait: Trait, sex: ChangeOfMarks['sex'], {birds, tallies}: ReachedStep): {readonly places: readonly number[]; readonly of: MarksOfStep} {
+  const scored = [...birds, ...tallies].flatMap(chick => {
+    const place = sex === 'all' || chick.sex === sex ? placeOf(trait, countedValue(chick, trait)) : null
+    return place === null || chick.count === 0 ? [] : [{chick, place}]
+  })
+  const places = scored.flatMap(({chick, place}) => Array<number>(chick.count).fill(place))
+  return {places, of: {scored: places.length, middle: places.length === 0 ? null : middleGrade(trait, places), families: sireFamilies(scored.map(({chick}) => chick)).length}}
+}
