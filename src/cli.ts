@@ -4,6 +4,7 @@ import {readFileSync} from 'node:fs'
 import {Command, CommanderError, InvalidArgumentError, Option} from 'commander'
 import {inspect} from './commands/inspect.ts'
 import {figures, QUESTIONS} from './commands/figures.ts'
+import type {EvennessAsked} from './commands/evenness-figures.ts'
 import type {HeredityAsked} from './commands/heredity-figures.ts'
 import {figuresHelp} from './commands/figures-help.ts'
 import {publish} from './commands/publish.ts'
@@ -88,6 +89,8 @@ command('figures', 'print one answer for people who want numbers without a site'
   .argument('[folder]', 'the folder of records', 'content')
   .addOption(new Option('--format <format>', 'how to print').choices(['table', 'csv', 'json']).default('table'))
   .addOption(new Option('--pair <a,b>', 'for kinship: two birds by their bands, such as 24-031,24-044').argParser(pairOf))
+  .option('--from <step>', 'for change: the earlier step, such as F3')
+  .option('--to <step>', 'for change: the later step')
   .option('--locus <symbol>', 'for genotypes and test-mating: which locus, where there are several')
   .option('--sire <band>', 'for forecast and hatch-size: the male')
   .option('--dam <band>', 'for forecast and hatch-size: the female')
@@ -100,8 +103,8 @@ command('figures', 'print one answer for people who want numbers without a site'
   .option('--wanted <looks>', 'for hatch-size: what the chicks must be, such as "comb pea, female"')
   .addOption(new Option('--at-least <count>', 'for hatch-size: how many of them').argParser(countOf))
   .addOption(new Option('--chance <share>', 'for hatch-size: how surely (default: 95%)').argParser(chanceOf))
-  .action((question: string, folder: string, {format, asOf, quiet, pair, ...asked}: Common & HeredityAsked & {format: 'table' | 'csv' | 'json'; pair?: [string, string]}) => {
-    code = figures({question, folder, format, asOf, quiet: quiet === true, pair, asked}, world)
+  .action((question: string, folder: string, {format, asOf, quiet, pair, from, to, ...asked}: Common & HeredityAsked & EvennessAsked & {format: 'table' | 'csv' | 'json'; pair?: [string, string]}) => {
+    code = figures({question, folder, format, asOf, quiet: quiet === true, pair, asked, steps: {from, to}}, world)
   })
 
 try {

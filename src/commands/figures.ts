@@ -1,11 +1,13 @@
 /** `pinfeather figures`: one answer, for people who want numbers without a site. */
-import {FIGURE_QUESTIONS, figuresTable, pairTable, type FigureQuestion} from '../findings/figures.ts'
+import {FIGURE_QUESTIONS, figuresTable, pairTable} from '../findings/figures.ts'
+import {EVENNESS_QUESTIONS, type EvennessQuestion} from '../findings/evenness-figures.ts'
 import {HEREDITY_QUESTIONS, type HeredityQuestion} from '../findings/heredity-figures.ts'
 import type {Findings} from '../findings/study.ts'
 import {pairReasonWords} from '../pages/pair-reason-words.ts'
 import {near, orNear} from '../records/near.ts'
 import type {Day} from '../records/dates.ts'
 import {birdOf, noSuchBird} from './bird-of.ts'
+import {evennessAnswer, misplacedStep, type EvennessAsked} from './evenness-figures.ts'
 import {heredityAnswer, misplacedOption, type HeredityAsked} from './heredity-figures.ts'
 import {inspectReport} from './inspect-report.ts'
 import {figuresText, type FigureFormat} from './figures-text.ts'
@@ -26,16 +28,21 @@ export interface FiguresOptions {
   readonly pair?: readonly [string, string] | undefined
   /** for the questions of heredity */
   readonly asked?: HeredityAsked
+  /** for `change`: which steps */
+  readonly steps?: EvennessAsked
 }
 
 /** Every question there is. */
-export const QUESTIONS = [...FIGURE_QUESTIONS, ...HEREDITY_QUESTIONS] as const
+export const QUESTIONS = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...HEREDITY_QUESTIONS] as const
 
-const isQuestion = (word: string): word is FigureQuestion | HeredityQuestion => QUESTIONS.some(question => question === word)
-const isOfHeredity = (question: FigureQuestion | HeredityQuestion): question is HeredityQuestion => HEREDITY_QUESTIONS.some(each => each === question)
+type Question = (typeof QUESTIONS)[number]
+
+const isQuestion = (word: string): word is Question => QUESTIONS.some(question => question === word)
+const isOfEvenness = (question: Question): question is EvennessQuestion => EVENNESS_QUESTIONS.some(each => each === question)
+const isOfHeredity = (question: Question): question is HeredityQuestion => HEREDITY_QUESTIONS.some(each => each === question)
 
 /** Prints the table on the output; problems go to the error stream, and records at fault give no figures. */
-export function figures({question, folder, format, asOf, quiet, pair, asked = {}}: FiguresOptions, world: World): ExitCode {
+export function figures({question, folder, format, asOf, quiet, pair, asked = {}, steps = {}}: FiguresOptions, world: World): ExitCode {
   if (!isQuestion(question)) {
     world.err(`There is no question “${question}”; ${orNear(near(question, QUESTIONS), `ask one of ${QUESTIONS.join(', ')}`)}\n`)
     return 2
@@ -44,7 +51,7 @@ export function figures({question, folder, format, asOf, quiet, pair, asked = {}
     world.err('A pair is asked about with figures kinship.\n')
     return 2
   }
-  const misplaced = misplacedOption(question, asked)
+  const misplaced = misplacedOption(question, asked) ?? misplacedStep(question, steps)
   if (misplaced !== null) {
     world.err(`${misplaced}\n`)
     return 2
@@ -61,6 +68,7 @@ export function figures({question, folder, format, asOf, quiet, pair, asked = {}
     world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome: 'No figures were worked.'}))
     return 1
   }
+  if (isOfEvenness(question)) return answerOfEvenness(question, findings, steps, format, world)
   if (isOfHeredity(question)) return answerOfHeredity(question, findings, asked, format, world)
   if (!pair) {
     world.out(figuresText(figuresTable(question, findings), format, whyNoRows(question, findings, asOf !== undefined)))
@@ -76,6 +84,19 @@ export function figures({question, folder, format, asOf, quiet, pair, asked = {}
   // a reader of the rounded table is told why; the other formats stay plain for programs
   if (format === 'table' && a !== b) world.out(`${pairReasonWords(findings.pairReason(a, b))}\n`)
   return 0
+}
+
+/** A reader gets the counts and what may be said of them; the other formats every row. */
+function answerOfEvenness(question: EvennessQuestion, findings: Findings, steps: EvennessAsked, format: FigureFormat, world: World): ExitCode {
+  try {
+    const {table, toRead, none} = evennessAnswer(question, findings, steps)
+    world.out(format === 'table' ? `${toRead.above}${figuresText(toRead.table, format, none)}${toRead.beneath}` : figuresText(table, format, none))
+    return 0
+  } catch (fault) {
+    if (!(fault instanceof Refusal)) throw fault
+    world.err(`${fault.message}\n`)
+    return 2
+  }
 }
 
 /** Warnings go to the error stream, before the rest; what is said beneath the table stays away from programs. */
