@@ -4,6 +4,7 @@ import {choosingMalesMethods} from './methods/choosing-males.ts'
 import {chromosomeMethods} from './methods/chromosomes.ts'
 import {descentMethods} from './methods/descent.ts'
 import {doubtfulDescentMethods} from './methods/doubtful-descent.ts'
+import {evennessOfStepsMethods} from './methods/evenness-of-steps.ts'
 import {evidenceMethods} from './methods/evidence.ts'
 import {foundersLeftMethods} from './methods/founders-left.ts'
 import {hatchRates} from './methods/hatch.ts'
@@ -21,7 +22,7 @@ import {trueBredRate} from './methods/true-bred.ts'
 import type {Page} from './page.ts'
 
 export const METHODS: readonly Method[] = [
-  share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, hatchRates, ...scoringMethods, ...descentMethods,
+  share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, ...evennessOfStepsMethods, hatchRates, ...scoringMethods, ...descentMethods,
   ...inbreedingMethods, ...doubtfulDescentMethods, ...chromosomeMethods, ...foundersLeftMethods, ...oldBloodMethods,
   ...choosingMalesMethods, ...rateMethods, ...heredityMethods, ...heredityBreedMethods, ...heredityPlanningMethods, ...evidenceMethods,
 ]

@@ -18,6 +18,12 @@ const EXPECTED: Readonly<Record<string, string>> = {
   evenness: '6 birds, SD 1.58, CV 10.0% on 4 degrees of freedom. Thrown together, the same six would show a CV of 37.7%. CV 8.6% (6.8 to 11.8).',
   // by hand: 945 and 1155 lie exactly on the limits
   'within-tenth': '3 of 4 lie within a tenth: the last one is a gram outside.',
+  // z and P by an independent working of Cochran's formula; US EPA QA/G-9S, data example: S 22, P 0.092, slope 1
+  trend: 'z 2.68, P 0.007. S 22, P 0.092, 1.0 a step.',
+  // Newcombe 1998, Stat. Med. 17:873–890, table II (from memory); F 5.4627, P 0.0476 and the ranks worked apart in Python 3; √(0.08² / 0.12²) by hand, McKay's bend beyond the digits shown
+  change: '20.0 points (5.2 to 33.4). P 0.048. 0.67 times. P 0.111, shift 1.0.',
+  // by hand: seen 17/20, chance 14/25
+  grades: 'κ 0.66.',
   // Wilson's formula worked apart in Python 3 for 43/48, 37/43 and 37/48
   hatch: 'Fertility 43 of 48 (89.6%, 77.8 to 95.5); hatch of fertile 37 of 43 (86.0%, 72.7 to 93.4); hatch of set 37 of 48 (77.1%, 63.5 to 86.7).',
   'against-standard': 'Inside from 2160 to 2640 g, both counted as inside.',
