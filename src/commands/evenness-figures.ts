@@ -31,7 +31,7 @@ export function misplacedStep(question: string, {from, to}: EvennessAsked): stri
 /** @throws {Refusal} where a step cannot be asked about */
 export function evennessAnswer(question: EvennessQuestion, findings: Findings, asked: EvennessAsked): EvennessAnswer {
   switch (question) {
-    case 'trend': return {table: trendTable(findings), toRead: trendToRead(findings.trends), none: 'no chick of a step has been scored for a required trait or measured'}
+    case 'trend': return {table: trendTable(findings), toRead: trendToRead(findings.trends, findings.trueBredParts), none: 'no chick of a step has been scored for a required trait or measured'}
     case 'scores': return {table: scoresTable(findings.gradedScores), toRead: scoresToRead(findings.gradedScores), none: 'no chick of a step has been graded on a scale or by states in order'}
     case 'change': {
       const change = findings.change(stepOf(findings, '--from', asked.from), stepOf(findings, '--to', asked.to))

@@ -5,6 +5,7 @@ import type {JudgedBy} from '../findings/judged-chicks.ts'
 import type {ChangeOfSpread} from '../findings/spread-change.ts'
 import type {ChangeOfShare, StepChange} from '../findings/step-change.ts'
 import type {ShareOverSteps, SpreadOverSteps, Trends} from '../findings/trends.ts'
+import type {TrueBredPart} from '../findings/true-bred-parts.ts'
 import type {Interval} from '../statistics/interval.ts'
 import {figured, limitsShort, listWords, NOTHING, ofWords, percent, percentSign, rounded, signed} from '../pages/numbers.ts'
 import type {ToRead} from './forecast-to-read.ts'
@@ -18,31 +19,35 @@ const range = (low: string, high: string): string => `(${low.replace('-', '−')
 const pWords = (p: number): string => (p < 0.001 ? 'P under 0.001' : `P ${rounded(p, 3)}`)
 const FAMILIES = 'The families’ interval is the one for a committee: it speaks of birds bred like these.\nUnder five sire families there is none, and the plain one speaks of these chicks only.\n'
 
-export function trendToRead({shares, spreads}: Trends): ToRead {
+export function trendToRead({shares, spreads}: Trends, parts: readonly TrueBredPart[]): ToRead {
   return {
     above: '',
     table: text(['of', 'sex', 'step', 'right', 'share, CV', '95%', 'families', 'their 95%'], [
-      ...shares.flatMap(({by, steps}) => steps.map(({step, share, family}) => [
-        subject(by), 'all', step, share.kind === 'share' ? ofWords(share.count, share.total) : 'none judged', share.kind === 'share' ? percentSign(share.value) : null,
-        share.kind === 'share' ? limitsShort(share.interval) : null, family ? String(family.families) : null, family?.kind === 'families' ? limitsShort(family) : null,
-      ])),
+      ...shares.flatMap(({by, steps}) => [
+        ...steps.map(({step, ...at}) => [subject(by), 'all', step, ...shareWords(at)]),
+        ...(by === 'true-bred' ? parts.filter(({of, share}) => of !== 'pen' && share.kind === 'share').map(({name, sex, ...part}) => [subject(by), sex, name, ...shareWords(part)]) : []),
+      ]),
       ...spreads.flatMap(({trait, sex, steps}) => steps.map(({step, spread, families}) => [
-        trait.id, sex, step, spread.kind === 'spread' ? `${spread.n} birds` : `${spread.have} of ${spread.need} wanted`, spread.kind === 'spread' ? percentSign(spread.cv) : null,
+        trait.id, sex, step, spread.kind === 'spread' ? `${spread.n} birds` : 'no class of five', spread.kind === 'spread' ? percentSign(spread.cv) : null,
         spread.kind === 'spread' ? shareLimits(spread.cvInterval) : null, families > 0 ? String(families) : null, null,
       ])),
     ]),
-    beneath: shares.length + spreads.length === 0 ? '' : `\n${[...shares.map(shareTrendWords), ...spreads.map(spreadTrendWords)].join('\n')}\n\n${FAMILIES}`,
+    beneath: shares.length + spreads.length === 0 ? '' : `\n${[...shares.map(shareTrendWords), ...spreads.map(spreadTrendWords)].join('\n')}\n\n${FAMILIES}Pens, and the limits of Clopper and Pearson, with --format csv or json.\n`,
   }
 }
 
-/** The steps a trend runs over. */
-function overWords(steps: readonly {readonly step: string; readonly inTrend: boolean}[]): string {
+const shareWords = ({share, family}: Pick<TrueBredPart, 'share' | 'family'>): (string | null)[] => (share.kind === 'cannot-say' ? ['none judged', null, null, null, null] : [
+  ofWords(share.count, share.total), percentSign(share.value), limitsShort(share.interval), family ? String(family.families) : null, family?.kind === 'families' ? limitsShort(family) : null,
+])
+
+/** What a trend is of, and the steps it runs over; where there is none, that there is none. */
+function headWords(of: string, steps: readonly {readonly step: string; readonly inTrend: boolean}[], verdict: string): string {
   const running = steps.filter(({inTrend}) => inTrend).map(({step}) => step)
-  return running.length === 0 ? 'no step mated inside the line' : listWords(running)
+  return running.length === 0 ? `${of}: no step mated inside the line has a figure yet` : `${of}, over ${listWords(running)}: ${plainly(verdict)}`
 }
 
 function shareTrendWords({by, steps, plain, families, speaksOf, verdict}: ShareOverSteps): string {
-  const head = `${subject(by)}, over ${overWords(steps)}: ${plainly(verdict)}`
+  const head = headWords(subject(by), steps, verdict)
   if (plain.slope === null || plain.how === 'none') return `${head}.`
   const read = families.kind === 'families' ? families : null
   return `${head}; ${points(read?.slope ?? plain.slope)} a step${read ? ` ${range(percent(read.interval.low), percent(read.interval.high))}` : ''}, ${pWords(read?.p ?? plain.p)}${read ? '' : plain.how === 'exact' ? ', exact' : ''}, ${speaksOf === 'families' ? 'of birds bred like these' : 'of these chicks only'}.`
@@ -50,10 +55,10 @@ function shareTrendWords({by, steps, plain, families, speaksOf, verdict}: ShareO
 
 function spreadTrendWords({trait, sex, steps, order, slope, apart, verdict}: SpreadOverSteps): string {
   const often = order.kind === 'tested' && verdict === 'too-few-steps' ? ` (so few cannot give a P under ${rounded(order.smallestP, 2)})` : ''
-  return `${trait.id}, ${sex}, CV over ${overWords(steps)}: ${plainly(verdict)}${often}${slope ? `; ${points(slope.slope)} a step` : ''}${apart.kind === 'compared' ? `; whether the steps are equally even: ${pWords(apart.p)}` : ''}.`
+  return `${headWords(`${trait.id}, ${sex}, CV`, steps, verdict)}${often}${slope ? `; ${points(slope.slope)} a step` : ''}${apart.kind === 'compared' ? `; whether the steps are equally even: ${pWords(apart.p)}` : ''}.`
 }
 
-export function changeToRead({from, to, siresOfBoth, shares, spreads, marks}: StepChange): ToRead {
+export function changeToRead({from, to, outside, siresOfBoth, shares, spreads, marks}: StepChange): ToRead {
   const rows = [
     ...shares.map(change => [subject(change.by), 'all', ofWords(change.from.count.k, change.from.count.n), ofWords(change.to.count.k, change.to.count.n), ...differenceWords(change)]),
     ...spreads.map(change => [change.trait.id, change.sex, evenWords(change.from), evenWords(change.to), ratioWords(change), change.test?.kind === 'compared' ? `${pWords(change.test.p)}` : null, plainly(change.verdict)]),
@@ -63,9 +68,10 @@ export function changeToRead({from, to, siresOfBoth, shares, spreads, marks}: St
     ]),
   ]
   const kin = siresOfBoth > 0 ? `${figured(siresOfBoth, 'bird')} may have sired chicks of both steps: what is said by families is then surer than it should be.\n` : ''
+  const plan = outside.length > 0 ? `${listWords(outside)} ${outside.length === 1 ? 'was' : 'were'} not mated inside the line: shares then change by plan, and evenness may.\n` : ''
   return {
     above: '', table: text(['of', 'sex', from, to, 'change', '', 'verdict'], rows),
-    beneath: rows.length === 0 ? '' : `\nShares in points, with 95% limits; of measures the ratio of the CVs; of grades the shift, and how often a chick of the later\nstep is graded above one of the earlier, ties counting half. Measures and grades are compared bird by bird.\n${FAMILIES}Where nothing has changed, one verdict in twenty errs.\n${kin}`,
+    beneath: rows.length === 0 ? '' : `\nShares in points, with 95% limits; of measures the ratio of the CVs; of grades the shift, and how often a chick of the later\nstep is graded above one of the earlier, ties counting half. Measures and grades are compared bird by bird.\n${FAMILIES}Where nothing has changed, one verdict in twenty errs.\n${plan}${kin}`,
   }
 }
 

@@ -5,6 +5,7 @@ import type {JudgedBy} from './judged-chicks.ts'
 import type {ChangeOfSpread} from './spread-change.ts'
 import type {StepChange} from './step-change.ts'
 import type {Findings} from './study.ts'
+import type {TrueBredPart} from './true-bred-parts.ts'
 import type {ShareOverSteps, SpeaksOf, SpreadOverSteps} from './trends.ts'
 
 /** The questions of `pinfeather figures` on whether the steps grow truer and more even. */
@@ -35,17 +36,15 @@ const TREND = [
   ...columns('share', 'p', 'family_p', 'smallest_p'), ...columns('text', 'method', 'speaks_of', 'verdict'),
 ]
 
-/** Of each share and each measure one row a step, then one of its trend; of a measure one more, of whether the steps differ at all. */
-export const trendTable = ({trends}: Findings): FiguresTable => tableOf(TREND, [...trends.shares.flatMap(shareRows), ...trends.spreads.flatMap(spreadRows)])
+/** Of each share and each measure one row a step, then one of its trend; of a measure one more, of whether the steps differ at all. Last the true-bred rate by sex, pen and last seasons. */
+export const trendTable = ({trends, trueBredParts}: Findings): FiguresTable => tableOf(TREND, [...trends.shares.flatMap(shareRows), ...trends.spreads.flatMap(spreadRows), ...trueBredParts.map(partRow)])
 
 function shareRows({by, steps, plain, families, speaksOf, verdict}: ShareOverSteps): Cells[] {
   const running = steps.filter(({inTrend}) => inTrend), counts = running.flatMap(({share}) => (share.kind === 'share' ? [share] : []))
   const sum = (of: 'count' | 'total'): number => counts.reduce((all, share) => all + share[of], 0)
   return [
     ...steps.map(({step, interSe, inTrend, share, exact, family, leftOut}) => ({
-      row: 'step', ...named(by), sex: 'all', step, inter_se: yes(interSe), in_trend: yes(inTrend), left_out: leftOut, families: family?.families ?? 0,
-      ...(share.kind === 'share' ? {count: share.count, total: share.total, value: share.value, ...ends(share.interval, 'low', 'high'), method: share.method} : {count: 0, total: 0}),
-      ...ends(exact, 'exact_low', 'exact_high'), ...(family?.kind === 'families' ? ends(family, 'family_low', 'family_high') : {}), speaks_of: family && SPEAKS[family.kind],
+      row: 'step', ...named(by), sex: 'all', step, inter_se: yes(interSe), in_trend: yes(inTrend), ...shareCells({share, exact, family, leftOut}),
     })),
     {
       row: 'trend', ...named(by), sex: 'all', step: between(running.map(({step}) => step)), in_trend: 'yes', count: sum('count'), total: sum('total'), families: families.families,
@@ -54,6 +53,16 @@ function shareRows({by, steps, plain, families, speaksOf, verdict}: ShareOverSte
     },
   ]
 }
+
+function shareCells({share, exact, family, leftOut}: Pick<TrueBredPart, 'share' | 'exact' | 'family' | 'leftOut'>): Cells {
+  return {
+    left_out: leftOut, families: family?.families ?? 0,
+    ...(share.kind === 'share' ? {count: share.count, total: share.total, value: share.value, ...ends(share.interval, 'low', 'high'), method: share.method} : {count: 0, total: 0}),
+    ...ends(exact, 'exact_low', 'exact_high'), ...(family?.kind === 'families' ? ends(family, 'family_low', 'family_high') : {}), speaks_of: family && SPEAKS[family.kind],
+  }
+}
+
+const partRow = ({of, name, sex, ...part}: TrueBredPart): Cells => ({row: of === 'sex' ? 'step' : of, what: 'true-bred', sex, step: name, in_trend: 'no', ...shareCells(part)})
 
 const between = (steps: readonly string[]): string | null => {
   const first = steps[0] ?? null, last = steps.at(-1) ?? null
@@ -66,7 +75,7 @@ function spreadRows({trait, sex, steps, order, slope, apart, verdict}: SpreadOve
   return [
     ...steps.map(({step, interSe, inTrend, spread, families}) => ({
       row: 'step', ...shape, step, inter_se: yes(interSe), in_trend: yes(inTrend), families, left_out: spread.leftOut.reduce((sum, {count}) => sum + count, 0),
-      ...(spread.kind === 'spread' ? {total: spread.n, value: spread.cv, ...ends(spread.cvInterval, 'low', 'high'), method: spread.method} : {total: 0, method: `a class of ${spread.need} wanted, ${spread.have} there`}),
+      ...(spread.kind === 'spread' ? {total: spread.n, value: spread.cv, ...ends(spread.cvInterval, 'low', 'high'), method: spread.method} : {total: 0, method: `a class of ${spread.need} wanted, the largest has ${spread.have}`}),
     })),
     {
       row: 'trend', ...shape, ...all, slope: slope?.slope ?? null, ...ends(slope?.interval, 'slope_low', 'slope_high'), verdict: plainly(verdict),

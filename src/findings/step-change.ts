@@ -27,7 +27,8 @@ export interface ChangeOfShare {
   readonly plain: ShareDifference | null
   readonly byFamilies: FamilyDifference | null
   readonly speaksOf: SpeaksOf
-  readonly verdict: 'truer' | 'less-true' | 'cannot-tell'
+  /** `by-plan`: a step was not mated inside the line, and what it shows is the plan of the crosses and no change of the breed */
+  readonly verdict: 'truer' | 'less-true' | 'cannot-tell' | 'by-plan'
 }
 
 export interface ChangeOfMarks {
@@ -51,6 +52,8 @@ export interface MarksOfStep {
 export interface StepChange {
   readonly from: string
   readonly to: string
+  /** of the two, those that were not mated inside the line */
+  readonly outside: readonly string[]
   /** birds that may have sired chicks of both steps: their families are not apart, and the families' intervals take them to be */
   readonly siresOfBoth: number
   readonly shares: readonly ChangeOfShare[]
@@ -64,15 +67,15 @@ export interface StepChange {
  * variation. Each graded trait and each of ordered states: Wilcoxon's rank test and Hodges and Lehmann's shift, of the two sexes and together.
  *
  * A change is told where its 95 % interval, or P at 5 %, leaves no change out. Nothing is corrected for being one of many: where nothing has changed one verdict in twenty
- * errs. What neither step has anything to say of has no entry.
+ * errs. Where a step was not mated inside the line, F1 or a backcross, shares change by the plan, and no verdict is given on it. What neither step has anything to say of has no entry.
  *
  * @see `shareDifference`, `familyDifference`, `changeOfSpread`, `rankSum`, `shiftBetween`
  */
 export function stepChange(from: ReachedStep, to: ReachedStep, trueBred: TrueBred, spread: SpreadOfMeasures, traits: readonly Trait[]): StepChange {
-  const earlier = new Set(from.sires)
+  const earlier = new Set(from.sires), outside = [from, to].filter(({step}) => step.interSe < 1).map(({label}) => label)
   return {
-    from: from.label, to: to.label, siresOfBoth: to.sires.filter(sire => earlier.has(sire)).length,
-    shares: judgedByFamily(trueBred).flatMap(({by, steps}) => changeOfShare(by, steps.get(from.label) ?? [], steps.get(to.label) ?? [])),
+    from: from.label, to: to.label, outside, siresOfBoth: to.sires.filter(sire => earlier.has(sire)).length,
+    shares: judgedByFamily(trueBred).flatMap(({by, steps}) => changeOfShare(by, steps.get(from.label) ?? [], steps.get(to.label) ?? [], outside.length > 0)),
     spreads: traits.filter(({kind}) => kind === 'measured').flatMap(trait => (['male', 'female', 'all'] as const).flatMap(sex => {
       const rowOf = (step: ReachedStep) => spread.rows.find(row => row.step === step.label && row.trait === trait && row.sex === sex) ?? null
       return changeOfSpread(trait, sex, rowOf(from), rowOf(to))
@@ -81,13 +84,14 @@ export function stepChange(from: ReachedStep, to: ReachedStep, trueBred: TrueBre
   }
 }
 
-function changeOfShare(by: JudgedBy, from: readonly Count[], to: readonly Count[]): ChangeOfShare[] {
+function changeOfShare(by: JudgedBy, from: readonly Count[], to: readonly Count[], byPlan: boolean): ChangeOfShare[] {
   const one = {count: sumOf(from), families: from.length}, other = {count: sumOf(to), families: to.length}
   if (one.count.n + other.count.n === 0) return []
   const plain = one.count.n === 0 || other.count.n === 0 ? null : shareDifference(other.count, one.count)
   const byFamilies = familyDifference(to, from, {seed: FAMILY_SEED})
   const speaksOf = byFamilies?.kind ?? 'these-chicks', read = speaksOf === 'families' ? byFamilies : plain
-  return [{by, from: one, to: other, plain, byFamilies, speaksOf, verdict: read === null ? 'cannot-tell' : read.low > 0 ? 'truer' : read.high < 0 ? 'less-true' : 'cannot-tell'}]
+  const verdict = read === null || (read.low <= 0 && read.high >= 0) ? 'cannot-tell' : byPlan ? 'by-plan' : read.low > 0 ? 'truer' : 'less-true'
+  return [{by, from: one, to: other, plain, byFamilies, speaksOf, verdict}]
 }
 
 function changeOfMarks(trait: Trait, sex: ChangeOfMarks['sex'], from: ReachedStep, to: ReachedStep): ChangeOfMarks[] {

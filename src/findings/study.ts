@@ -43,6 +43,7 @@ import {strainShares, type StrainShares} from './strain-shares.ts'
 import {pairsInPens, throwBacks, type ThrowBacks} from './throw-backs.ts'
 import {trendsOf, type Trends} from './trends.ts'
 import {trueBred, type TrueBred} from './true-bred.ts'
+import {trueBredParts, type TrueBredPart} from './true-bred-parts.ts'
 import {testMates, type TestMates} from './test-mates.ts'
 import {allelesOfBook, unwantedInBook, type AllelesOfBook} from './unwanted-alleles.ts'
 import {upcoming, type Upcoming} from './upcoming.ts'
@@ -56,6 +57,8 @@ export interface Findings {
   readonly shares: readonly TraitShares[]
   readonly trueBred: TrueBred
   readonly spread: SpreadOfMeasures
+  /** by sex, pen and the last seasons */
+  readonly trueBredParts: readonly TrueBredPart[]
   readonly trends: Trends
   /** what is different in a later step; worked when it is asked for */
   readonly change: (from: ReachedStep, to: ReachedStep) => StepChange
@@ -135,6 +138,7 @@ export function study(book: Logbook): Findings {
     shares: () => traitShares(book, all.ladder),
     trueBred: () => trueBred(book, all.ladder),
     spread: () => spreadOfMeasures(book, all.ladder),
+    trueBredParts: () => trueBredParts(book, all.trueBred),
     trends: () => trendsOf(all.ladder, all.trueBred, all.spread),
     change: () => (from, to) => stepChange(from, to, all.trueBred, all.spread, book.traits),
     gradedScores: () => gradedScores(book, all.ladder),

@@ -2,11 +2,11 @@
 import type {EvennessQuestion} from '../findings/evenness-figures.ts'
 
 const FAMILY = {family_low: 'lower end of the 95% interval by sire families; empty under five of them', family_high: 'upper end'}
-const VERDICT = {speaks_of: 'birds bred like these, or these chicks only where there are too few families', verdict: 'in plain words, by the interval or P of whatever it speaks of'}
+const VERDICT = {speaks_of: 'birds bred like these, or these chicks only where there are too few families', verdict: 'in plain words, by the interval or P of whatever it speaks of; by plan where a step was not mated inside the line'}
 
 export const EVENNESS_COLUMN_WORDS: Readonly<Record<EvennessQuestion, Readonly<Record<string, string>>>> = {
   trend: {
-    row: 'step, trend, or steps apart (whether they differ at all)', what: 'true-bred, look (a required trait) or CV (a measured one)', trait: 'id', sex: 'male, female or all', step: 'of the chicks; of a trend the first and the last',
+    row: 'step, trend, steps apart (whether they differ at all), pen or seasons', what: 'true-bred, look (a required trait) or CV (a measured one)', trait: 'id', sex: 'male, female or all', step: 'of the chicks; of a trend the first and the last; the pen or the seasons',
     inter_se: 'mated inside the line: yes or no', in_trend: 'yes where the trend is worked from it', count: 'chicks right', total: 'chicks judged, or birds measured', value: 'count / total, or the coefficient of variation',
     low: 'lower end of the 95% interval, Wilson’s or McKay’s', high: 'upper end', exact_low: 'lower end by Clopper and Pearson', exact_high: 'upper end', families: 'sire families', ...FAMILY, left_out: 'of the step, and not judged or measured in a class of five',
     slope: 'change of the value a step', slope_low: 'lower end of its 95% interval', slope_high: 'upper end', statistic: 'z, S or F by the method', p: 'chance of as much with no trend, chicks taken one by one', family_p: 'the same by families',

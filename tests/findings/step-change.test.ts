@@ -5,7 +5,7 @@ import type {StepChange} from '../../src/findings/step-change.ts'
 import {study} from '../../src/findings/study.ts'
 import type {Logbook, Trait} from '../../src/logbook/book.ts'
 import {expectClose} from '../expect-close.ts'
-import {F2} from '../pages/small-logbook.ts'
+import {F1, F2} from '../pages/small-logbook.ts'
 import {bookOfFamilies, evenBook, F3, neat} from './evenness-book.ts'
 
 function change(book: Logbook, from = 'F2', to = 'F3'): StepChange {
@@ -38,6 +38,13 @@ describe('stepChange(from, to): shares', () => {
     expect(plain?.low).toBeGreaterThan(0)
     expect(byFamilies?.low).toBeLessThan(0)
     expect([speaksOf, verdict]).toEqual(['families', 'cannot-tell'])
+  })
+
+  it('gives no verdict on what the plan of the crosses brings: F1 all pea, F2 not', () => {
+    const book = bookOfFamilies([{step: F1, pea: 40}, {step: F2, pea: 30, single: 10}, {step: F3, pea: 40}])
+    expect(change(book, 'F1', 'F2')).toMatchObject({outside: ['F1'], shares: [{verdict: 'by-plan'}, {verdict: 'by-plan', plain: {difference: -0.25}}]})
+    expect(change(book, 'F1', 'F3')).toMatchObject({outside: ['F1'], shares: [{verdict: 'cannot-tell'}, {verdict: 'cannot-tell'}]})
+    expect(change(book)).toMatchObject({outside: [], shares: [{verdict: 'truer'}, {verdict: 'truer'}]})
   })
 
   it('says nothing of a step with nobody judged, and has no row where neither has one', () => {

@@ -50,6 +50,7 @@ const change: Method = {
   formula: 'low  = d − √( (p₁ − l₁)² + (u₂ − p₂)² )\nhigh = d + √( (u₁ − p₁)² + (p₂ − l₂)² )',
   letters: [['d', 'p₁ − p₂, later less earlier'], ['l, u', 'limits of either share, Wilson’s or the families’']],
   edges: `- Truer, less true, more or less even, higher or lower only where the interval, or P at 5%, leaves no change out; else it cannot be told.
+- Where a step is a cross or a backcross, shares change by plan, and the verdict says only that.
 - Measures need a class of five in both steps. Measures and grades take each bird by itself: of few sires they sound surer than they are.
 - Where nothing has changed, one verdict in twenty errs.`,
   source: 'Newcombe 1998, Stat. Med. 17:873–890, method 10; Brown and Forsythe 1974, J. Am. Stat. Assoc. 69:364–367, on deviations within classes by our own scaling, held by simulation; Forkman 2009, Commun. Stat. Theory Methods 38:233–251, from memory; Wilcoxon 1945, Biometrics Bull. 1:80–83; Hodges and Lehmann 1963, Ann. Math. Stat. 34:598–611.',
