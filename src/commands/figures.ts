@@ -2,6 +2,7 @@
 import {FIGURE_QUESTIONS, figuresTable, pairTable} from '../findings/figures.ts'
 import {EVENNESS_QUESTIONS, type EvennessQuestion} from '../findings/evenness-figures.ts'
 import {HEREDITY_QUESTIONS, type HeredityQuestion} from '../findings/heredity-figures.ts'
+import {VIGOUR_QUESTIONS, vigourTable, type VigourQuestion} from '../findings/vigour-figures.ts'
 import type {Findings} from '../findings/study.ts'
 import {pairReasonWords} from '../pages/pair-reason-words.ts'
 import {near, orNear} from '../records/near.ts'
@@ -15,6 +16,7 @@ import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
 import {folderRefusal} from './records-folder.ts'
 import {Refusal} from './refusal.ts'
+import {vigourToRead} from './vigour-to-read.ts'
 import {whyNoRows} from './why-no-rows.ts'
 import type {ExitCode, World} from './world.ts'
 
@@ -33,13 +35,21 @@ export interface FiguresOptions {
 }
 
 /** Every question there is. */
-export const QUESTIONS = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...HEREDITY_QUESTIONS] as const
+export const QUESTIONS = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...VIGOUR_QUESTIONS, ...HEREDITY_QUESTIONS] as const
 
 type Question = (typeof QUESTIONS)[number]
 
 const isQuestion = (word: string): word is Question => QUESTIONS.some(question => question === word)
 const isOfEvenness = (question: Question): question is EvennessQuestion => EVENNESS_QUESTIONS.some(each => each === question)
+const isOfVigour = (question: Question): question is VigourQuestion => VIGOUR_QUESTIONS.some(each => each === question)
 const isOfHeredity = (question: Question): question is HeredityQuestion => HEREDITY_QUESTIONS.some(each => each === question)
+
+/** why a question has no rows, where it has none */
+const NO_VIGOUR: Readonly<Record<VigourQuestion, string>> = {
+  depression: 'no hatch, weight or egg is on record',
+  selection: 'no chick of a step has been scored or measured',
+  crosses: 'no chick of two lines has been measured',
+}
 
 /** Prints the table on the output; problems go to the error stream, and records at fault give no figures. */
 export function figures({question, folder, format, asOf, quiet, pair, asked = {}, steps = {}}: FiguresOptions, world: World): ExitCode {
@@ -69,6 +79,11 @@ export function figures({question, folder, format, asOf, quiet, pair, asked = {}
     return 1
   }
   if (isOfEvenness(question)) return answerOfEvenness(question, findings, steps, format, world)
+  if (isOfVigour(question)) {
+    const {above, table, beneath} = vigourToRead(question, findings), none = `${NO_VIGOUR[question]}${asOf === undefined ? '' : ' by that day'}`
+    world.out(format === 'table' ? `${above}${figuresText(table, format, none)}${beneath}` : figuresText(vigourTable(question, findings), format, none))
+    return 0
+  }
   if (isOfHeredity(question)) return answerOfHeredity(question, findings, asked, format, world)
   if (!pair) {
     world.out(figuresText(figuresTable(question, findings), format, whyNoRows(question, findings, asOf !== undefined)))

@@ -29,6 +29,8 @@ export interface SelectionOfTrait {
   readonly birds: {readonly from: number; readonly to: number}
   /** the next step's mean less this one's as they stand, the sexes weighing alike: season, rearing and choosing in one; null where a sex of either was not measured */
   readonly move: number | null
+  /** birds behind it */
+  readonly moved: {readonly from: number; readonly to: number}
   /** the move that strain shares alone would bring: in a backcross half way to the strain crossed back to, else none; null where that strain was not measured */
   readonly expected: number | null
 }
@@ -73,6 +75,7 @@ function ofTrait(passage: Passage, trait: Trait, values: readonly LineValue[]): 
   const old = plainMean(values, from, both), young = plainMean(values, to, both), pure = back && plainMean(values, strainLine(back.id), both)
   return {
     passage, trait, male, female, differential: together(passage, male, female), response, classes: means?.classes ?? 0, birds: {from: before?.birds ?? 0, to: after?.birds ?? 0},
+    moved: {from: values.filter(each => each.line === from && both.includes(each.sex)).length, to: values.filter(each => each.line === to && both.includes(each.sex)).length},
     move: old === null || young === null ? null : young - old, expected: !back ? 0 : old === null || pure === null ? null : (pure - old) / 2,
   }
 }

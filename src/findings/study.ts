@@ -4,9 +4,13 @@ import {againstStandard, type AgainstStandard} from './against-standard.ts'
 import {alleleFrequencies, type Frequencies} from './allele-frequencies.ts'
 import {assumedKinship, type AssumedKinship} from './assumed-kinship.ts'
 import {breedingPairs, type BreedingPairs} from './breeding-pairs.ts'
+import {bloodOfChicks} from './blood-of-chicks.ts'
+import {birdsKept, passages, type Passage} from './bred-from.ts'
 import {census, type Census} from './census.ts'
 import {closeness, type ClosenessOfStep} from './closeness.ts'
 import {closenessLimits, type ClosenessLimits} from './closeness-limits.ts'
+import {crosses, type CrossOfLines} from './crosses.ts'
+import {depression, type Depression} from './depression.ts'
 import {donorGenes, type DonorGene} from './donor-gene.ts'
 import {evidence, type EvidenceOfAll} from './evidence.ts'
 import {expectedLooks, type ExpectedOfAll} from './expected-looks.ts'
@@ -20,10 +24,12 @@ import {hiddenAlleles, type HiddenAtLocus} from './hidden-alleles.ts'
 import {kinshipOfBook, type Kinship} from './inbreeding.ts'
 import {knownApart, type KnownApart} from './known-apart.ts'
 import {kinReasons, pairReasons} from './kin-reason.ts'
+import {keptAgainstAll, type KeptMeasure, type KeptState} from './kept-against-all.ts'
 import {ladderOf, type LadderStep, type ReachedStep} from './ladder.ts'
 import {lineageOfBook, type Lineage} from './lineage.ts'
 import {likeliestSires, type LikeliestSires} from './likeliest-sire.ts'
 import {leastUniform, type LeastUniform} from './least-uniform.ts'
+import {likeness, type Likeness} from './likeness.ts'
 import {livingCarriers, type LivingCarriers} from './living-carriers.ts'
 import {malesForPens, type Pairings} from './males-for-pens.ts'
 import {matingForecasts, type MatingForecast} from './mating-forecast.ts'
@@ -32,9 +38,11 @@ import {oneMoreMale, ratePassed, type OneMoreMale, type RatePassed} from './one-
 import {nextBackcross, type NextBackcross, type NoProspects} from './next-backcross.ts'
 import {pedigreeOfBook, type PedigreeOfBook} from './pedigree-of-book.ts'
 import {recordsAudit, type RecordsAudit} from './records-audit.ts'
+import {recovery, type RecoveryOfTrait} from './recovery.ts'
 import {rotation, type Rotation} from './rotation.ts'
 import {traitShares, type TraitShares} from './shares.ts'
 import {segregation, type Segregation} from './segregation.ts'
+import {selection, type Selection} from './selection.ts'
 import {showResults, type ShowResults} from './show-results.ts'
 import {spreadOfMeasures, type SpreadOfMeasures} from './spread.ts'
 import {standardChanges, type StandardChanges} from './standard-changes.ts'
@@ -123,6 +131,17 @@ export interface Findings {
   /** null: no pen of the latest season holds a pair of the new breed */
   readonly rotation: Rotation | null
   readonly misscoring: readonly Misscoring[]
+  /** what inbreeding costs in hatch, life, weight and eggs */
+  readonly depression: readonly Depression[]
+  /** which step came of which, and through which birds */
+  readonly passages: readonly Passage[]
+  /** the birds kept against all of their hatch and sex, in every trait */
+  readonly keptAgainstAll: readonly (KeptState | KeptMeasure)[]
+  readonly selection: Selection
+  /** of chicks to their parents, in what is measured */
+  readonly likeness: readonly Likeness[]
+  readonly recovery: readonly RecoveryOfTrait[]
+  readonly crosses: readonly CrossOfLines[]
   readonly shows: ShowResults
   readonly standardChanges: readonly StandardChanges[]
   readonly evidence: EvidenceOfAll
@@ -180,6 +199,13 @@ export function study(book: Logbook): Findings {
     ratePassed: () => ratePassed(book, all.closeness),
     rotation: () => rotation(book, all.census, all.pedigree, all.kinship),
     misscoring: () => misscoring(book),
+    depression: () => depression(book, bloodOfChicks(all.pedigree, all.kinship, all.heterozygosity)),
+    passages: () => passages(book, all.ladder),
+    keptAgainstAll: () => keptAgainstAll(book, all.ladder, birdsKept(book)),
+    selection: () => selection(book, all.passages),
+    likeness: () => likeness(book),
+    recovery: () => recovery(book, all.ladder, all.strainShares),
+    crosses: () => crosses(book),
     shows: () => showResults(book),
     standardChanges: () => standardChanges(book),
     evidence: () => evidence(book, all),
