@@ -43,7 +43,7 @@ const shareWords = ({share, family}: Pick<TrueBredPart, 'share' | 'family'>): (s
 /** What a trend is of, and the steps it runs over; where there is none, that there is none. */
 function headWords(of: string, steps: readonly {readonly step: string; readonly inTrend: boolean}[], verdict: string): string {
   const running = steps.filter(({inTrend}) => inTrend).map(({step}) => step)
-  return running.length === 0 ? `${of}: no step mated inside the line has a figure yet` : `${of}, over ${listWords(running)}: ${plainly(verdict)}`
+  return running.length === 0 ? `${of}: no step mated inside the line has a figure yet` : `${of}, over ${running.length > 3 ? `${running.length} steps, ${running[0] ?? ''} to ${running.at(-1) ?? ''}` : listWords(running)}: ${plainly(verdict)}`
 }
 
 function shareTrendWords({by, steps, plain, families, speaksOf, verdict}: ShareOverSteps): string {
@@ -55,7 +55,7 @@ function shareTrendWords({by, steps, plain, families, speaksOf, verdict}: ShareO
 
 function spreadTrendWords({trait, sex, steps, order, slope, apart, verdict}: SpreadOverSteps): string {
   const often = order.kind === 'tested' && verdict === 'too-few-steps' ? ` (so few cannot give a P under ${rounded(order.smallestP, 2)})` : ''
-  return `${headWords(`${trait.id}, ${sex}, CV`, steps, verdict)}${often}${slope ? `; ${points(slope.slope)} a step` : ''}${apart.kind === 'compared' ? `; whether the steps are equally even: ${pWords(apart.p)}` : ''}.`
+  return `${headWords(`${trait.id}, ${sex}, CV`, steps, verdict)}${often}${slope ? `; ${points(slope.slope)} a step${slope.interval ? ` ${range(percent(slope.interval.low), percent(slope.interval.high))}` : ''}` : ''}${apart.kind === 'compared' ? `; whether the steps are equally even: ${pWords(apart.p)}` : ''}.`
 }
 
 export function changeToRead({from, to, outside, siresOfBoth, shares, spreads, marks}: StepChange): ToRead {

@@ -87,14 +87,14 @@ function spreadRows({trait, sex, steps, order, slope, apart, verdict}: SpreadOve
 
 const isShareOfChange = (what: Cell): boolean => what === 'true-bred' || what === 'look' || what === 'evenness'
 const CHANGE = [
-  ...columns('text', 'what', 'trait', 'sex', 'from_step', 'to_step'), ...columns('count', 'from_count', 'from_total', 'to_count', 'to_total', 'from_families', 'to_families'),
+  ...columns('text', 'what', 'trait', 'sex', 'from_step', 'to_step'), ...columns('count', 'from_count', 'from_total', 'to_count', 'to_total', 'from_families', 'to_families', 'sires_of_both'),
   ...either(what => isShareOfChange(what) || what === 'CV ratio', 'from', 'to'), ...either(isShareOfChange, 'change', 'low', 'high'), ...columns('share', 'family_low', 'family_high'),
   ...columns('measure', 'statistic'), ...columns('share', 'p'), ...columns('text', 'method', 'speaks_of', 'verdict'),
 ]
 
 /** Shares first, then each measure with its test and the two ratios, then grades. */
-export function changeTable({from, to, shares, spreads, marks}: StepChange): FiguresTable {
-  const steps = {from_step: from, to_step: to}
+export function changeTable({from, to, siresOfBoth, shares, spreads, marks}: StepChange): FiguresTable {
+  const steps = {from_step: from, to_step: to, sires_of_both: siresOfBoth}
   return tableOf(CHANGE, [
     ...shares.map(({by, from: one, to: other, plain, byFamilies, speaksOf, verdict}) => ({
       ...named(by), sex: 'all', ...steps, from_count: one.count.k, from_total: one.count.n, to_count: other.count.k, to_total: other.count.n, from_families: one.families, to_families: other.families,
