@@ -19,12 +19,13 @@ import {share, stateShares} from './methods/share.ts'
 import {evenness, meanAndSpread, withinTenth} from './methods/spread.ts'
 import {scoringMethods} from './methods/scoring.ts'
 import {trueBredRate} from './methods/true-bred.ts'
+import {vigourMethods} from './methods/vigour.ts'
 import type {Page} from './page.ts'
 
 export const METHODS: readonly Method[] = [
   share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, ...evennessOfStepsMethods, hatchRates, ...scoringMethods, ...descentMethods,
   ...inbreedingMethods, ...doubtfulDescentMethods, ...chromosomeMethods, ...foundersLeftMethods, ...oldBloodMethods,
-  ...choosingMalesMethods, ...rateMethods, ...heredityMethods, ...heredityBreedMethods, ...heredityPlanningMethods, ...evidenceMethods,
+  ...choosingMalesMethods, ...rateMethods, ...heredityMethods, ...heredityBreedMethods, ...heredityPlanningMethods, ...vigourMethods, ...evidenceMethods,
 ]
 
 export interface MethodsView {

@@ -107,6 +107,18 @@ const EXPECTED: Readonly<Record<string, string>> = {
   'test-mating': '7, 17; 1.002% and 0.752%; 12.4%; 6. 45.8% and 46.0%; 11.',
   // Sedcole 1977, table; the eggs as held against a slow twin in tests/heredity/eggs-to-set.test.ts
   'hatch-size': '11, 23, 49; 32 and 31.',
+  // by hand: logits 1.7346 and 0.6190, so 1/(1 + e^(−0.7306)) less 1/(1 + e^(−1.1768))
+  depression: '−8.9 points for ten points of F; the records cannot tell.',
+  // Fisher 1935, eight cups (from memory): 34/70 and 2/70
+  'kept-against-all': 'P 0.486 and 0.029.',
+  // Falconer & Mackay 1996: ½ (300 + 100), 0.4 · 200; Becker 1984, 2 of 10 1.2701; by hand (200 · 80 + 350 · 135)/(200² + 350²)
+  selection: 'S 200 g, R 80 g; 1.27 SD; h² 0.39.',
+  // by hand: b ½ with error √(1/12) and t of one degree of freedom 12.7, so −3.2 to 4.2
+  likeness: 'h² 0.50 (0.00 to 1.00).',
+  // by hand 1100/1300; Fieller's limits worked apart in the test of recoveryOfType
+  recovery: '84.6% (75.8 to 94.2).',
+  // by hand (2420 − 2200)/2200; the limits worked apart in Python 3 with SciPy: 0.0479 to 0.1521
+  crosses: '+10.0% (4.8 to 15.2).',
   breeders: 'Two males and three females, five birds in all.',
   requirements: 'met, not yet, cannot be told.',
 }
