@@ -37,7 +37,8 @@ type BloodOf = (parentage: Parentage) => Blood | null
 /**
  * Is inbreeding costing us chicks, growth or eggs?
  *
- * Hatch and life are regressed as shares, weights and eggs by least squares among contemporaries, on F of chick and dam and on the strain heterozygosity of both;
+ * Hatch and life are regressed as shares, weights and eggs by least squares among contemporaries of one step (which differ
+ * in blood and not in strain), on F of chick and dam and on the strain heterozygosity of both;
  * what each of these means stands at `inbreedingOfShares` and `inbreedingOfMeasures`. An egg that did not hatch has the mean blood of its hatch's possible parents.
  * Hatches of eggs bought in have no dams in the book and are left out.
  *
@@ -124,12 +125,12 @@ function weighing(book: Logbook, bloodOf: BloodOf, trait: Trait): Depression {
     if (typeof value !== 'number') return []
     all += 1
     const blood = bloodOf(bird.parentage)
-    return blood && bird.hatch && bird.sex !== 'unknown' ? [{bird, value, blood, group: `${bird.sex} ${bird.hatch.rearing}`}] : []
+    return blood && bird.hatch && bird.sex !== 'unknown' ? [{bird, value, blood, group: `${bird.sex} ${bird.step.label} ${bird.hatch.rearing}`}] : []
   })
   return ofMeasures('weight', trait, trait.unit ?? '', measured, all)
 }
 
-/** Eggs in a hundred days of each hen whose own eggs were counted, among hens hatched in one season and counted in one year. */
+/** Eggs in a hundred days of each hen whose own eggs were counted, among hens of one step, hatched in one year and counted in one. */
 function laying(book: Logbook, bloodOf: BloodOf): Depression {
   const counts = grouped(book.eggCounts, ({bird, on}) => (bird ? `${yearOf(on.first)} ${bird.id}` : undefined))
   const measured = [...counts.values()].flatMap((own): Measured[] => {
@@ -137,7 +138,7 @@ function laying(book: Logbook, bloodOf: BloodOf): Depression {
     const blood = bird && bloodOf(bird.parentage)
     if (!first || !bird || !blood) return []
     const days = own.reduce((sum, {on}) => sum + on.last - on.first + 1, 0), eggs = own.reduce((sum, each) => sum + each.eggs, 0)
-    return [{bird, blood, value: (100 * eggs) / days, group: `${yearOf(first.on.first)}, hatched ${bird.hatched ? yearOf(bird.hatched.first) : '?'}`}]
+    return [{bird, blood, value: (100 * eggs) / days, group: `${bird.step.label} ${yearOf(first.on.first)}, hatched ${bird.hatched ? yearOf(bird.hatched.first) : '?'}`}]
   })
   return ofMeasures('eggs', null, 'eggs in 100 days', measured, counts.size)
 }

@@ -8,17 +8,17 @@ export interface Likeness {
   readonly trait: Trait
   readonly parents: 'both' | 'sire' | 'dam'
   readonly found: ParentOffspring
-  /** families, each of one pair in one class of rearing, and their chicks */
+  /** families, each of one pair in one rearing, and their chicks */
   readonly families: number
   readonly chicks: number
   /** measured chicks whose parent is in doubt, was not measured or had no mate that was */
   readonly leftOut: number
 }
 
-/** How far each bird stands from the mean of its hatch and sex, where another of it was measured. */
+/** How far each bird stands from the mean of its line, sex and rearing, where another of it was measured. */
 function deviations(values: readonly LineValue[]): ReadonlyMap<Bird, number> {
   const found = new Map<Bird, number>()
-  for (const own of grouped(values, ({group}) => group).values()) {
+  for (const own of grouped(values, ({group, line}) => `${group} ${line}`).values()) {
     if (own.length < 2) continue
     const mean = own.reduce((sum, {value}) => sum + value, 0) / own.length
     for (const {bird, value} of own) if (bird) found.set(bird, value - mean)
@@ -36,15 +36,15 @@ const certain = (parents: Bird['parentage']['sires']): Bird | null => {
  *
  *     h² = b of the family's mean on the mean of both parents        h² = 2b on one parent
  *
- * Chicks and parents as deviations from the mean of their own hatch and sex, families compared among those reared together, so that no season enters. Each family is
- * one row. Sires and dams apart too: what dams give over and above is the egg and the brooding.
+ * Chicks and parents as deviations from the mean of their own line, sex and rearing, families compared among those of one line reared together, so that neither season
+ * nor strain enters. Each family is one row. Sires and dams apart too: what dams give over and above is the egg and the brooding.
  *
  * @see `parentOffspring`
  */
 export function likeness(book: Logbook): readonly Likeness[] {
   return book.traits.filter(({kind}) => kind === 'measured').flatMap(trait => {
     const values = lineValues(book, trait), off = deviations(values)
-    const chicks = values.flatMap(({bird, group}) => (bird?.hatch && bird.parentage.kind !== 'founder' && off.has(bird) ? [{bird, off: off.get(bird) ?? 0, rearing: bird.hatch.rearing, group}] : []))
+    const chicks = values.flatMap(({bird, line}) => (bird?.hatch && bird.parentage.kind !== 'founder' && off.has(bird) ? [{bird, off: off.get(bird) ?? 0, rearing: `${bird.hatch.rearing} ${line}`}] : []))
     const of = (parents: Likeness['parents'], parentOf: (bird: Bird) => {readonly key: string; readonly value: number} | null): Likeness => {
       const told = chicks.flatMap(chick => {
         const parent = parentOf(chick.bird)

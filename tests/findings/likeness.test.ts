@@ -25,7 +25,7 @@ describe('likeness(book)', () => {
 
   it('agrees with a slow twin that walks the birds', () => {
     const book = chosenFlock(4, {h2: 0.5, choose: true}), value = (one: (typeof book.birds)[number]) => one.weighings[0]?.value ?? NaN
-    const off = (one: (typeof book.birds)[number]) => value(one) - mean(book.birds.filter(other => other.sex === one.sex && other.hatch === one.hatch).map(value))
+    const off = (one: (typeof book.birds)[number]) => value(one) - mean(book.birds.filter(other => other.sex === one.sex && other.hatch === one.hatch && other.step === one.step).map(value))
     const families: Record<string, {group: string; parent: number; chicks: number[]}> = {}
     for (const one of book.birds) {
       const [pair] = one.parentage.pairs

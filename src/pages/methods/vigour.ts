@@ -20,7 +20,7 @@ const depression: Method = {
   id: 'depression',
   title: 'Is inbreeding costing us?',
   question: 'Do fewer eggs hatch, fewer chicks live, are birds lighter or hens worse layers, the closer they are bred?',
-  definition: 'Hatch and life are regressed on F of chick and dam and on the strain heterozygosity of both, which falls while F rises; hatches that do well or badly as a whole widen the limits. Weights and eggs by least squares within sex and rearing, each family one row. Printed per ten points of F more or heterozygosity less, the others held.',
+  definition: 'Hatch and life are regressed on F of chick and dam and on the strain heterozygosity of both, which falls while F rises; hatches that do well or badly as a whole widen the limits. Weights and eggs by least squares within step, sex and rearing, each family one row. Printed per ten points of F more or heterozygosity less, the others held.',
   formula: 'logit of the share = season + b₁F + b₂F of dam + b₃H + b₄H of dam\nchange = share at mean + 0.1 b₁ less share at mean',
   letters: [['F, H', 'inbreeding and strain heterozygosity, 0 to 1'], ['b', 'change of the logit for one of F or H']],
   edges: `- Where the interval holds both nothing and harm, the records cannot tell; its lower limit is the largest loss not excluded.
@@ -66,7 +66,7 @@ const likeness: Method = {
   id: 'likeness',
   title: 'Heritability from parents and chicks',
   question: 'Do heavy parents have heavy chicks?',
-  definition: 'Chicks and parents as they stand above their own hatch and sex; the families of one rearing compared by least squares, each one row.',
+  definition: 'Chicks and parents as they stand above their own line, sex and rearing; the families of one line and rearing compared by least squares, each one row.',
   formula: 'h² = b on the mean of both parents, 2b on one',
   letters: [['b', 'change of the family for one unit of the parent']],
   edges: '- Only certain parents that were measured beside mates count.\n- The value may pass 0 or 1, which is a sign of too few families; the limits do not.\n- Of dams there is egg and brooding in it.',
