@@ -61,11 +61,11 @@ function keptLine(row: KeptState | KeptMeasure): readonly (string | null)[] {
   return ['kept', `${trait.id} ${row.state}`, step ?? 'all', share && percentSign(share.value), share && range(share.interval, percent), row.expected === null ? null : `blind ${percentSign(row.expected)}`, birds, p, verdict]
 }
 
-function passageLines({passage: {from, to, back}, trait, male, female, differential, response, birds, move, moved, expected}: SelectionOfTrait): readonly (readonly (string | null)[])[] {
+function passageLines({passage: {from, to, back}, trait, male, female, differential, response, birds, families, move, moved, expected}: SelectionOfTrait): readonly (readonly (string | null)[])[] {
   const way = `${from} to ${to}`, write = measure(trait.unit), plain = measure(null), bred = (male.found?.bred ?? 0) + (female.found?.bred ?? 0), mates = (male.found?.measured ?? 0) + (female.found?.measured ?? 0)
   return [
     ...(bred === 0 ? [] : [['chosen', trait.id, way, differential === null ? null : signed(write(differential)), null, null, `${bred} bred from of ${mates}`, null, differential === null ? 'not known in every sex bred from' : null]]),
-    ...(response === null ? [] : [['response', trait.id, way, signed(write(response.value)), range(response.interval, plain), null, `${birds.from} and ${birds.to} together`, pWords(response.p), null]]),
+    ...(response === null ? [] : [['response', trait.id, way, signed(write(response.value)), range(response.interval, plain), null, `${birds.from} and ${birds.to} together`, pWords(response.p), families?.speaksOf ?? null]]),
     ...(move === null ? [] : [['move', trait.id, way, signed(write(move)), null, back ? (expected === null ? `${back.id} not measured` : `by blood ${signed(write(expected))}`) : null, `${moved.from} and ${moved.to}`, null, response ? null : 'season, rearing and choosing in one']]),
   ]
 }
@@ -80,7 +80,7 @@ function selectionToRead({keptAgainstAll, selection: {passages, realised}, liken
       'h²', trait.id, parents === 'both' ? 'both parents' : `by ${parents}`, found.kind === 'estimated' ? rounded(found.heritability.value, 2) : null, found.kind === 'estimated' ? range(found.heritability.interval, value => rounded(value, 2)) : null, null,
       `${figured(families, 'family', 'families')}, ${figured(chicks, 'chick')}`, found.kind === 'estimated' ? pWords(found.slope.p) : null, found.kind === 'estimated' ? null : found.kind === 'few' ? 'too few families' : 'the parents are alike',
     ]),
-    ...back.map(({step, trait, found, expected, birds}) => ['recovery', trait.id, step, found && percentSign(found.recovery), found && range(found.interval, percent), expected === null ? null : `by blood ${percentSign(expected)}`, `${birds.step}, ${birds.donor}, ${birds.recurrent}`, null, found?.interval ? null : 'the two strains do not differ clearly']),
+    ...back.map(({step, trait, found, expected, birds, together}) => ['recovery', trait.id, step, found && percentSign(found.recovery), found && range(found.interval, percent), expected === null ? null : `by blood ${percentSign(expected)}`, `${birds.step}, ${birds.donor}, ${birds.recurrent}`, null, found?.interval ? together?.speaksOf ?? null : 'the two strains do not differ clearly']),
   ]
   return {above: '', table: text(['what', 'of', 'step', 'found', '95%', 'beside it', 'birds', 'P', 'verdict'], rows), beneath: rows.length === 0 ? '' : `\n${[...choiceWords(whole, steps), ...apartWords(passages), ...recoveryWords(recovery.length, back.length)].join('\n')}\n`}
 }
@@ -111,9 +111,9 @@ function recoveryWords(all: number, told: number): readonly string[] {
 const lineName = ({strain, step}: Line): string => strain?.id ?? step ?? ''
 
 function crossesToRead(found: readonly CrossOfLines[]): ToRead {
-  const rows = found.map(({lines: [one, other], trait, found: it, birds, classes}) => [
+  const rows = found.map(({lines: [one, other], trait, found: it, birds, classes, families}) => [
     `${lineName(one)} × ${lineName(other)}`, trait.id, it && `${signed(percent(it.heterosis))}%`, it && range(it.interval, percent), it && signed(measure(trait.unit)(it.difference)), it && pWords(it.p), `${birds.cross}, ${birds.one}, ${birds.other}`,
-    it ? (it.interval.low > 0 ? 'better than mid-parent' : it.interval.high < 0 ? 'worse than mid-parent' : 'the records cannot tell') : classes === 0 ? 'not reared together' : 'too few of one of them, or all alike',
+    it ? `${it.interval.low > 0 ? 'better than mid-parent' : it.interval.high < 0 ? 'worse than mid-parent' : 'the records cannot tell'}${families ? `; ${families.speaksOf}` : ''}` : classes === 0 ? 'not reared together' : 'too few of one of them, or all alike',
   ])
   return {
     above: '', table: text(['cross', 'trait', 'heterosis', '95%', 'over mid-parent', 'P', 'cross, lines', 'verdict'], rows),

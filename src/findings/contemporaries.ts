@@ -1,5 +1,7 @@
 import type {Bird, Chicks, Logbook, Trait} from '../logbook/book.ts'
+import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
 import {contemporaryMeans, type ContemporaryMeans} from '../statistics/contemporary-means.ts'
+import {familyKey} from './blood-of-chicks.ts'
 import {countedValue} from './counted-value.ts'
 import {grouped} from './grouped.ts'
 
@@ -35,10 +37,22 @@ export function lineValues(book: Logbook, trait: Trait): readonly LineValue[] {
   return [...banded, ...loose]
 }
 
+/** Means of lines, and by how many families each is held up. */
+export interface MeansOfLines extends ContemporaryMeans {
+  /** families of the line that has fewest, in the classes that hold all: chicks of one pair or of one doubt; those of unknown parents by their hatch */
+  readonly families: number
+  /** under five families the limits hold for these chicks, and not for others bred like them; from five on they are still somewhat too narrow, since sibs count one by one */
+  readonly speaksOf: 'these chicks only' | 'chicks one by one'
+}
+
 /** The means of these lines in the classes that hold all of them; null where none does. */
-export function meansOfLines(values: readonly LineValue[], lines: readonly string[]): ContemporaryMeans | null {
-  const classes = grouped(values, ({group}) => group)
-  return contemporaryMeans([...classes].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, own]) => lines.map(line => own.filter(each => each.line === line).map(({value}) => value))))
+export function meansOfLines(values: readonly LineValue[], lines: readonly string[]): MeansOfLines | null {
+  const whole = [...grouped(values.filter(({line}) => lines.includes(line)), ({group}) => group)].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, own]) => own)
+    .filter(own => lines.every(line => own.some(each => each.line === line)))
+  const means = contemporaryMeans(whole.map(own => lines.map(line => own.filter(each => each.line === line).map(({value}) => value))))
+  if (means === null) return null
+  const families = Math.min(...lines.map(line => new Set(whole.flat().filter(each => each.line === line).map(({bird, group}) => (bird && bird.parentage.pairs.length > 0 ? familyKey(bird.parentage) : group))).size))
+  return {...means, families, speaksOf: families < FEWEST_FAMILIES ? 'these chicks only' : 'chicks one by one'}
 }
 
 /** The mean of a line over both sexes alike, whoever it was reared with; null where either sex of those asked for was not measured. */

@@ -1,6 +1,6 @@
 import type {Logbook, Step, Strain, Trait} from '../logbook/book.ts'
 import {heterosis, type Heterosis} from '../statistics/heterosis.ts'
-import {lineOf, lineValues, meansOfLines, type LineValue} from './contemporaries.ts'
+import {lineOf, lineValues, meansOfLines, type LineValue, type MeansOfLines} from './contemporaries.ts'
 import {grouped} from './grouped.ts'
 
 /** A strain, or a step that is mated as a line. */
@@ -22,6 +22,8 @@ export interface CrossOfLines {
   /** birds in classes that hold all three, else measured at all */
   readonly birds: {readonly cross: number; readonly one: number; readonly other: number}
   readonly classes: number
+  /** null where no class holds all three */
+  readonly families: Pick<MeansOfLines, 'families' | 'speaksOf'> | null
 }
 
 const sameStrains = (one: Step, other: Step): boolean => one.strains.length === other.strains.length && one.strains.every(strain => other.strains.includes(strain))
@@ -72,7 +74,7 @@ export function crosses(book: Logbook): readonly CrossOfLines[] {
       const lines = [key, a.key, b.key], means = meansOfLines(all, lines), [cross, one, other] = means?.groups ?? []
       const found = cross && one && other && cross.freedom > 0 && one.freedom > 0 && other.freedom > 0 ? heterosis(cross, one, other) : null
       const [ofCross = 0, ofOne = 0, ofOther = 0] = lines.map((name, place) => means?.groups[place]?.birds ?? all.filter(each => each.line === name).length)
-      return [{lines: [a, b], trait, found, birds: {cross: ofCross, one: ofOne, other: ofOther}, classes: means?.classes ?? 0}]
+      return [{lines: [a, b], trait, found, birds: {cross: ofCross, one: ofOne, other: ofOther}, classes: means?.classes ?? 0, families: means}]
     })
   })
 }

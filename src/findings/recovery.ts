@@ -1,6 +1,6 @@
 import type {Logbook, Strain, Trait} from '../logbook/book.ts'
 import {recoveryOfType, type Recovery} from '../statistics/recovery-of-type.ts'
-import {lineValues, meansOfLines, stepLine, strainLine} from './contemporaries.ts'
+import {lineValues, meansOfLines, stepLine, strainLine, type MeansOfLines} from './contemporaries.ts'
 import type {LadderStep} from './ladder.ts'
 import type {StrainShares} from './strain-shares.ts'
 
@@ -15,7 +15,8 @@ export interface RecoveryOfTrait {
   readonly expected: number | null
   /** birds in classes that hold all three, else measured at all */
   readonly birds: {readonly step: number; readonly donor: number; readonly recurrent: number}
-  readonly together: boolean
+  /** null where they were not reared together */
+  readonly together: Pick<MeansOfLines, 'families' | 'speaksOf'> | null
 }
 
 /**
@@ -40,7 +41,7 @@ export function recovery(book: Logbook, ladder: readonly LadderStep[], shares: S
       const found = step && from && to && step.freedom > 0 && from.freedom > 0 && to.freedom > 0 ? recoveryOfType(step, from, to) : null
       const descent = shares.steps.find(each => each.step === entry.label)?.shares, a = descent?.get(recurrent) ?? 0, b = descent?.get(donor) ?? 0
       const [ofStep = 0, ofDonor = 0, ofRecurrent = 0] = lines.map((name, place) => means?.groups[place]?.birds ?? values.filter(each => each.line === name).length)
-      return [{step: entry.label, trait, donor, found, expected: a + b > 0 ? a / (a + b) : null, birds: {step: ofStep, donor: ofDonor, recurrent: ofRecurrent}, together: means !== null}]
+      return [{step: entry.label, trait, donor, found, expected: a + b > 0 ? a / (a + b) : null, birds: {step: ofStep, donor: ofDonor, recurrent: ofRecurrent}, together: means}]
     })
   })
 }

@@ -3,7 +3,7 @@ import {contrast, type Contrast} from '../statistics/contrast.ts'
 import {realisedHeritability, type RealisedHeritability} from '../statistics/realised-heritability.ts'
 import {selectionDifferential, type Differential, type SelectedClass} from '../statistics/selection-differential.ts'
 import type {Passage} from './bred-from.ts'
-import {lineValues, meansOfLines, plainMean, stepLine, strainLine, type LineValue} from './contemporaries.ts'
+import {lineValues, meansOfLines, plainMean, stepLine, strainLine, type LineValue, type MeansOfLines} from './contemporaries.ts'
 import {grouped} from './grouped.ts'
 
 /** What was chosen in one sex. */
@@ -27,6 +27,8 @@ export interface SelectionOfTrait {
   /** classes that hold them, and the birds of either step in them */
   readonly classes: number
   readonly birds: {readonly from: number; readonly to: number}
+  /** null where no class holds them */
+  readonly families: Pick<MeansOfLines, 'families' | 'speaksOf'> | null
   /** the next step's mean less this one's as they stand, the sexes weighing alike: season, rearing and choosing in one; null where a sex of either was not measured */
   readonly move: number | null
   /** birds behind it */
@@ -74,7 +76,7 @@ function ofTrait(passage: Passage, trait: Trait, values: readonly LineValue[]): 
   const sexes = SEXES.filter(sex => lines.every(line => values.some(each => each.line === line && each.sex === sex))), both = sexes.length > 0 ? sexes : SEXES.filter(sex => [from, to].every(line => values.some(each => each.line === line && each.sex === sex)))
   const old = plainMean(values, from, both), young = plainMean(values, to, both), pure = back && plainMean(values, strainLine(back.id), both)
   return {
-    passage, trait, male, female, differential: together(passage, male, female), response, classes: means?.classes ?? 0, birds: {from: before?.birds ?? 0, to: after?.birds ?? 0},
+    passage, trait, male, female, differential: together(passage, male, female), response, classes: means?.classes ?? 0, birds: {from: before?.birds ?? 0, to: after?.birds ?? 0}, families: means,
     moved: {from: values.filter(each => each.line === from && both.includes(each.sex)).length, to: values.filter(each => each.line === to && both.includes(each.sex)).length},
     move: old === null || young === null ? null : young - old, expected: !back ? 0 : old === null || pure === null ? null : (pure - old) / 2,
   }

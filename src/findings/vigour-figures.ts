@@ -49,7 +49,7 @@ function depression({depression: found}: Findings): FiguresTable {
   }
 }
 
-const SELECTION = ['what', 'step', 'to', 'trait', 'state', 'sex', 'value', 'low', 'high', 'expected', 'unit', 'count', 'total', 'all', 'p', 'p_corrected', 'tests', 'left_out', 'verdict', 'method', 'birds'] as const
+const SELECTION = ['what', 'step', 'to', 'trait', 'state', 'sex', 'value', 'low', 'high', 'expected', 'unit', 'count', 'total', 'all', 'p', 'p_corrected', 'tests', 'left_out', 'families', 'speaks_of', 'verdict', 'method', 'birds'] as const
 type SelectionRow = Partial<Record<(typeof SELECTION)[number], string | number | null>>
 /** what is a share of one or, of heritability and recovery, of the whole way */
 const SHARES = new Set(['kept', 'realised heritability', 'heritability', 'recovery'])
@@ -78,13 +78,13 @@ function differentialRow(of: SelectionOfTrait, sex: 'male' | 'female', {found, l
 const passageOf = ({passage, trait}: SelectionOfTrait): SelectionRow => ({step: passage.from, to: passage.to, trait: trait.id, unit: trait.unit})
 
 function selectionRows(of: SelectionOfTrait): readonly SelectionRow[] {
-  const {passage, male, female, differential, response, birds, move, moved, expected} = of, {back} = passage, counted = `${birds.from} ${passage.from}, ${birds.to} ${passage.to}`
+  const {passage, male, female, differential, response, birds, families, move, moved, expected} = of, {back} = passage, counted = `${birds.from} ${passage.from}, ${birds.to} ${passage.to}`
   const bred = (sex: string) => [...passage.chicks.keys()].some(bird => bird.sex === sex)
   return [
     ...(bred('male') ? [differentialRow(of, 'male', male)] : []), ...(bred('female') ? [differentialRow(of, 'female', female)] : []),
     {...passageOf(of), what: 'differential', sex: 'both', value: differential, count: (male.found?.bred ?? 0) + (female.found?.bred ?? 0), all: (male.found?.measured ?? 0) + (female.found?.measured ?? 0), method: back ? 'half of the step’s own parents’' : 'mean of the sexes', verdict: differential === null ? 'not known in every sex bred from' : null},
     {
-      ...passageOf(of), what: 'response', value: response?.value ?? null, low: response?.interval.low ?? null, high: response?.interval.high ?? null, p: response?.p ?? null, count: birds.to, all: birds.from,
+      ...passageOf(of), what: 'response', value: response?.value ?? null, low: response?.interval.low ?? null, high: response?.interval.high ?? null, p: response?.p ?? null, count: birds.to, all: birds.from, families: families?.families ?? null, speaks_of: families?.speaksOf ?? null,
       verdict: response ? null : 'season and selection cannot be told apart', method: back ? `against half way to ${back.id}; Satterthwaite` : 'Welch', birds: counted,
     },
     {...passageOf(of), what: 'move', value: move, expected, count: moved.to, all: moved.from, method: 'means as they stand, the sexes alike', verdict: move === null ? 'a sex of either was not measured' : response ? null : 'season, rearing and choosing in one'},
@@ -103,7 +103,7 @@ function selection({keptAgainstAll, selection: {passages, realised}, likeness, r
       ...(found.kind === 'estimated' ? {value: found.heritability.value, low: found.heritability.interval.low, high: found.heritability.interval.high, p: found.slope.p} : {verdict: found.kind === 'few' ? 'too few families' : 'the parents are alike'}),
     })),
     ...recovery.map(({step, trait, donor, found, expected, birds, together}): SelectionRow => ({
-      what: 'recovery', step, trait: trait.id, value: found?.recovery ?? null, low: found?.interval?.low ?? null, high: found?.interval?.high ?? null, expected, count: birds.step, method: 'Fieller',
+      what: 'recovery', step, trait: trait.id, value: found?.recovery ?? null, low: found?.interval?.low ?? null, high: found?.interval?.high ?? null, expected, count: birds.step, families: together?.families ?? null, speaks_of: together?.speaksOf ?? null, method: 'Fieller',
       birds: `${birds.step} ${step}, ${birds.donor} ${donor.id}, ${birds.recurrent} of the strain crossed back to`,
       verdict: found ? (found.interval ? null : 'the two strains do not differ clearly') : together ? 'too few of one of them, or they have one mean' : 'not reared together',
     })),
@@ -111,7 +111,7 @@ function selection({keptAgainstAll, selection: {passages, realised}, likeness, r
   return {
     columns: [
       ...columns('text', 'what', 'step', 'to', 'trait', 'state', 'sex'), asShare('value'), asShare('low'), asShare('high'), asShare('expected'), ...columns('text', 'unit'), ...columns('count', 'count', 'total', 'all'),
-      ...columns('share', 'p', 'p_corrected'), ...columns('count', 'tests', 'left_out'), ...columns('text', 'verdict', 'method', 'birds'),
+      ...columns('share', 'p', 'p_corrected'), ...columns('count', 'tests', 'left_out', 'families'), ...columns('text', 'speaks_of', 'verdict', 'method', 'birds'),
     ],
     rows: rows.map(row => SELECTION.map(name => row[name] ?? null)),
   }
@@ -124,11 +124,11 @@ function crosses({crosses: found}: Findings): FiguresTable {
   return {
     columns: [
       ...columns('text', 'one', 'other', 'trait'), ...columns('share', 'heterosis', 'low', 'high', 'p'), ...columns('measure', 'difference', 'mid_parent'), ...columns('text', 'unit'),
-      ...columns('count', 'cross_birds', 'one_birds', 'other_birds', 'classes'), ...columns('text', 'method', 'why'),
+      ...columns('count', 'cross_birds', 'one_birds', 'other_birds', 'classes', 'families'), ...columns('text', 'speaks_of', 'method', 'why'),
     ],
-    rows: found.map(({lines: [one, other], trait, found: it, birds, classes}) => [
+    rows: found.map(({lines: [one, other], trait, found: it, birds, classes, families}) => [
       lineName(one), lineName(other), trait.id, it?.heterosis ?? null, it?.interval.low ?? null, it?.interval.high ?? null, it?.p ?? null, it?.difference ?? null, it?.midParent ?? null, trait.unit,
-      birds.cross, birds.one, birds.other, classes, 'delta method, contemporaries only', it ? null : classes === 0 ? 'not reared together' : 'too few of one of them, or all alike',
+      birds.cross, birds.one, birds.other, classes, families?.families ?? null, families?.speaksOf ?? null, 'delta method, contemporaries only', it ? null : classes === 0 ? 'not reared together' : 'too few of one of them, or all alike',
     ]),
   }
 }

@@ -3,6 +3,8 @@ import type {VigourQuestion} from '../findings/vigour-figures.ts'
 
 const LIMITS = {low: 'lower end of its 95% interval', high: 'upper end'}
 
+const FAMILIES = {families: 'of the line that has fewest', speaks_of: 'these chicks only under five families; else chicks one by one, so that limits are somewhat too narrow where sibs are alike'}
+
 export const VIGOUR_COLUMN_WORDS: Readonly<Record<VigourQuestion, Readonly<Record<string, string>>>> = {
   depression: {
     outcome: 'hatch, livability to eight weeks, weight or eggs', trait: 'id, of weights', effect_of: 'F or strain heterozygosity, of chick or dam', with: 'ten points more F, or ten less heterozygosity, the others held', change: 'in points of a share, else in the unit', ...LIMITS,
@@ -13,11 +15,11 @@ export const VIGOUR_COLUMN_WORDS: Readonly<Record<VigourQuestion, Readonly<Recor
   selection: {
     what: 'kept (against all), differential, response, move, realised heritability, heritability or recovery', step: 'chosen in; empty for all together', to: 'step of the chicks', trait: 'id', state: 'look', sex: 'or which parents',
     value: 'share of the kept with the look; kept less the rest; S; R; the means’ move; heritability; the way from donor to recurrent strain', ...LIMITS, expected: 'by a blind choice; by strain shares', unit: 'of the value; empty for shares', count: 'kept with the look, birds bred from, of the next step, steps or families',
-    total: 'kept', all: 'birds or chicks compared with', p: 'chance of as much by a blind choice, or with no response', p_corrected: 'the same with the number of tests taken in, by Holm', tests: 'made in all, of all steps together or of single ones', left_out: 'looked at, and without mates to be held against', verdict: 'or why there is no value',
+    total: 'kept', all: 'birds or chicks compared with', p: 'chance of as much by a blind choice, or with no response', p_corrected: 'the same with the number of tests taken in, by Holm', tests: 'made in all, of all steps together or of single ones', left_out: 'looked at, and without mates to be held against', ...FAMILIES, verdict: 'or why there is no value',
     method: 'of value and limits', birds: 'in classes that hold all; else measured',
   },
   crosses: {
     one: 'line: a step or strain', other: 'the other', trait: 'id', heterosis: 'cross less mid-parent, of mid-parent', ...LIMITS, p: 'chance of as much with none', difference: 'cross less mid-parent, in the unit', mid_parent: 'mean of the two lines', unit: 'of the trait',
-    cross_birds: 'in classes that hold all three; else measured', one_birds: 'likewise', other_birds: 'likewise', classes: 'of one sex reared alike that hold all three', method: 'of the limits', why: 'there is no value',
+    cross_birds: 'in classes that hold all three; else measured', one_birds: 'likewise', other_birds: 'likewise', classes: 'of one sex reared alike that hold all three', ...FAMILIES, method: 'of the limits', why: 'there is no value',
   },
 }

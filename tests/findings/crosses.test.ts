@@ -1,7 +1,8 @@
 import {describe, expect, it} from 'vitest'
 import {crosses} from '../../src/findings/crosses.ts'
 import {meanAndDeviation} from '../../src/statistics/mean-and-deviation.ts'
-import {smallBook, weekOld} from '../pages/small-logbook.ts'
+import type {Step, Strain} from '../../src/logbook/book.ts'
+import {F2, fell, holm, smallBook, strain, strainStep, weekOld} from '../pages/small-logbook.ts'
 import {linesTogether} from './vigour-book.ts'
 
 const seeds = Array.from({length: 30}, (_, place) => 7 + 41 * place)
@@ -28,6 +29,23 @@ describe('crosses(book)', () => {
     const middle = (of('h').mean + of('f').mean) / 2, one = crosses({...book, birds: birds.concat(book.birds.filter(({hatch}) => hatch === null))})[0]
     expect(one?.found?.heterosis).toBeCloseTo(of('x').mean / middle - 1, 12)
     expect(one?.found?.midParent).toBeCloseTo(middle, 9)
+  })
+
+  it('knows two finished lines by their names or strains, and no step with a strain of its own', () => {
+    const line = (label: string, strains: readonly Strain[]): Step => ({label, kind: 'named', to: null, strains, backcrosses: 0, interSe: 3, depth: 4}), grey = strain('grey', 'Grey')
+    const made = (one: Step, other: Step) => {
+      const book = linesTogether(4, {holm: 2400, fell: 2000, cross: 2420, back: 2400}), steps = new Map([['h', one], ['H', one], ['G', one], ['f', other], ['F', other], ['E', other], ['x', F2], ['X', F2], ['b', F2]])
+      for (const each of book.birds) Object.assign(each, {step: steps.get(each.id.charAt(0)) ?? each.step})
+      return crosses(book).map(({lines, found}) => [...lines.map(({step, strain: of}) => step ?? of?.id), found !== null])
+    }
+    expect(made(line('Even', [holm, fell]), line('Odd', [holm, fell]))).toEqual([['Even', 'Odd', true]])
+    expect(made(line('Even', [holm, fell]), strainStep(grey))).toEqual([['Even', 'grey', true]])
+    expect(made(line('Even', [holm, fell]), strainStep(fell))).toEqual([])
+    expect(made({...F2, label: 'F3'}, F2)).toEqual([])
+  })
+
+  it('speaks of these chicks only where a line is of one pair', () => {
+    expect(crosses(linesTogether(1, {holm: 2400, fell: 2000, cross: 2420, back: 2400}))[0]?.families).toMatchObject({families: 1, speaksOf: 'these chicks only'})
   })
 
   it('says nothing of lines not reared together', () => {
