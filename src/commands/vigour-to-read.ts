@@ -31,7 +31,7 @@ function depressionToRead(findings: Findings): ToRead {
     const write = of.unit === 'points' ? percent : (value: number) => rounded(value, Math.abs(value) < 10 ? 1 : 0), unit = of.unit === 'eggs in 100 days' ? 'eggs' : of.unit
     const what = `${TERM_WORDS[effect.term]}, 10 points ${effect.term === 'chickF' || effect.term === 'damF' ? 'more' : 'less'}`
     if (effect.kind === 'cannot-say') {
-      const why = {alike: 'the same throughout', tied: 'goes with season, hatch or the lines above', 'too-few': 'too few records', unsettled: 'no fit was found'}[effect.why]
+      const why = {alike: 'hardly differs', tied: 'goes with season, hatch or the lines above', 'too-few': 'too few records', unsettled: 'no fit was found'}[effect.why]
       return [about(of), what, null, null, why]
     }
     return [about(of), what, `${signed(write(effect.change))} ${unit}`, range(effect.interval, write), {harm: 'harm', 'cannot-tell': 'the records cannot tell', 'no-harm': 'no harm'}[effect.verdict]]

@@ -2,6 +2,7 @@ import {binomialRegression, shareAt, type BinomialRow} from '../statistics/binom
 import {withinClasses} from '../statistics/within-classes.ts'
 import type {Blood} from './blood-of-chicks.ts'
 import type {Interval} from './estimate.ts'
+import {grouped} from './grouped.ts'
 
 /** What may cost something, in the order in which it gives way where the records are too few for all. */
 export const TERMS = ['chickF', 'damF', 'chickH', 'damH'] as const satisfies readonly (keyof Blood)[]
@@ -20,7 +21,7 @@ export type TermEffect =
       /** less is harm. `cannot-tell`: the interval holds both nothing and harm · `no-harm`: it holds no harm */
       readonly verdict: 'harm' | 'cannot-tell' | 'no-harm'
     }
-  /** `alike`: it is the same throughout · `tied`: it goes with season, hatch or the terms before it, and cannot be told from them · `too-few`: no records are left for it · `unsettled`: no fit was found */
+  /** `alike`: it is the same throughout, within two and a half points · `tied`: it goes with season, hatch or the terms before it (inside them it differs by less than two and a half points), and cannot be told from them · `too-few`: no records are left for it · `unsettled`: no fit was found */
   | {readonly term: Term; readonly kind: 'cannot-say'; readonly why: 'alike' | 'tied' | 'too-few' | 'unsettled'}
 
 /** An answer of one regression. */
@@ -55,7 +56,14 @@ const STEP: Readonly<Record<Term, number>> = {chickF: 0.1, damF: 0.1, chickH: -0
 /** Seasons get levels of their own where so many hatches are left over; our own choice. */
 const TO_SPARE = 3
 
-const differ = (values: readonly number[]): boolean => values.some(value => Math.abs(value - (values[0] ?? 0)) > 1e-9)
+/** Ten points are not to be told from birds that differ by less than a quarter of that; our own choice. */
+const LEAST_RANGE = 0.025
+
+/** The widest range of a term inside any of the groups. */
+function range<Row extends {readonly blood: Blood}>(rows: readonly Row[], term: Term, groupOf: (row: Row) => unknown): number {
+  return Math.max(0, ...[...grouped(rows, groupOf).values()].map(own => Math.max(...own.map(({blood}) => blood[term])) - Math.min(...own.map(({blood}) => blood[term]))))
+}
+const differs = (found: number): boolean => found >= LEAST_RANGE - 1e-9
 const wanting = (terms: readonly Term[], why: 'alike' | 'tied' | 'too-few' | 'unsettled'): readonly TermEffect[] => terms.map(term => ({term, kind: 'cannot-say', why}))
 const inOrder = (effects: readonly TermEffect[]): readonly TermEffect[] => TERMS.flatMap(term => effects.find(effect => effect.term === term) ?? [])
 
@@ -79,17 +87,17 @@ const spanned = (a: number, b: number): Interval => ({low: Math.min(a, b), high:
 export function inbreedingOfShares(groups: readonly CountedGroup[]): InbreedingModel {
   const used = groups.filter(({n}) => n > 0)
   if (used.length < 2) return {effects: wanting(TERMS, 'too-few'), seasons: 'one', how: null, extra: null}
-  const terms = TERMS.filter(term => differ(used.map(({blood}) => blood[term])))
+  const terms = TERMS.filter(term => differs(range(used, term, () => 'all')))
   const alike = wanting(TERMS.filter(term => !terms.includes(term)), 'alike')
   const seasons = [...new Set(used.map(({season}) => season))], clusters = new Set(used.map(({cluster}) => cluster)).size
   const held = seasons.length > 1 && clusters - seasons.length - terms.length >= TO_SPARE
   const answer = (effects: readonly TermEffect[], how: InbreedingModel['how'], extra: number | null): InbreedingModel =>
     ({effects: inOrder([...effects, ...alike]), seasons: seasons.length < 2 ? 'one' : held ? 'held' : 'not-held', how, extra})
   const levels = held ? seasons.slice(1) : []
-  let fitted: readonly Term[] = terms, aside: readonly TermEffect[] = []
+  let fitted: readonly Term[] = terms.filter(term => !held || differs(range(used, term, ({season}) => season))), aside = wanting(terms.filter(term => !fitted.includes(term)), 'tied')
   while (fitted.length > 0) {
     const rows = used.map(({k, n, cluster, blood, season}): BinomialRow => ({k, n, cluster, x: [...levels.map(level => Number(season === level)), ...fitted.map(term => blood[term])]}))
-    const fit = binomialRegression(rows)
+    const fit = binomialRegression(rows, 0.95, levels.length)
     if (fit.kind === 'dependent') {
       const tied = fitted.filter((_, place) => fit.columns.includes(place + levels.length))
       // a season whose chicks all lived may be tied itself; then there is nothing to hold it against
@@ -126,8 +134,9 @@ export function inbreedingOfShares(groups: readonly CountedGroup[]): InbreedingM
 export function inbreedingOfMeasures(families: readonly MeasuredFamily[]): InbreedingModel {
   if (families.length < 2) return {effects: wanting(TERMS, 'too-few'), seasons: 'held', how: null, extra: null}
   const answer = (effects: readonly TermEffect[], how: InbreedingModel['how']): InbreedingModel => ({effects: inOrder(effects), seasons: 'held', how, extra: null})
-  let fitted: readonly Term[] = TERMS.filter(term => differ(families.map(({blood}) => blood[term])))
-  let aside = wanting(TERMS.filter(term => !fitted.includes(term)), 'alike')
+  const terms = TERMS.filter(term => differs(range(families, term, () => 'all')))
+  let fitted: readonly Term[] = terms.filter(term => differs(range(families, term, ({group}) => group)))
+  let aside = TERMS.flatMap(term => (fitted.includes(term) ? [] : wanting([term], terms.includes(term) ? 'tied' : 'alike')))
   while (fitted.length > 0) {
     const fit = withinClasses(families.map(({value, blood, group}) => ({group, y: value, x: fitted.map(term => blood[term])})))
     if (fit.kind === 'dependent') {

@@ -16,7 +16,7 @@ const columns = (as: FigureColumn['as'], ...names: string[]): FigureColumn[] => 
 
 export const TERM_WORDS: Readonly<Record<Term, string>> = {chickF: 'F of the chick', damF: 'F of the dam', chickH: 'heterozygosity of the chick', damH: 'heterozygosity of the dam'}
 const VERDICTS = {harm: 'harm', 'cannot-tell': 'the records cannot tell', 'no-harm': 'no harm'} as const
-const WANTING = {alike: 'the same throughout', tied: 'not to be told from season, hatch or the lines above', 'too-few': 'too few records', unsettled: 'no fit was found'} as const
+const WANTING = {alike: 'hardly differs', tied: 'not to be told from season, hatch or the lines above', 'too-few': 'too few records', unsettled: 'no fit was found'} as const
 const HOW = {plain: 'binomial regression, φ between hatches', penalised: 'binomial regression, penalised, φ between hatches', 'least-squares': 'least squares within contemporaries, family means'} as const
 const SEASONS = {held: 'held', 'not-held': 'not held', one: 'one'} as const
 

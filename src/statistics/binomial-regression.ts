@@ -21,9 +21,9 @@ export interface LogitSlope {
   readonly value: number
   /** standard error, with the extra spread in it */
   readonly error: number
-  /** by profile likelihood; null when no limit was found, which no data we tried came to */
+  /** by profile likelihood; null when it was not asked for, or no limit was found, which no data we tried came to */
   readonly interval: Interval | null
-  /** two-sided, by likelihood ratio, 0 to 1 */
+  /** two-sided, 0 to 1, by likelihood ratio; from value and error where no interval was asked for */
   readonly p: number
 }
 
@@ -59,13 +59,14 @@ export type BinomialRegression =
  *
  * @param rows counts with their columns
  * @param level above 0 and below 1; default 0.95
+ * @param from the first column that limits are asked for: those before it, levels of seasons say, are held and nothing more; default 0
  * @returns slopes per unit of each column and the extra spread, or why there are none
  * @throws RangeError when a count is none, columns do not fit or are not finite, or the level is out of its range
  * @see McCullagh & Nelder 1989, Generalized Linear Models, 4.5 (φ). Firth 1993, Biometrika 80:27–38; Heinze & Schemper 2002, Stat. Med. 21:2409–2419. From memory.
  *   φ by clusters and its being the greater of the two: own; in simulation of 8 to 20 hatches, alike or not, the 95 % limits held the truth 95 to 98 times in a hundred.
  * @example binomialRegression([{k: 9, n: 10, x: [0]}, {k: 8, n: 10, x: [0]}, {k: 6, n: 10, x: [0.25]}, {k: 7, n: 10, x: [0.25]}])  // slope −4.4622, extra 1
  */
-export function binomialRegression(rows: readonly BinomialRow[], level = 0.95): BinomialRegression {
+export function binomialRegression(rows: readonly BinomialRow[], level = 0.95, from = 0): BinomialRegression {
   if (!(level > 0 && level < 1)) throw new RangeError(`a level lies between 0 and 1, not at ${level}`)
   const width = rows[0]?.x.length ?? 0
   for (const {k, n, x} of rows) {
@@ -87,6 +88,7 @@ export function binomialRegression(rows: readonly BinomialRow[], level = 0.95): 
   const quantile = studentQuantile(level, freedom)
   const slopes = sizes.map((size, place) => {
     const value = fit.coefficients[place + 1] ?? 0, error = Math.sqrt(extra * (fit.inverse[place + 1]?.[place + 1] ?? 0))
+    if (place < from) return {value: value / size, error: error / size, interval: null, p: error > 0 ? fisherTail((value / error) ** 2, 1, freedom) : 1}
     const far = (at: number): number | null => {
       const held = logitFit(scaled, {penalised, fixed: {place: place + 1, value: at}, start: fit.coefficients})
       return held === null ? null : Math.max(0, (2 * (fit.logLikelihood - held.logLikelihood)) / extra)

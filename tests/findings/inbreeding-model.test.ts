@@ -69,6 +69,20 @@ describe('inbreedingOfShares(groups)', () => {
   })
 })
 
+describe('what differs too little', () => {
+  const group = (place: number, chickF: number, season: number): CountedGroup => ({blood: {chickF, damF: 0, chickH: 0, damH: 0}, n: 20, k: 15 + (place % 4), season, cluster: `h${place}`})
+  const why = (groups: readonly CountedGroup[]) => inbreedingOfShares(groups).effects.map(effect => (effect.kind === 'effect' ? 'effect' : effect.why))[0]
+
+  it('is not stretched to ten points: under two and a half throughout, or inside every season', () => {
+    expect(why(Array.from({length: 9}, (_, place) => group(place, 0.02 * (place % 2), 1)))).toBe('alike')
+    expect(why(Array.from({length: 9}, (_, place) => group(place, 0.025 * (place % 2), 1)))).toBe('effect')
+    expect(why(Array.from({length: 9}, (_, place) => group(place, 0.1 * (place % 2) + 0.01 * (place % 3), place % 2)))).toBe('tied')
+    expect(why(Array.from({length: 9}, (_, place) => group(place, 0.1 * (place % 2) + 0.03 * (place % 3), place % 2)))).toBe('effect')
+    const families = Array.from({length: 9}, (_, place): MeasuredFamily => ({blood: {chickF: 0.1 * (place % 2) + 0.01 * (place % 3), damF: 0, chickH: 0, damH: 0}, group: String(place % 2), value: 2000 + 7 * place}))
+    expect(inbreedingOfMeasures(families).effects[0]).toMatchObject({why: 'tied'})
+  })
+})
+
 describe('inbreedingOfMeasures(families)', () => {
   it.each([4, 9])('gives what least squares with a level for each class give (seed %i)', seed => {
     const families = draw(seed, 16).map((blood, place): MeasuredFamily => ({blood, group: `c${place % 4}`, value: 2000 + 300 * (place % 4) - 800 * blood.chickF + 100 * blood.luck}))

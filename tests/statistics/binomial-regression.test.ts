@@ -142,4 +142,13 @@ describe('binomialRegression(rows)', () => {
     expect(() => binomialRegression([], 1)).toThrow(RangeError)
     expect(() => shareAt(fitted(BEETLES), [])).toThrow(RangeError)
   })
+
+  it('leaves the limits of columns before the first one asked for, and changes nothing else', () => {
+    const rows = [[9, 0, 0], [8, 0, 1], [6, 0.25, 0], [7, 0.25, 1], [8, 0.1, 0], [5, 0.2, 1]].map(([k = 0, f = 0, season = 0]) => ({k, n: 10, x: [season, f]}))
+    const all = binomialRegression(rows), asked = binomialRegression(rows, 0.95, 1)
+    if (all.kind !== 'fitted' || asked.kind !== 'fitted') throw new Error('no fit')
+    expect(asked.slopes[1]).toEqual(all.slopes[1])
+    expect([asked.slopes[0]?.value, asked.slopes[0]?.error, asked.slopes[0]?.interval]).toEqual([all.slopes[0]?.value, all.slopes[0]?.error, null])
+    expect(Math.abs((asked.slopes[0]?.p ?? NaN) - (all.slopes[0]?.p ?? NaN))).toBeLessThan(0.05)
+  })
 })

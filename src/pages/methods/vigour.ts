@@ -26,7 +26,7 @@ const depression: Method = {
   edges: `- Where the interval holds both nothing and harm, the records cannot tell; its lower limit is the largest loss not excluded.
 - An egg that did not hatch has the mean blood of its hatch’s possible parents. Eggs bought in are left out.
 - Life is followed for ${FOLLOWED} days; chicks sold, moved or lost before are left out and counted.
-- Where hatches are few the seasons are not held apart, and it says so; what goes wholly with season or hatch is not fitted.
+- Where hatches are few the seasons are not held apart, and it says so; what goes with season or hatch, or differs by less than 2.5 points, is not fitted.
 - Where inbred hatches all fail, Firth’s penalty keeps the limits finite.`,
   source: 'McCullagh and Nelder 1989, 4.5; Firth 1993, Biometrika 80:27–38; both from memory. Extra spread by hatches is ours, held by simulation.',
   example: {given: '9 and 8 of 10 eggs hatched at F 0, 6 and 7 of 10 at F 25%.', gives: lossWords},
