@@ -7,7 +7,7 @@ import {vigourToRead} from '../../src/commands/vigour-to-read.ts'
 import {figuresText} from '../../src/commands/figures-text.ts'
 import {jsonOf} from '../../src/pages/figures-file.ts'
 import {logbook, smallBook, weekOld} from '../pages/small-logbook.ts'
-import {drawnBook} from './drawn-book.ts'
+import {drawnBook, turned} from './drawn-book.ts'
 import {chosenFlock, drawnFlock, inbredFlock, linesTogether} from './vigour-book.ts'
 
 type Cells = Readonly<Record<string, string | number | null>>
@@ -63,6 +63,11 @@ describe('vigourTable(question, findings)', () => {
     for (const book of [logbook('2024-01-01'), weekOld(), smallBook(), inbredFlock(1, {loss: 0, grams: 0}, {seasons: 1, pairs: 1, eggs: 3}), chosenFlock(1, {h2: 0.5, choose: true}), linesTogether(1, {holm: 1, fell: 2, cross: 3, back: 4}, 1, 1)]) holds(question, book)
     expect(rowsOf(question, logbook('2024-01-01'))).toEqual([])
     expect(rowsOf(question, weekOld())).toEqual([])
+  })
+
+  it.each(VIGOUR_QUESTIONS)('%s does not mind the order of the records', question => {
+    const steady = (book: Logbook) => rowsOf(question, book).map(cells => JSON.stringify(Object.values(cells).map(cell => (typeof cell === 'number' ? Number((cell * (1 + 1e-7)).toPrecision(5)) + 0 : cell)))).sort()
+    for (const book of [inbredFlock(7, {loss: -3, grams: 0}), chosenFlock(7, {h2: 0.5, choose: true}), linesTogether(7, {holm: 2400, fell: 2000, cross: 2420, back: 2400})]) expect(steady(turned(book))).toEqual(steady(book))
   })
 
   it('has method and counts in every row of the JSON', () => {
