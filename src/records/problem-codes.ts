@@ -11,8 +11,8 @@ export const READING_CODES = [
 export const LINKING_CODES = [
   'no-project', 'same-name',
   'unknown-strain', 'unknown-trait', 'unknown-keeper', 'unknown-band', 'unknown-pen', 'unknown-hatch', 'unknown-tally', 'unknown-judge', 'unknown-photo',
-  'unknown-step', 'unknown-state', 'unknown-locus', 'unknown-allele', 'no-target', 'unit-mixed', 'clause-unknown',
-  'unreadable-genotype', 'hen-on-autosome', 'locus-described-twice', 'linkage-impossible', 'linkage-left-aside', 'rules-wanting', 'state-without-genotype', 'genotype-without-rule', 'rule-never-reached', 'lethal-joined', 'lethal-fixed', 'not-fixed',
+  'unknown-step', 'unknown-state', 'unknown-locus', 'unknown-allele', 'no-target', 'unit-mixed', 'misscoring-over-whole', 'misscoring-high', 'clause-unknown',
+  'unreadable-genotype', 'hen-on-autosome', 'locus-described-twice', 'locus-elsewhere', 'linkage-impossible', 'linkage-left-aside', 'rules-wanting', 'state-without-genotype', 'genotype-without-rule', 'rule-never-reached', 'lethal-left-out', 'lethal-joined', 'lethal-fixed', 'not-fixed',
   'tested-impossible', 'test-contradicted', 'true-for-contradicted', 'scorings-contradict',
   'file-misnamed', 'band-twice', 'band-in-doubt', 'no-origin', 'two-origins', 'records-disagree',
   'loop-in-descent', 'parent-too-young', 'parent-dead', 'wrong-parent-sex', 'not-in-pen', 'chances-do-not-sum', 'chances-wanting', 'none-at-keeper', 'maybe-itself',

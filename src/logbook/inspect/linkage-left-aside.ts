@@ -2,7 +2,7 @@ import type {Slip, Spot} from '../../records/problem.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const trait = (linked: string) =>
-  `---\nname: Comb\nstates: [pea, single]\nloci:\n  P: {on: autosome, alleles: [P, p+], linked: {A: 10%, B: 10%, D: ${linked}}}\n  A: {on: autosome, alleles: [A, a+]}\n  B: {on: autosome, alleles: [B, b+]}\n  D: {on: autosome, alleles: [D, d+]}\nshows:\n  - {P: P/_, is: pea}\n  - {P: p+/p+, is: single}\n---\n`
+  `---\nname: Comb\nstates: [pea, single]\nloci:\n  P: {on: autosome, alleles: [P, p+], linked: {A: 10%, E: 10%, D: ${linked}}}\n  A: {on: autosome, alleles: [A, a+]}\n  E: {on: autosome, alleles: [E, e+]}\n  D: {on: autosome, alleles: [D, d+]}\nshows:\n  - {P: P/_, is: pea}\n  - {P: p+/p+, is: single}\n---\n`
 
 export const entry: ManualEntry = {
   code: 'linkage-left-aside', severity: 'warning', title: 'Linkages that do not fit on one line',

@@ -21,14 +21,18 @@ import * as kinshipFollows from './kinship-follows.ts'
 import * as kinshipTooHigh from './kinship-too-high.ts'
 import * as laidAfterSet from './laid-after-set.ts'
 import * as leftBeforeHatched from './left-before-hatched.ts'
+import * as lethalLeftOut from './lethal-left-out.ts'
 import * as lethalJoined from './lethal-joined.ts'
 import * as likelyWrongParent from './likely-wrong-parent.ts'
 import * as linkageImpossible from './linkage-impossible.ts'
 import * as linkageLeftAside from './linkage-left-aside.ts'
 import * as locusDescribedTwice from './locus-described-twice.ts'
+import * as locusElsewhere from './locus-elsewhere.ts'
 import * as loopInDescent from './loop-in-descent.ts'
 import * as maleLaid from './male-laid.ts'
 import * as maybeItself from './maybe-itself.ts'
+import * as misscoringHigh from './misscoring-high.ts'
+import * as misscoringOverWhole from './misscoring-over-whole.ts'
 import * as noMaleThen from './no-male-then.ts'
 import * as noOrigin from './no-origin.ts'
 import * as noProject from './no-project.ts'
@@ -80,8 +84,8 @@ import * as yearFarAhead from './year-far-ahead.ts'
 export const RULES: readonly Rule[] = [
   noProject, sameName,
   unknownStrain, unknownTrait, unknownKeeper, unknownBand, unknownPen, unknownHatch, unknownTally, unknownJudge, unknownPhoto, unknownStep, unknownState, unknownLocus, unknownAllele,
-  noTarget, unitMixed, clauseUnknown,
-  unreadableGenotype, henOnAutosome, locusDescribedTwice, linkageImpossible, linkageLeftAside, rulesWanting, stateWithoutGenotype, genotypeWithoutRule, ruleNeverReached, lethalJoined, lethalFixed, notFixed, testedImpossible,
+  noTarget, unitMixed, misscoringOverWhole, misscoringHigh, clauseUnknown,
+  unreadableGenotype, henOnAutosome, locusDescribedTwice, locusElsewhere, linkageImpossible, linkageLeftAside, rulesWanting, stateWithoutGenotype, genotypeWithoutRule, ruleNeverReached, lethalLeftOut, lethalJoined, lethalFixed, notFixed, testedImpossible,
   trueForContradicted, testContradicted, scoringsContradict,
   fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
   loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, chancesWanting, noneAtKeeper, maybeItself,
