@@ -60,10 +60,10 @@ function warningsOf(doubted: DoubtedChick): readonly Slip[] {
   const other = rival && (!best || (rival.times ?? Infinity) >= (best.times ?? Infinity)) ? rival : best
   if (best && other === best && (best.times === null || best.times >= WRONG_PARENT_FROM)) {
     const looks = doubts.map(({score, trait}) => `${trait.name} ${score.value}`).join(', ')
-    return [likelyWrongParent(chick.at, chickWords(chick), looks, {band: best.bird.band, role: best.kind, times: best.times}, parentsOf(chick, first.trait))]
+    return [likelyWrongParent(chick.at, {chick: chickWords(chick), gone: isGone(chick)}, looks, {band: best.bird.band, role: best.kind, times: best.times}, parentsOf(chick, first.trait))]
   }
   return doubts.filter(({wrong}) => wrong >= WARNED_FROM).map(({trait, score, instead, wrong, given, impossible}) =>
-    impossibleFamily(chick.at, {chick: chickWords(chick), several: chick.count > 1, trait: trait.name, scored: String(score.value), instead, wrong, given, neverWrong: impossible, resting: restingOn(chick, trait)},
+    impossibleFamily(chick.at, {chick: chickWords(chick), several: chick.count > 1, trait: trait.name, scored: String(score.value), instead, wrong, given, neverWrong: impossible, gone: isGone(chick), testedParents: testedParents(chick, trait), resting: restingOn(chick, trait)},
       other ? slipWords(other) : null, [...parentsOf(chick, trait), ...strainOf(chick, trait)]))
 }
 
@@ -71,6 +71,13 @@ function warningsOf(doubted: DoubtedChick): readonly Slip[] {
 function slipWords(slip: FurtherExplanation | Exclude<Explanation, {readonly kind: 'misscored'}>): string {
   const so = slip.kind === 'sex' ? `as a ${slip.is}` : slip.kind === 'egg' ? `as an egg of pen ${slip.pen.id}, likeliest of ${slip.dam.band},` : `with ${slip.bird.band} as its ${slip.kind}`
   return slip.times === null ? `${so} it can be, and as written it cannot` : `${so} all that was seen is ${Math.round(slip.times)} times likelier`
+}
+
+/** Nobody can look again at one that died or was culled. */
+const isGone = ({left}: Chick): boolean => left?.how === 'died' || left?.how === 'culled'
+
+function testedParents({parentage: {kind, pairs: [pair]}}: Chick, {loci}: Trait): readonly string[] {
+  return kind !== 'known' || !pair ? [] : [pair.sire, pair.dam].flatMap(bird => (bird && loci.some(locus => bird.tested.has(locus)) ? [bird.band] : []))
 }
 
 /** A founder has no parents in the book: what its strain is said to be speaks for it, or else its chicks. */
@@ -94,7 +101,7 @@ function strainOf(chick: Chick, trait: Trait): NonNullable<Slip['related']> {
 function unlikelyOf({chick, role, candidates}: LikeliestParent): readonly Slip[] {
   const fallen = candidates.find(({bird, recorded, now}) => bird !== null && recorded >= WAS_ALL_BUT_SURE && now <= IS_UNLIKELY), [likeliest] = candidates
   if (!fallen?.bird || !likeliest) return []
-  return [unlikelyParent(chick.at, chickWords(chick), role, {band: fallen.bird.band, recorded: fallen.recorded, now: fallen.now}, likeliest.bird?.band ?? 'a bird outside the book', [{at: fallen.bird.at, note: `${fallen.bird.band} stands here`}])]
+  return [unlikelyParent(chick.at, {chick: chickWords(chick), gone: isGone(chick)}, role, {band: fallen.bird.band, recorded: fallen.recorded, now: fallen.now}, likeliest.bird?.band ?? 'a bird outside the book', [{at: fallen.bird.at, note: `${fallen.bird.band} stands here`}])]
 }
 
 const isParent = (explanation: Explanation): explanation is Exclude<Explanation, {readonly kind: 'misscored'}> => explanation.kind !== 'misscored'

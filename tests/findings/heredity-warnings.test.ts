@@ -36,6 +36,12 @@ describe('heredityWarnings(findings)', () => {
     const [only, ...more] = heredityWarnings(findings)
     expect(more).toEqual([])
     expect(only?.related?.map(({note}) => note)).toEqual(['A, its sire, tested P p+/p+, stands here', 'B, its dam, stands here'])
+    expect(only?.remedy).toBe('look again at the bird and strike the score if it is wrong; else see whether the sample was of A; else see who was in the pen; else mend the rule of the trait or what is said of the strains')
+  })
+  it('asks nobody to look again at a bird that is dead', () => {
+    const remedy = (left: string) => warningsOf(['c female A B comb=single ground=gold', `wrong female A B comb=pea ground=gold left=${left}`]).map(each => each.remedy.split(';')[0])
+    expect(remedy('2024-06-01~culled')).toEqual(['see photographs or notes of the bird, and strike the score if it was wrong'])
+    expect(remedy('2024-06-01~sold')).toEqual(['look again at the bird and strike the score if it is wrong'])
   })
   it('names a wrong sex where that explains what was seen', () => {
     // a cockerel of a silver sire has his silver; a gold pullet of one that hides gold is nothing odd

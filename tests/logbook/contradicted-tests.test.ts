@@ -59,5 +59,10 @@ describe('a warning of a contradicted test', () => {
     const {problems} = inspectFiles(around(filesOf(bird('B-7', 'female', 'strain: fell-buff', 'tested: {P: p+/p+}'), child('P: P/_'))))
     expect(codesAt(problems)).toEqual(['birds/24-1.md:7 test-contradicted'])
     expect(problems[0]?.reason).toBe('24-1 was tested P P/_, but its sire H-1, of holm-white, cannot hand that on; and its dam B-7, tested p+/p+, cannot hand that on')
+    expect(problems[0]?.remedy).toBe('see whether the sample was of 24-1 and the genotype is written right; else see whether H-1 is its sire; else see whether the sample of that test was of B-7; else see whether B-7 is its dam')
+  })
+  it('never asks to mend what the reference says is lethal', () => {
+    const {problems} = inspectFiles(around(filesOf(bird('B-7', 'male', 'strain: fell-buff', 'tested: {Cp: Cp/Cp}'))))
+    expect(problems.map(({code, remedy}) => `${code}: ${remedy}`)).toEqual(['test-contradicted: see whether the sample was of B-7 and the genotype is written right'])
   })
 })

@@ -7,7 +7,7 @@ const chick = (comb: string) => `---\nband: 24-901\nsex: male\nhatched: 2024-05-
 export const entry: ManualEntry = {
   code: 'impossible-family', severity: 'warning', title: 'A look that the parents cannot give, or hardly',
   cause: 'By the rules of a trait, and by everything that was scored in the flock, a chick’s parents cannot have a chick that looks like this, or so seldom that a slip is likelier; or a founder’s strain or its chicks speak against its look. Some slips come of themselves: where one score in a hundred is wrong, a flock of three hundred has about three such birds.',
-  remedy: 'Look again at the bird, or strike the score out. If it stands, see whether another male of the pens, or another hen, may be the parent. Only then doubt the rule of the trait, or what is said of a strain.',
+  remedy: 'Look again at the bird, or strike the score out; of one that is dead see photographs or notes. If it stands, and a parent was tested, see whether the sample was of that parent. Then see whether another male of the pens, or another hen, may be the parent. Only then doubt the rule of the trait, or what is said of a strain.',
   wrong: {'traits/comb.md': COMB, 'birds/24-901.md': chick('pea')},
   right: {'traits/comb.md': COMB, 'birds/24-901.md': chick('single')},
 }
@@ -28,11 +28,15 @@ export interface DoubtedLook {
   /** they are several chicks of a tally */
   readonly several: boolean
   /** what speaks against the look: of a founder the strain it is said to be of, or its chicks */
+  /** it died or was culled, so that nobody can look at it again */
+  readonly gone: boolean
+  /** parents whose tests at the trait's loci it is held against */
+  readonly testedParents: readonly string[]
   readonly resting: {readonly on: 'parents' | 'chicks'} | {readonly on: 'strain'; readonly strain: string}
 }
 
 /** @param other another bird that would explain it, in words: `with B-1 as its dam all that was seen is 98 times likelier` */
-export function impossibleFamily(at: Spot, {chick, several, trait, scored, instead, wrong, given, neverWrong, resting}: DoubtedLook, other: string | null, related: Slip['related'] = []): Slip {
+export function impossibleFamily(at: Spot, {chick, several, trait, scored, instead, wrong, given, neverWrong, gone, testedParents, resting}: DoubtedLook, other: string | null, related: Slip['related'] = []): Slip {
   const [it, its] = several ? ['they', 'their'] : ['it', 'its']
   const those = resting.on === 'strain' ? `of its strain ${resting.strain} and its kin` : `of ${its} family`
   const kin = given >= 1e-4 ? `which ${given < 0.01 ? 'fewer than one in a hundred' : `${Math.round(given * 100)} in a hundred`} ${those} would be`
@@ -40,15 +44,16 @@ export function impossibleFamily(at: Spot, {chick, several, trait, scored, inste
   const error = neverWrong ? `, though the records of ${trait} allow for no wrong score` : ''
   const holding = resting.on === 'strain' ? `what is said of ${resting.strain} is right` : resting.on === 'chicks' ? 'its chicks are as written' : `${its} parents are as written`
   const sure = wrong > 0.995, likely = instead === null ? '' : `; ${it} ${sure ? 'must be' : several ? 'are' : 'is'} ${instead}${sure ? '' : ` with ${Math.round(wrong * 100)}%`}, if ${holding}${error}`
-  return slipOf(entry, at, `${chick} ${several ? 'were' : 'was'} scored ${scored} in ${trait}, ${kin}${likely}${other === null ? '' : `; ${other}`}`, remedyOf(resting, several), ...related)
+  return slipOf(entry, at, `${chick} ${several ? 'were' : 'was'} scored ${scored} in ${trait}, ${kin}${likely}${other === null ? '' : `; ${other}`}`, remedyOf(resting, several, gone, testedParents), ...related)
 }
 
-function remedyOf(resting: DoubtedLook['resting'], several: boolean): string {
-  const again = `look again at the ${several ? 'birds' : 'bird'} and strike the score if it is wrong`
+function remedyOf(resting: DoubtedLook['resting'], several: boolean, gone: boolean, testedParents: readonly string[]): string {
+  const again = gone ? `see photographs or notes of the ${several ? 'birds' : 'bird'}, and strike the score if it was wrong` : `look again at the ${several ? 'birds' : 'bird'} and strike the score if it is wrong`
+  const samples = testedParents.length > 0 ? `; else see whether the sample was of ${testedParents.join(', and the other of ')}` : ''
   switch (resting.on) {
     case 'strain': return `${again}; else see whether it is of ${resting.strain}, and mend what is said of that; else mend the rule of the trait`
     case 'chicks': return `${again}; else see whether its chicks are its own; else mend the rule of the trait`
-    case 'parents': return `${again}; else see who was in the pen; else mend the rule of the trait or what is said of the strains`
+    case 'parents': return `${again}${samples}; else see who was in the pen; else mend the rule of the trait or what is said of the strains`
   }
 }
 

@@ -4,6 +4,7 @@ import type {Locus} from '../book.ts'
 import {contradictedTests, type AgainstTest, type ContradictedTest} from '../contradicted-tests.ts'
 import type {Linked} from '../linked.ts'
 import {testSpot} from '../test-spot.ts'
+import {lethalOf} from './lethal-left-out.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const COMB = '---\nname: Comb\nstates: [pea, single]\nloci:\n  P: {on: autosome, alleles: [P, p+]}\nshows:\n  - {P: P/_, is: pea}\n  - {P: p+/p+, is: single}\n---\n'
@@ -18,13 +19,14 @@ export const entry: ManualEntry = {
 }
 
 export function check({bench, book, tellings}: Linked): void {
-  for (const found of contradictedTests(book)) bench.note(testContradicted(found, testSpot(found.bird, found.locus, tellings.get(found.bird))))
+  for (const found of contradictedTests(book)) bench.note(testContradicted(found, testSpot(found.bird, found.locus, tellings.get(found.bird)), lethalOf(found.locus, bench) === null))
 }
 
-function testContradicted({bird, locus, pattern, against}: ContradictedTest, at: Spot): Slip {
-  const told = against.map(one => wordsOf(one, locus))
+/** @param ownLethal whether a lethal rule at the locus is the keeper's own; what the reference says of one is not his to mend */
+function testContradicted({bird, locus, pattern, against}: ContradictedTest, at: Spot, ownLethal: boolean): Slip {
+  const told = against.map(one => wordsOf(one, locus, ownLethal))
   return slipOf(entry, at, `${bird.band} was tested ${locus.symbol} ${writePattern(pattern, locus)}, but ${told.map(({says}) => says).join('; and ')}`,
-    `see whether the sample was of ${bird.band} and the genotype is written right; else ${[...new Set(told.map(({mend}) => mend))].join('; else ')}`, ...told.flatMap(({where}) => where ?? []))
+    [`see whether the sample was of ${bird.band} and the genotype is written right`, ...new Set(told.flatMap(({mend}) => mend ?? []))].join('; else '), ...told.flatMap(({where}) => where ?? []))
 }
 
 /** Where the rest of the flock leaves a test hardly a chance, and no single record does. */
@@ -35,13 +37,14 @@ export function testUnlikely(at: Spot, band: string, locus: Locus, tested: strin
 
 interface Words {
   readonly says: string
-  readonly mend: string
+  /** null: nothing else is to be mended */
+  readonly mend: string | null
   readonly where?: {readonly at: Spot; readonly note: string}
 }
 
-function wordsOf(one: AgainstTest, locus: Locus): Words {
+function wordsOf(one: AgainstTest, locus: Locus, ownLethal: boolean): Words {
   switch (one.kind) {
-    case 'lethal': return {says: `by the rules of ${one.trait.name} no such chick hatches`, mend: `mend the lethal rule in traits/${one.trait.id}.md`}
+    case 'lethal': return {says: `by the rules of ${one.trait.name} no such chick hatches`, mend: ownLethal ? `see whether the lethal rule in traits/${one.trait.id}.md is right` : null}
     case 'look': return {
       says: `it was scored ${String(one.score.value)} in ${one.trait.name}, which no such bird is`, mend: 'look at the bird again and strike the score',
       where: {at: one.score.at, note: `${one.trait.name} ${String(one.score.value)} stands here`},
@@ -57,7 +60,7 @@ function wordsOf(one: AgainstTest, locus: Locus): Words {
       const {parent, role, by} = one
       const test = parent.tested.get(locus)
       return {
-        says: `its ${role} ${parent.band}, ${by === 'test' && test ? `tested ${writePattern(test, locus)}` : by === 'strain' ? `of ${parent.strain?.id ?? ''}` : 'as it looks'}, cannot hand that on`, mend: `see whether ${parent.band} is its ${role}`,
+        says: `its ${role} ${parent.band}, ${by === 'test' && test ? `tested ${writePattern(test, locus)}` : by === 'strain' ? `of ${parent.strain?.id ?? ''}` : 'as it looks'}, cannot hand that on`, mend: `${by === 'test' && test ? `see whether the sample of that test was of ${parent.band}; else ` : ''}see whether ${parent.band} is its ${role}`,
         where: {at: by === 'test' ? inside(parent.at, 'tested', locus.symbol) : parent.at, note: `${parent.band} stands here`},
       }
     }
