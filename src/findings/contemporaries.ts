@@ -1,12 +1,12 @@
 import type {Bird, Chicks, Logbook, Trait} from '../logbook/book.ts'
 import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
 import {contemporaryMeans, type ContemporaryMeans} from '../statistics/contemporary-means.ts'
-import {familyKey} from './blood-of-chicks.ts'
 import {countedValue} from './counted-value.ts'
 import {grouped} from './grouped.ts'
+import {sireFamilies, type OfASire} from './sire-families.ts'
 
 /** One measured value, its line and its class. */
-export interface LineValue {
+export interface LineValue extends OfASire {
   /** null: weighed without a band */
   readonly bird: Bird | null
   /** see `lineOf` */
@@ -30,29 +30,31 @@ export const stepLine = (label: string): string => `step ${label}`
 export function lineValues(book: Logbook, trait: Trait): readonly LineValue[] {
   const banded = book.birds.flatMap((bird): LineValue[] => {
     const value = countedValue(bird, trait), {sex, hatch} = bird
-    return typeof value === 'number' && hatch && sex !== 'unknown' ? [{bird, line: lineOf(bird), sex, group: `${sex} ${hatch.rearing}`, value}] : []
+    return typeof value === 'number' && hatch && sex !== 'unknown' ? [{bird, hatch, parentage: bird.parentage, line: lineOf(bird), sex, group: `${sex} ${hatch.rearing}`, value}] : []
   })
   const loose = book.looseWeighings.flatMap(({hatch, sex, value, countsFor}): LineValue[] =>
-    (sex !== 'unknown' && countsFor.includes(trait) ? [{bird: null, line: lineOf(hatch), sex, group: `${sex} ${hatch.rearing}`, value}] : []))
+    (sex !== 'unknown' && countsFor.includes(trait) ? [{bird: null, hatch, parentage: hatch.parentage, line: lineOf(hatch), sex, group: `${sex} ${hatch.rearing}`, value}] : []))
   return [...banded, ...loose]
 }
 
 /** Means of lines, and by how many families each is held up. */
 export interface MeansOfLines extends ContemporaryMeans {
-  /** families of the line that has fewest, in the classes that hold all: chicks of one pair or of one doubt; those of unknown parents by their hatch */
+  /** sire families of the line that has fewest, in the classes that hold all */
   readonly families: number
-  /** under five families the limits hold for these chicks, and not for others bred like them; from five on they are still somewhat too narrow, since sibs count one by one */
-  readonly speaksOf: 'these chicks only' | 'chicks one by one'
+  /** from five families on they are drawn whole; under five chicks count one by one, and the limits hold for these chicks and not for others bred like them */
+  readonly speaksOf: 'these chicks only' | 'birds bred like these'
 }
 
 /** The means of these lines in the classes that hold all of them; null where none does. */
 export function meansOfLines(values: readonly LineValue[], lines: readonly string[]): MeansOfLines | null {
   const whole = [...grouped(values.filter(({line}) => lines.includes(line)), ({group}) => group)].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, own]) => own)
     .filter(own => lines.every(line => own.some(each => each.line === line)))
-  const means = contemporaryMeans(whole.map(own => lines.map(line => own.filter(each => each.line === line).map(({value}) => value))))
-  if (means === null) return null
-  const families = Math.min(...lines.map(line => new Set(whole.flat().filter(each => each.line === line).map(({bird, group}) => (bird && bird.parentage.pairs.length > 0 ? familyKey(bird.parentage) : group))).size))
-  return {...means, families, speaksOf: families < FEWEST_FAMILIES ? 'these chicks only' : 'chicks one by one'}
+  const apart = <Told>(told: (value: LineValue) => Told) => whole.map(own => lines.map(line => own.filter(each => each.line === line).map(told)))
+  const byLine = lines.map(line => sireFamilies(whole.flat().filter(each => each.line === line))), nameOf = new Map(byLine.flatMap(own => own.flatMap((members, number) => members.map(member => [member, String(number)] as const))))
+  const measured = apart(({value}) => value), names = apart(value => nameOf.get(value) ?? '')
+  const families = Math.min(...byLine.map(own => own.length)), drawn = families >= FEWEST_FAMILIES
+  const means = contemporaryMeans(measured, drawn ? names : undefined)
+  return means && {...means, families, speaksOf: drawn ? 'birds bred like these' : 'these chicks only'}
 }
 
 /** The mean of a line over both sexes alike, whoever it was reared with; null where either sex of those asked for was not measured. */

