@@ -19,6 +19,7 @@ import {founders, type Founders} from './founders.ts'
 import {gradedScores, type GradedScores} from './graded-scores.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
 import {heredityOf, type Heredity, type PairAsked} from './heredity.ts'
+import {ifScoredRight, type IfScoredRight} from './if-scored-right.ts'
 import {impossibleFamilies, type DoubtedChick} from './impossible-families.ts'
 import {hiddenAlleles, type HiddenAtLocus} from './hidden-alleles.ts'
 import {kinshipOfBook, type Kinship} from './inbreeding.ts'
@@ -33,6 +34,7 @@ import {likeness, type Likeness} from './likeness.ts'
 import {livingCarriers, type LivingCarriers} from './living-carriers.ts'
 import {malesForPens, type Pairings} from './males-for-pens.ts'
 import {matingForecasts, type MatingForecast} from './mating-forecast.ts'
+import {pairHarm, type PairHarm} from './pair-harm.ts'
 import {misscoring, type Misscoring} from './misscoring.ts'
 import {oneMoreMale, ratePassed, type OneMoreMale, type RatePassed} from './one-more-male.ts'
 import {nextBackcross, type NextBackcross, type NoProspects} from './next-backcross.ts'
@@ -108,6 +110,8 @@ export interface Findings {
   readonly forecasts: (pairs: readonly PairAsked[]) => readonly MatingForecast[]
   /** of the pairs that stand in the pens of the latest season, in the order of `pairsInPens` */
   readonly forecastsInPens: readonly MatingForecast[]
+  /** what a pair gives if a doubted score is right and what it shows kills or hurts; worked when it is asked for */
+  readonly ifScoredRight: (pair: PairAsked) => readonly IfScoredRight[]
   /** of the required traits whose loci are known, among the living breeders of the new breed */
   readonly fixation: readonly Fixation[]
   readonly throwBacks: readonly ThrowBacks[]
@@ -123,6 +127,8 @@ export interface Findings {
   readonly donorGenes: readonly DonorGene[]
   readonly assumedKinship: AssumedKinship | null
   readonly pairings: Pairings
+  /** which pairs may lose eggs by a lethal rule, and which birds carry what would do it; worked when it is asked for */
+  readonly pairHarm: PairHarm
   readonly breedingPairs: BreedingPairs
   /** null: no male or no female of the new breed is bred from */
   readonly oneMoreMale: OneMoreMale | null
@@ -183,6 +189,7 @@ export function study(book: Logbook): Findings {
     likeliestSires: () => likeliestSires(book, all.pedigree, all.heredity),
     forecasts: () => pairs => matingForecasts(book, all.heredity, all.pedigree, pairs),
     forecastsInPens: () => all.forecasts(pairsInPens(all.census)),
+    ifScoredRight: () => pair => ifScoredRight(book, all.heredity, all.pedigree, pair),
     fixation: () => requiredTraits(book).flatMap(trait => unwantedInBook(trait, all.allelesOfBook)).map(asked => fixationOf(asked, all.census.ownBreeders, all.heredity, all.pedigree)),
     throwBacks: () => throwBacks(requiredTraits(book), all.census, pairsInPens(all.census), all.forecastsInPens),
     livingCarriers: () => livingCarriers(book.traits, all.census, all.heredity, all.allelesOfBook),
@@ -195,7 +202,8 @@ export function study(book: Logbook): Findings {
     assumedKinship: () => assumedKinship(book, all.founders?.birds ?? [], all.pedigree),
     pairings: () => malesForPens(book, all.census, all.pedigree, all.kinship),
     breedingPairs: () => breedingPairs(all.census, all.pedigree, all.kinship),
-    oneMoreMale: () => oneMoreMale(all.census, all.pairings.males, all.pedigree, all.kinship),
+    pairHarm: () => pairHarm(book, all.heredity, all.pedigree, all.allelesOfBook),
+    oneMoreMale: () => oneMoreMale(all.census, all.pairings.males, all.pedigree, all.kinship, all.pairHarm),
     ratePassed: () => ratePassed(book, all.closeness),
     rotation: () => rotation(book, all.census, all.pedigree, all.kinship),
     misscoring: () => misscoring(book),

@@ -2,7 +2,9 @@
 import type {MaleForPen} from '../findings/males-for-pens.ts'
 import type {MalesPlaced, PlacedMale} from '../findings/males-placed.ts'
 import type {PairReason} from '../findings/kin-reason.ts'
+import {NO_HARM, type PairHarm} from '../findings/pair-harm.ts'
 import type {Bird, Pen} from '../logbook/book.ts'
+import {maleWarning} from './harm-words.ts'
 import {birdPath, penPath} from './links.ts'
 import {leastText} from './males-pairs.ts'
 import {counted, listWords, NOTHING, percent, percentSign} from './numbers.ts'
@@ -41,10 +43,12 @@ function priceWords({pen: {hens}}: PlacedMale, {male, mean, worst, atLeast}: Mal
 const ALIKE = 3
 
 /** Who would do as well, who stands there now, and who would be less kin but is wanted in another pen. */
-function besideHim({pen: {males}, placed, elsewhere}: PlacedMale, used: ReadonlySet<Bird>): string {
-  const now = males.filter(({here}) => here), [less] = elsewhere
-  const alike = placed === null ? [] : males.filter(({male, mean}) => !used.has(male) && percent(mean) === percent(placed.mean)).slice(0, ALIKE)
+function besideHim({pen: {males, hens}, placed, elsewhere}: PlacedMale, used: ReadonlySet<Bird>, harm: PairHarm): string {
+  const isHarmless = ({male}: MaleForPen): boolean => maleWarning(male, hens, harm) === ''
+  const now = males.filter(({here}) => here), less = elsewhere.find(isHarmless), instead = placed && !isHarmless(placed) ? males.find(each => !used.has(each.male) && isHarmless(each)) : undefined
+  const alike = placed === null ? [] : males.filter(each => each !== instead && !used.has(each.male) && percent(each.mean) === percent(placed.mean) && isHarmless(each)).slice(0, ALIKE)
   return [
+    ...(placed && !isHarmless(placed) ? [` Beware: ${placed.male.band} ${maleWarning(placed.male, hens, harm)}${instead ? `; without that ${instead.male.band}, ${percentSign(instead.mean)}` : ''}.`] : []),
     ...(alike.length > 0 ? [` As good by kinship: ${bandsOf(alike)}.`] : []),
     ...(placed?.here ? [' He stands here now.'] : now.length > 0 ? [` Here now: ${listWords(now.map(({male, mean}) => `${male.band}, ${percentSign(mean)}`))}.`] : []),
     ...(less && placed && percent(less.mean) !== percent(placed.mean) ? [` ${less.male.band} would give ${percentSign(less.mean)}, but does more good in another pen.`] : []),
@@ -82,10 +86,10 @@ function answerTable(pens: readonly PlacedMale[]): Table {
 export const placeName = (pen: Pen | null): string => (pen ? `Pen ${pen.id}` : 'Kept, in no pen yet')
 
 /** Hens in no pen, each to the pen whose male she is least kin to. */
-function splitWords({pen: {hens}}: PlacedMale, pens: readonly PlacedMale[], chicksOf: ChicksOf): string {
+function splitWords({pen: {hens}}: PlacedMale, pens: readonly PlacedMale[], chicksOf: ChicksOf, harm: PairHarm): string {
   const males = pens.flatMap(({pen: {pen}, placed}) => (pen && placed ? [{pen, male: placed.male}] : []))
   const best = hens.flatMap(hen => {
-    const [first, ...rest] = males.map(each => ({...each, ...chicksOf(each.male, hen)}))
+    const [first, ...rest] = males.filter(({male}) => harm.lossOf(male, hen) === null).map(each => ({...each, ...chicksOf(each.male, hen)}))
     return first ? [{hen, ...rest.reduce((least, here) => (here.mean < least.mean - 1e-12 ? here : least), first)}] : []
   })
   const told = males.flatMap(({pen, male}) => {
@@ -98,7 +102,7 @@ function splitWords({pen: {hens}}: PlacedMale, pens: readonly PlacedMale[], chic
 
 type ChicksOf = (a: Bird, b: Bird) => {readonly mean: number}
 
-export function malesAnswer({pens, mean}: MalesPlaced, pairReason: (sire: Bird, dam: Bird) => PairReason, chicksOf: ChicksOf): MalesAnswer {
+export function malesAnswer({pens, mean}: MalesPlaced, pairReason: (sire: Bird, dam: Bird) => PairReason, chicksOf: ChicksOf, harm: PairHarm = NO_HARM): MalesAnswer {
   const used = new Set(pens.flatMap(({placed}) => (placed ? [placed.male] : [])))
   return {
     table: answerTable(pens),
@@ -106,7 +110,7 @@ export function malesAnswer({pens, mean}: MalesPlaced, pairReason: (sire: Bird, 
       const {pen: {pen}, placed} = each
       return {
         title: placeName(pen), avoid: avoidWords(each),
-        words: placed ? `${priceWords(each, placed, pairReason)}${besideHim(each, used)}${pen ? '' : splitWords(each, pens, chicksOf)}` : `No male is left for it: there are fewer than pens. Let one serve two pens in turn, the least kin below.${besideHim(each, used)}`,
+        words: placed ? `${priceWords(each, placed, pairReason)}${besideHim(each, used, harm)}${pen ? '' : splitWords(each, pens, chicksOf, harm)}` : `No male is left for it: there are fewer than pens. Let one serve two pens in turn, the least kin below.${besideHim(each, used, harm)}`,
       }
     }),
     words: [

@@ -1,8 +1,10 @@
 /** Pairs that could be put together: the least and the closest kin, like ones folded into one line, and those never to be made, by the name of what the two are to each other. */
 import type {Pairings} from '../findings/males-for-pens.ts'
+import {NO_HARM, type PairHarm} from '../findings/pair-harm.ts'
 import {NEAR_RELATIONS, nearRelation, type NearRelation} from '../findings/near-relation.ts'
 import type {ChicksOfPair} from '../findings/pair-kinship.ts'
 import type {Bird} from '../logbook/book.ts'
+import {lossWords, pairWarning} from './harm-words.ts'
 import {birdPath} from './links.ts'
 import {listWords, percent, percentSign} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
@@ -12,12 +14,14 @@ export interface PutTogether extends ChicksOfPair {
   readonly hen: Bird
   /** a parent of one of them is not in the book */
   readonly atLeast: boolean
+  /** what it can lose by a lethal rule, or what one of them carries that kills or harms; or empty */
+  readonly beware: string
 }
 
 /** Every male there is to choose from with every hen there is to choose for, the least kin first. */
-export function everyPair({males, pens, chicksOf}: Pairings, atLeast: (a: Bird, b: Bird) => boolean): readonly PutTogether[] {
+export function everyPair({males, pens, chicksOf}: Pairings, atLeast: (a: Bird, b: Bird) => boolean, harm: PairHarm = NO_HARM): readonly PutTogether[] {
   const hens = [...new Set(pens.flatMap(pen => pen.hens))]
-  return males.flatMap(male => hens.map((hen): PutTogether => ({male, hen, atLeast: atLeast(male, hen), ...chicksOf(male, hen)})))
+  return males.flatMap(male => hens.map((hen): PutTogether => ({male, hen, atLeast: atLeast(male, hen), beware: pairWarning(male, hen, harm), ...chicksOf(male, hen)})))
     .sort((a, b) => a.mean - b.mean || a.high - b.high || byId(a.male, b.male) || byId(a.hen, b.hen))
 }
 
@@ -56,7 +60,7 @@ export function folded(pairs: readonly PutTogether[]): readonly FoldedPairs[] {
   return whole
 }
 
-const printed = ({mean, low, high, atLeast}: PutTogether): string => `${percent(mean)} ${rangeText({low, high})}${atLeast ? ' at least' : ''}`
+const printed = ({mean, low, high, atLeast, beware}: PutTogether): string => `${percent(mean)} ${rangeText({low, high})}${atLeast ? ' at least' : ''} ${beware}`
 
 /** Pairs looked through for each line: what is alike stands together. */
 const ALIKE_AT_MOST = 60
@@ -71,9 +75,10 @@ const namesCell = (birds: readonly Bird[]): Cell => {
 
 /** @param rows lines shown at most */
 export function pairTable(pairs: readonly PutTogether[], caption: string, rows: number): Table | null {
+  const lines = folded(pairs.slice(0, rows * ALIKE_AT_MOST)).slice(0, rows), warned = lines.some(({like}) => like.beware !== '')
   return pairs.length === 0 ? null : {
-    caption, columns: [{head: 'Male'}, {head: 'Hen'}, {head: 'Chicks’ F, %', number: true}, {head: 'Range', number: true}],
-    rows: folded(pairs.slice(0, rows * ALIKE_AT_MOST)).slice(0, rows).map(({males, hens, like}): readonly Cell[] => [namesCell(males), namesCell(hens), leastText(percent(like.mean), like.atLeast), rangeText(like)]),
+    caption, columns: [{head: 'Male'}, {head: 'Hen'}, {head: 'Chicks’ F, %', number: true}, {head: 'Range', number: true}, ...(warned ? [{head: 'Beware'}] : [])],
+    rows: lines.map(({males, hens, like}): readonly Cell[] => [namesCell(males), namesCell(hens), leastText(percent(like.mean), like.atLeast), rangeText(like), ...(warned ? [like.beware] : [])]),
   }
 }
 
@@ -83,6 +88,20 @@ export interface Never {
 }
 
 const TITLE: Readonly<Record<NearRelation, string>> = {'parent and child': 'Father and daughter, mother and son', 'full sibs': 'Full brother and sister', 'half sibs': 'Half brother and sister'}
+
+/** The pairs that can lose chicks by a lethal rule, by what they lose; null where there is none. */
+export function neverByLoss({males, pens}: Pick<Pairings, 'males' | 'pens'>, harm: PairHarm): Never | null {
+  const hens = [...new Set(pens.flatMap(pen => pen.hens))]
+  const told = males.flatMap(male => {
+    const byLoss = new Map<string, Bird[]>()
+    for (const hen of hens) {
+      const loss = harm.lossOf(male, hen)
+      if (loss) byLoss.set(lossWords(loss), [...byLoss.get(lossWords(loss)) ?? [], hen])
+    }
+    return [...byLoss].map(([words, those]) => `${male.band} with ${listWords(those.map(({band}) => band))} ${words}`)
+  })
+  return told.length === 0 ? null : {title: 'What can die in the egg', words: `${told.join('; ')}. By what is known of each of the two; a bird without it for a mate loses none.`}
+}
 
 /** The pairs that are nearest kin by name, worst relation first, those in doubt after the certain ones. */
 export function neverMake(pairs: readonly PutTogether[]): readonly Never[] {

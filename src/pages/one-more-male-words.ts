@@ -1,12 +1,16 @@
 /** The cheapest remedy in words: which one male more, from what to what; and that the project's limit has been passed. */
 import type {Findings} from '../findings/study.ts'
 import type {OneMoreMale, RatePassed} from '../findings/one-more-male.ts'
+import {NO_HARM, type PairHarm} from '../findings/pair-harm.ts'
+import {burdenWords} from './harm-words.ts'
 import {counted, figured, listWords, percentSign, saying, sentence} from './numbers.ts'
 
 type StrongerFrom = Pick<Findings, 'ratePassed' | 'oneMoreMale' | 'nextBackcross' | 'book'>
 
 /** Others named beside the best. */
 const OTHERS = 2
+/** Males left out that are named. */
+const LEFT_OUT = 5
 /** What prints alike is alike. */
 const helps = (one: OneMoreMale, kinship: number): boolean => percentSign(kinship) !== percentSign(one.now) && kinship < one.now
 
@@ -14,14 +18,16 @@ export function ratePassedWords({step, rate, limit}: RatePassed): string {
   return `With ${step} the breed lost ${percentSign(rate)} of the variety it had left in one generation; the project allows ${percentSign(limit)}.`
 }
 
-export function oneMoreWords(found: OneMoreMale): readonly string[] {
-  const {males, females, now, choices} = found, [best, ...others] = choices
+export function oneMoreWords(found: OneMoreMale, harm: PairHarm = NO_HARM): readonly string[] {
+  const {males, females, now, choices, harmful} = found, [best, ...others] = choices
   const say = saying(males.length, females.length)
   const start = `${sentence(say(males.length, 'male'))} and ${say(females.length, 'female')} of the new breed are bred from. Used alike, they give a next generation of mean kinship ${percentSign(now)}.`
+  const left = harmful.length === 0 ? [] : [`Left out, whatever their kinship: ${harmful.slice(0, LEFT_OUT).map(({male}) => `${male.band} (${burdenWords(harm.burdensOf(male))})`).join(', ')}${harmful.length > LEFT_OUT ? ` and ${harmful.length - LEFT_OUT} more` : ''}.`]
+  if (!best && harmful.length > 0) return [start, 'There is none to choose from beside them that is free of what kills or harms.', ...left]
   if (!best) return [start, 'Every male there is to choose from is among them already, so one more would have to come from elsewhere: a chick kept, or a bird of the strain crossed back to.']
-  if (!helps(found, best.kinship)) return [start, `None of the ${counted(choices.length, 'male')} beside them would lower it by as much as shows: they are too near to those in use. Other blood, or a hen line that is not used yet, would.`]
+  if (!helps(found, best.kinship)) return [start, `${choices.length === 1 ? `${best.male.band}, the one male beside them, would not lower it by as much as shows: he is` : `None of the ${counted(choices.length, 'male')} beside them would lower it by as much as shows: they are`} too near to those in use. Other blood, or a hen line that is not used yet, would.`, ...left]
   const also = others.slice(0, OTHERS).filter(({kinship}) => helps(found, kinship))
-  return [start, `One male more: of the ${figured(choices.length, 'male')} beside them ${best.male.band} lowers it most, to ${percentSign(best.kinship)}${also.length === 0 ? '' : `; after him ${listWords(also.map(({male, kinship}) => `${male.band} (${percentSign(kinship)})`))}`}.`]
+  return [start, `One male more: ${choices.length === 1 ? `${best.male.band}, the one beside them, lowers it` : `of the ${figured(choices.length, 'male')} beside them ${best.male.band} lowers it most,`} to ${percentSign(best.kinship)}${also.length === 0 ? '' : `; after him ${listWords(also.map(({male, kinship}) => `${male.band} (${percentSign(kinship)})`))}`}.`, ...left]
 }
 
 /** That one male more does not bring the flock under the limit, and what would do more; empty where no limit is passed or a backcross would not help. */

@@ -19,7 +19,8 @@ const malesForPens: Method = {
   edges: `- To choose from: living males of the new breed that are bred from, kept for breeding on record, or hatched within a year and a half.
 - Hens kept for breeding that stand in no pen yet count as one more place; beside that each is told the pen whose male she is least kin to.
 - Fewer males than pens: the pens that cost least to leave out have none.
-- Kinship alone is asked. Which bird is the better one, healthy and true to type, it does not know.`,
+- A pair that can lose chicks by a lethal rule, and a male that carries what kills or harms, are marked and never named as good: Σ P(sire’s genotype) × P(dam’s) × share lost, as if the two shared neither kin nor chicks. A bird scored as having it counts so, even where its kin say otherwise.
+- Else kinship alone is asked. Which bird is the better one, healthy and true to type, it does not know.`,
   source: 'The mean is kinship’s own; putting each in one place at the least cost: Kuhn 1955, Naval Research Logistics Quarterly 2:83 (from memory). 25% as the mark: common practice, no source.',
   example: {
     given: 'Two pens of one hen each. In the first, cock A would give F 2% and cock B 6%; in the second A 3% and B 15%.',
@@ -67,6 +68,7 @@ const oneMore: Method = {
   letters: [['K(M, M)', 'mean kinship of the males, each with itself included'], ['K(F, F)', 'of the females likewise'], ['K(M, F)', 'of every male with every female']],
   edges: `- To choose from are the living males that may be put into a pen and are not bred from yet.
 - A male too near to those in use may raise it: then none is named.
+- A male that carries what kills or harms is left out, and it is said why.
 - Of a large hatch: no chick counts with itself. Males used unequally do less.`,
   source: 'Caballero and Toro 2000, Genetical Research 75:331, for mean kinship (from memory); the formula follows from kinship’s own.',
   example: {
