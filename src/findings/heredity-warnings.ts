@@ -2,11 +2,13 @@ import {writePattern} from '../heredity/genotype-notation.ts'
 import type {Strain, Trait} from '../logbook/book.ts'
 import {contraryLooks, impossibleFamily, type DoubtedLook} from '../logbook/inspect/impossible-family.ts'
 import {likelyWrongParent, unlikelyParent} from '../logbook/inspect/likely-wrong-parent.ts'
+import {scoringsDisputed} from '../logbook/inspect/scorings-contradict.ts'
 import {testUnlikely} from '../logbook/inspect/test-contradicted.ts'
 import {chicksContradict} from '../logbook/inspect/true-for-contradicted.ts'
 import {testSpot} from '../logbook/test-spot.ts'
 import {inside, type Slip} from '../records/problem.ts'
 import {chickWords, likeliestWrong, lookWords, NAMED_FROM, plainContradictions, plainlyAt, unlikelyTests, type UnlikelyTest} from './contradictions.ts'
+import {disputedScorings} from './disputed-scorings.ts'
 import type {DoubtedChick, Explanation, FurtherExplanation} from './impossible-families.ts'
 import type {Chick} from './ladder-chicks.ts'
 import type {LikeliestParent} from './likeliest-sire.ts'
@@ -30,13 +32,15 @@ const WAS_ALL_BUT_SURE = 0.8, IS_UNLIKELY = 0.05
 export function heredityWarnings(findings: Pick<Findings, 'book' | 'heredity' | 'pedigree' | 'impossibleFamilies' | 'likeliestSires'>): readonly Slip[] {
   const plain = plainContradictions(findings.book), {groups} = findings.heredity, suspected = suspectedStrains(findings.book, findings.impossibleFamilies, WARNED_FROM)
   const covers = (chick: Chick, trait: Trait): boolean => plain.covers(chick, trait) || suspected.some(each => each.trait === trait && (chick.shares.get(each.strain) ?? 0) > 0)
+  const disputed = disputedScorings(findings, WARNED_FROM), isDisputed = (chick: Chick, trait: Trait): boolean => disputed.some(each => each.bird === chick && each.trait === trait)
   const tests = groups.flatMap(group => unlikelyTests(findings, group).map(test => ({...test, group})))
-  const families = findings.impossibleFamilies.map(doubted => ({...doubted, doubts: doubted.doubts.filter(({trait}) => !covers(doubted.chick, trait) && !tests.some(({bird, locus}) => bird === doubted.chick && trait.loci.includes(locus)))}))
+  const families = findings.impossibleFamilies.map(doubted => ({...doubted, doubts: doubted.doubts.filter(({trait}) => !covers(doubted.chick, trait) && !isDisputed(doubted.chick, trait) && !tests.some(({bird, locus}) => bird === doubted.chick && trait.loci.includes(locus)))}))
     .map(doubted => ({doubted, warnings: warningsOf(doubted)}))
   const isTold = (group: LocusGroup): boolean => plainlyAt(plain, group) || suspected.some(({trait}) => group.traits.includes(trait)) || tests.some(test => test.group === group) || families.some(({doubted, warnings}) => warnings.length > 0 && doubted.doubts.some(({trait}) => group.traits.includes(trait)))
   return [
     ...tests.map(warningOfTest),
     ...suspected.map(({strain, trait, state, chicks}) => chicksContradict(strain, trait, state, chicks.reduce((sum, {count}) => sum + count, 0), chicks.slice(0, LISTED).map(chick => ({at: chick.at, note: `${chickWords(chick)}, ${String(chick.looks.get(trait)?.counted?.value ?? '')}, stands here`})))),
+    ...disputed.filter(({bird, trait}) => !covers(bird, trait)).map(scoringsDisputed),
     ...families.flatMap(({warnings}) => warnings),
     ...groups.filter(group => !isTold(group)).flatMap(group => oneOfThese(findings, group)),
     ...findings.likeliestSires.moved.filter(({chick}) => ![...chick.looks.keys()].some(trait => covers(chick, trait))).flatMap(unlikelyOf),

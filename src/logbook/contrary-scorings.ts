@@ -13,6 +13,12 @@ export interface ContraryScorings {
 /** The scorings of a trait that are evidence: neither struck nor outside their window. */
 export const evidenceOf = (bird: Pick<Bird, 'looks'>, trait: Trait): readonly Score[] => (bird.looks.get(trait)?.scores ?? []).filter(({struck, outside}) => struck === null && !outside)
 
+/** The scoring that differs from all the others, two or more, which agree; null where there is none. */
+export function standingAlone(scores: readonly Score[]): Score | null {
+  if (scores.length < 3) return null
+  return scores.find(one => new Set(scores.filter(other => other !== one).map(({value}) => value)).size === 1 && scores.every(other => other === one || other.value !== one.value)) ?? null
+}
+
 /**
  * Every bird and trait with scorings that no true look allows for together, misscoring as the trait states it taken in. Only of traits with rules of
  * inheritance: there each scoring is evidence of the genotype. Of other traits the last counts and nothing rests on the rest; and where a rate of
