@@ -74,8 +74,13 @@ export function likeliestWrong({book, heredity, pedigree}: Pick<Findings, 'book'
   const worked = heredity.worked(group)
   if (worked.found.slack === 0) return []
   const numberOf = (chick: Chick): number | null => (chick.kind === 'bird' ? pedigree.numberOf(chick) : worked.tallies.get(chick)?.[0] ?? null)
-  return scoreDoubts(book, group, worked, numberOf).filter(({wrong}) => wrong >= NAMED_FROM).toSorted((a, b) => b.wrong - a.wrong).slice(0, NAMED)
+  const doubts = scoreDoubts(book, group, worked, numberOf).filter(({wrong}) => wrong >= NAMED_FROM).toSorted((a, b) => b.wrong - a.wrong)
+  // a score that its trait allows to be wrong contradicts nothing by itself
+  const never = doubts.filter(({trait, score}) => isNeverWrong(trait, String(score.value)))
+  return (never.length > 0 ? never : doubts).slice(0, NAMED)
 }
+
+const isNeverWrong = ({misscoring}: Trait, scored: string): boolean => [...misscoring].every(([state, row]) => state === scored || (row.get(scored) ?? 0) === 0)
 
 /** Do records contradict each other plainly at one of these loci? Then that is what makes the group contradict itself. */
 export const plainlyAt = ({strains, tests, scorings}: PlainContradictions, {loci, traits}: LocusGroup): boolean =>
@@ -89,7 +94,7 @@ export function contradictionsAt(findings: Pick<Findings, 'book' | 'heredity' | 
   const {book, heredity} = findings
   if (heredity.worked(group).found.slack === 0) return []
   const plain = plainContradictions(book), suspected = suspectedStrains(book, findings.impossibleFamilies, 0.5).filter(({trait}) => group.traits.includes(trait))
-  const looks = findings.impossibleFamilies.flatMap(({chick, doubts}) => doubts.filter(({trait, wrong}) => wrong >= 0.5 && group.traits.includes(trait) && !plain.covers(chick, trait) && !suspected.some(({strain}) => (chick.shares.get(strain) ?? 0) > 0)).map(lookWords))
+  const looks = findings.impossibleFamilies.flatMap(({chick, doubts}) => doubts.filter(({trait, wrong, impossible}) => wrong >= 0.5 && impossible && group.traits.includes(trait) && !plain.covers(chick, trait) && !suspected.some(({strain}) => (chick.shares.get(strain) ?? 0) > 0)).map(lookWords))
   const found = [
     ...[...plain.strains.filter(({trait}) => trait.loci.some(locus => group.loci.includes(locus))), ...suspected].map(({strain, trait, state}) => `the strain ${strain.id}, true for ${trait.name} ${state}`),
     ...plain.tests.filter(({locus}) => group.loci.includes(locus)).map(({bird, locus, pattern}) => `${bird.band}, tested ${locus.symbol} ${writePattern(pattern, locus)}`),

@@ -24,6 +24,12 @@ describe('contradictionsAt(findings, group)', () => {
     expect(found.length).toBeGreaterThan(0)
     for (const words of found) expect(words).toMatch(/^[ABxyz], scored (pea|single) in Comb/)
   })
+  it('leaves out a look that its trait allows to be wrong', () => {
+    const white = '---\nname: Skin\nstates: [white, yellow]\nloci: [W]\nmisscoring: 1%\n---\n'
+    const book = heredityBook(['A male - - comb=single skin=yellow', 'B female - - comb=single skin=yellow', ...'cdefg'.split('').map(band => `${band} male A B comb=single skin=yellow`), 'x male A B comb=pea', 'y male A B skin=white'],
+      '{P: {P: 50%, p+: 50%}, W: {W+: 50%, w: 50%}}', {'traits/skin.md': white, 'traits/comb.md': COMB.replace('[P, p+]}', '[P, p+], linked: {W: 10%}}')})
+    expect(said(book)).toEqual(['x, scored pea in Comb'])
+  })
 })
 
 describe('unlikelyTests(findings, group)', () => {
