@@ -1,9 +1,10 @@
 /** A mating's forecast as a reader on a terminal wants it: what to beware of first, a warning a line, then the looks alone. The other formats have all of it. */
 import type {FiguresTable} from '../findings/figures.ts'
+import type {IfScoredRight} from '../findings/if-scored-right.ts'
 import type {ForecastOfSex, LooksOfTrait, MatingForecast} from '../findings/mating-forecast.ts'
 import {chance} from '../pages/chance-words.ts'
 import {figured, listWords} from '../pages/numbers.ts'
-import {GERMS_ADVICE} from '../pages/pen-forecast.ts'
+import {DOUBTED_HEAD, GERMS_ADVICE, scoredRightWords} from '../pages/pen-forecast.ts'
 import {CAUTIONS} from '../pages/trait-inheritance.ts'
 
 /** What is printed in place of the table of the other formats. */
@@ -18,9 +19,11 @@ export interface ToRead {
 const RARE = 0.01
 const WIDTH = 96
 
-export function forecastToRead(forecast: MatingForecast): ToRead {
+/** @param doubted what comes if a doubted score of the pair is right */
+export function forecastToRead(forecast: MatingForecast, doubted: readonly IfScoredRight[]): ToRead {
   const {lost, cautions, exact} = forecast, warnings = [
     ...lost.map(({loci, share}) => `Germs that will die in the egg: ${chance(share)} by ${listWords(loci.map(({symbol}) => symbol))}. ${GERMS_ADVICE}`),
+    ...(doubted.length === 0 ? [] : [`${DOUBTED_HEAD}: ${scoredRightWords(doubted)}`]),
     ...cautions.map(({about, says, alleles, chance: share}) => `${CAUTIONS.find(([word]) => word === about)?.[1] ?? about} (${listWords(alleles, 'or')}, in ${chance(share)} of the chicks): ${says}`),
   ]
   return {

@@ -72,7 +72,7 @@ function genotypes(findings: Findings, {locus: symbol}: HeredityAsked): Heredity
 
 function forecast(findings: Findings, asked: HeredityAsked): HeredityAnswer {
   const found = forecastOfPair(findings, asked)
-  return {table: forecastTable(found), toRead: forecastToRead(found), warnings: contradictions(findings, found.male.genotypes.map(({locus}) => locus)), said: ''}
+  return {table: forecastTable(found), toRead: forecastToRead(found, findings.ifScoredRight(found)), warnings: contradictions(findings, found.male.genotypes.map(({locus}) => locus)), said: ''}
 }
 
 function forecastOfPair(findings: Findings, {sire, dam}: HeredityAsked) {

@@ -1,10 +1,12 @@
 /** What a bird may hide: at each locus that is open, or where one allele covers another, every genotype with its chance, and the reason in one sentence. */
+import {disputedAllele, type DisputedAllele} from '../findings/disputed-alleles.ts'
 import type {HiddenAtLocus} from '../findings/hidden-alleles.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird} from '../logbook/book.ts'
 import {AS_GOOD_AS, genotypeChances} from './chance-words.ts'
-import {hidesReason} from './hides-reason.ts'
+import {hidesReason, HIS} from './hides-reason.ts'
 import {listWords, percentSign} from './numbers.ts'
+import {pronoun} from './sex-words.ts'
 
 export interface BirdHides {
   readonly lines: readonly {
@@ -24,12 +26,22 @@ export interface BirdHides {
 export function birdHides(bird: Bird, findings: Findings): BirdHides | null {
   const told = findings.hidden(bird).filter(({locus}) => findings.book.traits.some(trait => trait.shows.length > 0 && trait.loci.includes(locus)))
   if (told.length === 0) return null
-  const certain = told.filter(each => !isOpen(each, bird, findings)), open = told.filter(each => !certain.includes(each)), loose = open.filter(({exact}) => !exact)
+  const disputed = new Map(told.map(at => [at, disputedAllele(bird, at.locus, findings.heredity)] as const)), certain = told.filter(each => !disputed.get(each) && !isOpen(each, bird, findings)), open = told.filter(each => !certain.includes(each)), loose = open.filter(({exact}) => !exact)
   return {
-    lines: open.map(at => ({head: headOf(at, findings), chances: genotypeChances(findings.heredity.of(bird, at.locus).genotypes), why: hidesReason(bird, at, findings)})),
+    lines: open.map(at => {
+      const doubted = disputed.get(at)
+      return {head: headOf(at, findings), chances: genotypeChances(findings.heredity.of(bird, at.locus).genotypes), why: doubted ? disputedWords(bird, at, doubted) : hidesReason(bird, at, findings)}
+    }),
     certain: listWords(certain.map(({locus}) => findings.heredity.of(bird, locus).genotypes[0]?.written ?? '')),
     how: loose.length === 0 ? 'Worked exactly' : `Worked by approximation${loose.length < open.length ? ` at ${listWords(loose.map(({locus}) => locus.symbol))}` : ''}, settled to ${settledTo(loose, findings)}`,
   }
+}
+
+/** A score is never passed over: `if his parents are as written; he was scored short: were that right, Cp/cp+.` */
+function disputedWords({sex, parentage, tested}: Bird, {locus}: HiddenAtLocus, {allele, state, taken}: DisputedAllele): string {
+  const he = pronoun(sex), his = HIS[sex], [only] = taken
+  return `${tested.has(locus) ? `if ${his} test is right` : `if ${his} ${parentage.kind === 'founder' ? 'strain is' : 'parents are'} as written`}; ${he} was scored ${state}: were that right, ${
+    !only ? `${he} would have ${locus.alleles[allele] ?? ''}` : only.probability > AS_GOOD_AS ? only.written : genotypeChances(taken)}.`
 }
 
 /** The last change of any chance in the working, one in a thousand where it ended by itself. */

@@ -12,7 +12,7 @@ import {chance} from './chance-words.ts'
 import {counted, listWords, percentSign} from './numbers.ts'
 import {parentsWords} from './parents-carry.ts'
 
-const HIS: Readonly<Record<Sex, string>> = {male: 'his', female: 'her', unknown: 'its'}
+export const HIS: Readonly<Record<Sex, string>> = {male: 'his', female: 'her', unknown: 'its'}
 
 /** `her sire 24-030 carries w with 10.8%, her dam 24-008 with 14.2%.`; begins small, for it follows a colon */
 export function hidesReason(bird: Bird, at: HiddenAtLocus, findings: Findings): string {

@@ -1,5 +1,6 @@
 /** What the pairs of a pen will give, and what its chicks were expected to be beside what came; what is lethal or hurts the bird stands first. */
 import type {ExpectedLooks} from '../findings/expected-looks.ts'
+import type {IfScoredRight} from '../findings/if-scored-right.ts'
 import type {CautionOfPair, ForecastOfSex, LooksOfTrait, MatingForecast} from '../findings/mating-forecast.ts'
 import type {Findings} from '../findings/study.ts'
 import {outOfPairs, pairsInPens, type OutOfPairs} from '../findings/throw-backs.ts'
@@ -27,6 +28,18 @@ export interface PenForecast {
 /** What is to be said wherever germs will die. */
 export const GERMS_ADVICE = 'With a mate free of the gene none need die; what the law says of such matings goes before any plan, and a veterinarian can tell more.'
 
+export const DOUBTED_HEAD = 'A score in doubt that may be right'
+
+/** `23-08 was scored short, which its kin make doubtful; if that is right and 22-12 carries Cp too (100%), 25.0% of the germs die.` */
+function scoredRight({bird, mate, state, allele, mateCarries, lost, having, locus}: IfScoredRight): string {
+  const scored = `${bird.band} was scored ${state}, which its ${bird.tested.has(locus) ? 'test makes' : 'kin make'} doubtful; if that is right`
+  return lost === null ? `${scored}, ${chance(having)} of the chicks by ${mate.band} have ${allele}.` : `${scored} and ${mate.band} carries ${allele} too (${chance(mateCarries)}), ${chance(lost)} of the germs die.`
+}
+
+/** All of a pair or a pen, and what to do about it. */
+export const scoredRightWords = (all: readonly IfScoredRight[]): string =>
+  `${all.map(scoredRight).join(' ')} ${all.some(({lost}) => lost !== null) ? GERMS_ADVICE : 'Ask a veterinarian, and your local law, before you breed from such a bird.'}`
+
 /** Null where nothing is to be said: no rule names a locus, or nothing was scored and no pair lives. */
 export function penForecast(pen: Pen, findings: Findings): PenForecast | null {
   const forecasts = pairsInPens(findings.census).flatMap((pair, index) => {
@@ -36,7 +49,7 @@ export function penForecast(pen: Pen, findings: Findings): PenForecast | null {
   const traits = findings.book.traits.filter(trait => trait.shows.length > 0), came = findings.expectedLooks.pens.filter(row => row.pen === pen)
   if (traits.length === 0 || (forecasts.length === 0 && came.length === 0)) return null
   return {
-    cautions: cautionsOf(forecasts), pairs: forecasts.length === 0 ? null : pairTable(forecasts, traits), leftOut: leftOutWords(outOfPairs(findings.census, pen), forecasts.length > 0),
+    cautions: cautionsOf(forecasts, forecasts.flatMap(findings.ifScoredRight)), pairs: forecasts.length === 0 ? null : pairTable(forecasts, traits), leftOut: leftOutWords(outOfPairs(findings.census, pen), forecasts.length > 0),
     came: came.length === 0 ? null : cameTable(came),
     how: forecasts.every(({exact}) => exact) && came.every(({trait}) => isExact(trait, findings)) ? 'Worked exactly' : 'Worked approximately',
   }
@@ -46,7 +59,7 @@ export function penForecast(pen: Pen, findings: Findings): PenForecast | null {
 const isExact = (trait: Trait, {heredity}: Findings): boolean => heredity.groups.every(group => !group.traits.includes(trait) || heredity.worked(group).found.exact)
 
 /** What dies in the egg, pair by pair; then what is known of alleles that the chicks may have, each said once with the most that a pair gives. */
-function cautionsOf(forecasts: readonly MatingForecast[]): PenForecast['cautions'] {
+function cautionsOf(forecasts: readonly MatingForecast[], doubted: readonly IfScoredRight[]): PenForecast['cautions'] {
   const lost = forecasts.filter(({lost: all}) => all.length > 0).map(({sire, dam, lost: all}) =>
     `${sire.band} × ${dam.band}, ${listWords(all.map(({loci, share}) => `${chance(share)} by ${listWords(loci.map(({symbol}) => symbol))}`))}`)
   const said = new Map<string, {readonly head: string; readonly of: CautionOfPair; readonly pairs: number}>()
@@ -58,6 +71,7 @@ function cautionsOf(forecasts: readonly MatingForecast[]): PenForecast['cautions
   }
   return [
     ...(lost.length === 0 ? [] : [{head: 'Germs that will die in the egg.', text: `${lost.join('; ')}. ${GERMS_ADVICE}`}]),
+    ...(doubted.length === 0 ? [] : [{head: `${DOUBTED_HEAD}.`, text: scoredRightWords(doubted)}]),
     ...[...said].map(([says, {head, of, pairs}]) => ({head: `${head}.`, text: `${says} (${whoseWords(of, pairs, forecasts.length)}.)`})),
   ]
 }

@@ -4,7 +4,7 @@ import {GROUND, heredityBook, LEGS} from '../findings/heredity-book.ts'
 
 function toRead(birds: readonly string[], alleles: string, files: Readonly<Record<string, string>>) {
   const {findings, bird} = heredityBook(birds, alleles, files), [found] = findings.forecasts([{sire: bird('A'), dam: bird('B')}])
-  return forecastToRead(found ?? expect.fail('no forecast'))
+  return forecastToRead(found ?? expect.fail('no forecast'), findings.ifScoredRight({sire: bird('A'), dam: bird('B')}))
 }
 
 describe('forecastToRead(forecast)', () => {
@@ -17,6 +17,13 @@ describe('forecastToRead(forecast)', () => {
     expect(above.endsWith('\n\n')).toBe(true)
     expect(table.columns.map(({name}) => name)).toEqual(['sex', 'look', 'share'])
     expect(table.rows.slice(0, 3)).toEqual([['male', 'Comb: pea', 1], ['male', 'Legs: creeper', expect.closeTo(2 / 3, 12)], ['male', 'Legs: long', expect.closeTo(1 / 3, 12)]])
+  })
+
+  it('says what comes if a doubted score is right', () => {
+    const {findings, bird} = heredityBook(['C male - - legs=long', 'D female - - legs=long', 'A male C D legs=creeper', 'B female - - tested={Cp:~cp+/cp+}'], '{P: {P: 100%}, Cp: {Cp: 10%, cp+: 90%}}', {'traits/legs.md': LEGS.replace('loci:', 'misscoring: 1%\nloci:')})
+    const pair = {sire: bird('A'), dam: bird('B')}, [found] = findings.forecasts([pair])
+    expect(forecastToRead(found ?? expect.fail('no forecast'), findings.ifScoredRight(pair)).above.replace(/\s+/g, ' '))
+      .toMatch(/^A score in doubt that may be right: A was scored creeper, which its kin make doubtful; if that is right, 50\.0% of the chicks by B have Cp\. Ask a veterinarian, and your local law/)
   })
 
   it('says nothing above where nothing is to be warned of', () => {

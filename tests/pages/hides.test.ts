@@ -97,3 +97,15 @@ describe('birdHides(bird, findings)', () => {
     expect(hides('h', [...from, 'h female A B comb=pea', 'd female M h comb=pea', 'e male L d comb=single'])?.[0]).toMatch(/which makes 50\.0%; the one chick of her chicks is single, which lifts it to 100%\.$/)
   })
 })
+
+describe('birdHides of a bird whose score its kin make doubtful', () => {
+  const LINES = ['A male - - tested={Cp:~cp+/cp+}', 'B female - - tested={Cp:~cp+/cp+}'], ALLELES = '{P: {P: 100%}, Cp: {Cp: 10%, cp+: 90%}}'
+
+  it('never calls the contrary sure, and says what it were if the score is right', () => {
+    expect(hides('c', [...LINES, 'c male A B legs=creeper'], ALLELES, {'traits/legs.md': LEGS.replace('loci:', 'misscoring: 0.05%\nloci:')}))
+      .toEqual(['Legs cp+/cp+ 100%: if his parents are as written; he was scored creeper: were that right, he would have Cp.', 'sure P/P', 'Worked exactly'])
+    // no rule lets the score be wrong: one in a thousand is then taken to be
+    expect(hides('c', [...LINES, 'm female - - legs=long', 'c male A m legs=creeper'], '{P: {P: 100%}, Cp: {Cp: 1%, cp+: 99%}}', {'traits/legs.md': LEGS})?.[0])
+      .toMatch(/^Legs cp\+\/cp\+ \d+\.\d%, Cp\/cp\+ \d+\.\d%: if his parents are as written; he was scored creeper: were that right, Cp\/cp\+\.$/)
+  })
+})

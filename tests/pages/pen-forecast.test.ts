@@ -32,6 +32,13 @@ describe('penForecast(pen, findings)', () => {
     expect(forecast(lines.slice(0, 4), fell('{P: P/p+}'))?.leftOut).toBe('')
   })
 
+  it('warns of a creeper whose score its kin make doubtful, by a creeper', () => {
+    const lines = ['A male - - legs=long', 'B female - - tested={Cp:~Cp/cp+}', 'C female - - legs=long', 'x male A C legs=creeper', 'y female A B legs=creeper']
+    const found = forecast(lines, {...fell('{Cp: cp+/cp+}'), 'traits/legs.md': LEGS.replace('loci:', 'misscoring: 1%\nloci:')})
+    expect(found?.cautions.find(({head}) => head === 'A score in doubt that may be right.')?.text)
+      .toMatch(/^x was scored creeper, which its kin make doubtful; if that is right and y carries Cp too \(\d+\.\d%\), 25\.0% of the germs die\. With a mate free of the gene none need die/)
+  })
+
   it('says first what will die in the egg, and defers to the law and a veterinarian', () => {
     const found = forecast(['A male - -', 'B female - -', 'x male A B legs=creeper', 'y female A B legs=creeper'], {...fell('{Cp: Cp/cp+}'), 'traits/legs.md': LEGS})
     expect(found?.cautions[0]?.head).toBe('Germs that will die in the egg.')

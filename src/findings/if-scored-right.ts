@@ -1,0 +1,87 @@
+import type {Alleles, Locus} from '../heredity/locus.ts'
+import {lostOfUnphased} from '../heredity/mating-forecast.ts'
+import type {Bird, Logbook} from '../logbook/book.ts'
+import {lookRulesOf} from '../logbook/look-rules-of.ts'
+import {allelesSpokenOf} from './caution-alleles.ts'
+import {disputedAllele, type DisputedAllele} from './disputed-alleles.ts'
+import type {Heredity, PairAsked} from './heredity.ts'
+import type {LocusGroup} from './locus-groups.ts'
+import {WORTH_A_LOSS} from './mating-forecast.ts'
+import {parentsTogether} from './parents-together.ts'
+import type {PedigreeOfBook} from './pedigree-of-book.ts'
+
+/** What a pair gives if the doubted score of one of them is right after all. */
+export interface IfScoredRight extends Pick<DisputedAllele, 'trait' | 'state'> {
+  /** whose score is doubted */
+  readonly bird: Bird
+  readonly mate: Bird
+  readonly locus: Locus
+  /** as it is written: `Cp` */
+  readonly allele: string
+  /** that the mate has the allele too, the doubted score being right */
+  readonly mateCarries: number
+  /** share of the germs that never hatch where both have it; null where, the mate's chance taken in, less than one in a thousand would be lost */
+  readonly lost: number | null
+  /** share of the chicks that hatch with the allele, mean of both sexes */
+  readonly having: number
+}
+
+/**
+ * What if a doubted score is right, and the allele it shows kills in the egg or hurts the bird?
+ *
+ * The forecast goes by what is likely, and a score that its kin make doubtful hardly counts there; where the allele is one that a lethal rule names, or a caution on what is lethal or on welfare speaks of, that is
+ * too little to go by. Of what both parents may have together, P(g, h), only what agrees with the score is kept and made to sum to 1, and the losses are worked from that.
+ * Nothing is said where a test leaves the bird no such genotype.
+ */
+export function ifScoredRight(book: Logbook, heredity: Heredity, {numberOf}: PedigreeOfBook, {sire, dam}: PairAsked): readonly IfScoredRight[] {
+  return heredity.groups.flatMap(group => group.loci.flatMap((locus, place) => {
+    const grave = graveAlleles(book, group, place)
+    if (grave.size === 0) return []
+    return ([[sire, dam], [dam, sire]] as const).flatMap(([bird, mate]): IfScoredRight[] => {
+      const disputed = disputedAllele(bird, locus, heredity)
+      return disputed && grave.has(disputed.allele) && disputed.taken.length > 0 ? [worked(group, place, locus, bird, mate, disputed)].filter(found => found !== null) : []
+    })
+  }))
+
+  function worked(group: LocusGroup, place: number, locus: Locus, bird: Bird, mate: Bird, {allele, trait, state, taken}: DisputedAllele): IfScoredRight | null {
+    const fits = new Set(taken.map(({is}) => is.join())), at = (genotype: readonly Alleles[]): Alleles => genotype[place] ?? [0, null]
+    const pairs = parentsTogether(heredity, group, numberOf(bird), numberOf(mate)).pairs.filter(({is: {one}}) => fits.has(at(one).join()))
+    const whole = sum(pairs, () => 1), both = pairs.filter(({is: {other}}) => at(other).includes(allele)), joint = sum(both, () => 1)
+    if (whole === 0) return null
+    const rules = group.traits.flatMap(each => lookRulesOf(each, group.loci) ?? []).filter(look => look.rules.some(({is}) => is === 'lethal')), {loci, linkages} = group
+    const lostOf = ({one, other}: (typeof pairs)[number]['is']): number => (rules.length === 0 ? 0 : lostOfUnphased({loci, linkages, traits: rules, sire: bird === sire ? one : other, dam: bird === sire ? other : one}))
+    const lost = sum(pairs, lostOf) / whole, germs = sum(pairs, ({one, other}) => (bird === sire ? havingOf(at(one), at(other), locus, allele) : havingOf(at(other), at(one), locus, allele))) / whole
+    return {
+      bird, mate, locus, trait, state, allele: locus.alleles[allele] ?? '', mateCarries: joint / whole,
+      lost: lost >= WORTH_A_LOSS && joint > 0 ? sum(both, lostOf) / joint : null,
+      // those that die have the allele, or died of another that the forecast tells of
+      having: lost >= 1 ? 0 : Math.max(0, (germs - lost) / (1 - lost)),
+    }
+  }
+}
+
+function sum<P extends {readonly is: unknown; readonly probability: number}>(pairs: readonly P[], of: (is: P['is']) => number): number {
+  return pairs.reduce((total, {is, probability}) => total + probability * of(is), 0)
+}
+
+/** Share of the germs of two parents that have the allele; of the Z a daughter has what her sire gives. */
+function havingOf(sire: Alleles, dam: Alleles, {on}: Locus, allele: number): number {
+  const gives = (parent: Alleles): number => parent.filter(each => each === allele).length / parent.filter(each => each !== null).length
+  const his = gives(sire), either = 1 - (1 - his) * (1 - gives(dam))
+  return on === 'Z' ? (either + his) / 2 : either
+}
+
+/** Alleles of a group's locus that a lethal rule names, or that a caution on what is lethal or on welfare speaks of. */
+function graveAlleles({loci}: Logbook, group: LocusGroup, place: number): ReadonlySet<number> {
+  const locus = group.loci[place], grave = new Set<number>()
+  if (!locus) return grave
+  for (const {rules, loci: places} of group.traits.flatMap(trait => lookRulesOf(trait, group.loci) ?? [])) {
+    for (const {patterns} of rules.filter(({is}) => is === 'lethal')) {
+      for (const allele of patterns[places.indexOf(place)] ?? []) if (typeof allele === 'number') grave.add(allele)
+    }
+  }
+  for (const {about, says} of loci.get(locus.symbol)?.known?.cautions ?? []) {
+    if (about !== 'breeding') for (const allele of allelesSpokenOf(says, locus)) grave.add(locus.alleles.indexOf(allele))
+  }
+  return grave
+}
