@@ -7,7 +7,7 @@ import type {Chick} from './ladder-chicks.ts'
 import type {LocusGroup} from './locus-groups.ts'
 import {scoreDoubts, type ScoreDoubt} from './score-doubt.ts'
 import type {Findings} from './study.ts'
-import {suspectedStrains} from './suspected-strains.ts'
+import {comesOf, suspectedStrains} from './suspected-strains.ts'
 
 /** What single records of a book say against each other; each is a warning of its own. */
 export interface PlainContradictions {
@@ -93,10 +93,11 @@ export const plainlyAt = ({strains, tests, scorings}: PlainContradictions, {loci
 export function contradictionsAt(findings: Pick<Findings, 'book' | 'heredity' | 'pedigree' | 'impossibleFamilies'>, group: LocusGroup): readonly string[] {
   const {book, heredity} = findings
   if (heredity.worked(group).found.slack === 0) return []
-  const plain = plainContradictions(book), suspected = suspectedStrains(book, findings.impossibleFamilies, 0.5).filter(({trait}) => group.traits.includes(trait))
-  const looks = findings.impossibleFamilies.flatMap(({chick, doubts}) => doubts.filter(({trait, wrong, impossible}) => wrong >= 0.5 && impossible && group.traits.includes(trait) && !plain.covers(chick, trait) && !suspected.some(({strain}) => (chick.shares.get(strain) ?? 0) > 0)).map(lookWords))
+  const plain = plainContradictions(book), suspected = suspectedStrains(findings, 0.5, [group])
+  const looks = findings.impossibleFamilies.flatMap(({chick, doubts}) => doubts.filter(({trait, wrong, impossible}) => wrong >= 0.5 && impossible && group.traits.includes(trait) && !plain.covers(chick, trait) && !suspected.some(each => comesOf(each, chick, trait))).map(lookWords))
   const found = [
-    ...[...plain.strains.filter(({trait}) => trait.loci.some(locus => group.loci.includes(locus))), ...suspected].map(({strain, trait, state}) => `the strain ${strain.id}, true for ${trait.name} ${state}`),
+    ...plain.strains.filter(({trait}) => trait.loci.some(locus => group.loci.includes(locus))).map(({strain, trait, state}) => `the strain ${strain.id}, true for ${trait.name} ${state}`),
+    ...suspected.map(({strain, trait, state, orElse}) => `the strain ${[strain, ...orElse].map(({id}) => id).join(' or ')}, true for ${trait.name} ${state}`),
     ...plain.tests.filter(({locus}) => group.loci.includes(locus)).map(({bird, locus, pattern}) => `${bird.band}, tested ${locus.symbol} ${writePattern(pattern, locus)}`),
     ...plain.scorings.filter(({trait}) => group.traits.includes(trait)).map(({bird, trait, scores}) => `${bird.band}, scored ${[...new Set(scores.map(({value}) => String(value)))].join(' and ')} in ${trait.name}`),
     ...unlikelyTests(findings, group).map(({bird, locus, written}) => `${bird.band}, tested ${locus.symbol} ${written}`), ...looks,

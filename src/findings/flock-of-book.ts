@@ -1,6 +1,6 @@
 import type {Flock, HeritableTrait, Reading} from '../heredity/flock.ts'
 import {alleleShares} from '../logbook/allele-shares.ts'
-import type {Logbook, Parentage, Strain, Tally, Trait} from '../logbook/book.ts'
+import type {Locus, Logbook, Parentage, Strain, Tally, Trait} from '../logbook/book.ts'
 import {lookRulesOf} from '../logbook/look-rules-of.ts'
 import type {Animal} from '../pedigree/pedigree.ts'
 import type {Chick} from './ladder-chicks.ts'
@@ -15,6 +15,8 @@ export interface Otherwise {
   readonly instead?: ReadonlyMap<number, Animal>
   /** what a test would have said */
   readonly tested?: Flock['tested']
+  /** a strain that may have other alleles at these loci than its record lets it have: half as that has it, half all alike */
+  readonly loosened?: {readonly strain: Strain; readonly loci: readonly Locus[]}
   /** share of scores that may be wrong in ways no record states, 0 to 1; 0 where it is not said */
   readonly doubt?: number
 }
@@ -40,8 +42,12 @@ export function flockOfBook(book: Logbook, {pedigree, baseOf, numberOf}: Pedigre
     }
     return null
   }
+  const sharesOf = (strain: Strain, locus: Locus): readonly number[] => {
+    const {shares} = alleleShares(strain, locus), {loosened} = otherwise
+    return loosened?.strain === strain && loosened.loci.includes(locus) ? shares.map(share => share / 2 + 0.5 / shares.length) : shares
+  }
   const alike = loci.map(({alleles}) => alleles.map(() => 1 / alleles.length))
-  const shares = new Map<Strain | null, readonly (readonly number[])[]>([[null, alike], ...book.strains.map(strain => [strain, loci.map(locus => alleleShares(strain, locus).shares)] as const)])
+  const shares = new Map<Strain | null, readonly (readonly number[])[]>([[null, alike], ...book.strains.map(strain => [strain, loci.map(locus => sharesOf(strain, locus))] as const)])
   const heritable = traits.flatMap((trait): {trait: Trait; is: HeritableTrait}[] => {
     const look = lookRulesOf(trait, loci)
     return look ? [{trait, is: {look, misscoring: misscoringRows(trait, otherwise.doubt)}}] : []

@@ -14,7 +14,7 @@ import type {Chick} from './ladder-chicks.ts'
 import type {LikeliestParent} from './likeliest-sire.ts'
 import type {LocusGroup} from './locus-groups.ts'
 import type {Findings} from './study.ts'
-import {suspectedStrains} from './suspected-strains.ts'
+import {comesOf, suspectedStrains, type SuspectedStrain} from './suspected-strains.ts'
 
 /** A score that is wrong with a smaller chance is listed on the site, and no warning. */
 const WARNED_FROM = 0.5
@@ -30,8 +30,8 @@ const WAS_ALL_BUT_SURE = 0.8, IS_UNLIKELY = 0.05
  * contradicts another is at the bottom of it, linking has said so already, and nothing more is said.
  */
 export function heredityWarnings(findings: Pick<Findings, 'book' | 'heredity' | 'pedigree' | 'impossibleFamilies' | 'likeliestSires'>): readonly Slip[] {
-  const plain = plainContradictions(findings.book), {groups} = findings.heredity, suspected = suspectedStrains(findings.book, findings.impossibleFamilies, WARNED_FROM)
-  const covers = (chick: Chick, trait: Trait): boolean => plain.covers(chick, trait) || suspected.some(each => each.trait === trait && (chick.shares.get(each.strain) ?? 0) > 0)
+  const plain = plainContradictions(findings.book), {groups} = findings.heredity, suspected = suspectedStrains(findings, WARNED_FROM)
+  const covers = (chick: Chick, trait: Trait): boolean => plain.covers(chick, trait) || suspected.some(each => comesOf(each, chick, trait))
   const disputed = disputedScorings(findings, WARNED_FROM), isDisputed = (chick: Chick, trait: Trait): boolean => disputed.some(each => each.bird === chick && each.trait === trait)
   const tests = groups.flatMap(group => unlikelyTests(findings, group).map(test => ({...test, group})))
   const families = findings.impossibleFamilies.map(doubted => ({...doubted, doubts: doubted.doubts.filter(({trait}) => !covers(doubted.chick, trait) && !isDisputed(doubted.chick, trait) && !tests.some(({bird, locus}) => bird === doubted.chick && trait.loci.includes(locus)))}))
@@ -39,7 +39,7 @@ export function heredityWarnings(findings: Pick<Findings, 'book' | 'heredity' | 
   const isTold = (group: LocusGroup): boolean => plainlyAt(plain, group) || suspected.some(({trait}) => group.traits.includes(trait)) || tests.some(test => test.group === group) || families.some(({doubted, warnings}) => warnings.length > 0 && doubted.doubts.some(({trait}) => group.traits.includes(trait)))
   return [
     ...tests.map(warningOfTest),
-    ...suspected.map(({strain, trait, state, chicks}) => chicksContradict(strain, trait, state, chicks.reduce((sum, {count}) => sum + count, 0), chicks.slice(0, LISTED).map(chick => ({at: chick.at, note: `${chickWords(chick)}, ${String(chick.looks.get(trait)?.counted?.value ?? '')}, stands here`})))),
+    ...suspected.map(warningOfStrain),
     ...disputed.filter(({bird, trait}) => !covers(bird, trait)).map(scoringsDisputed),
     ...families.flatMap(({warnings}) => warnings),
     ...groups.filter(group => !isTold(group)).flatMap(group => oneOfThese(findings, group)),
@@ -52,6 +52,14 @@ function oneOfThese(findings: Pick<Findings, 'book' | 'heredity' | 'pedigree'>, 
   const doubts = likeliestWrong(findings, group), [first, ...others] = doubts
   if (first) return [contraryLooks(first.score.at, group.loci.map(({symbol}) => symbol), doubts.map(doubt => ({look: lookWords(doubt), wrong: doubt.wrong})), others.map(doubt => ({at: doubt.score.at, note: `${lookWords(doubt)}, stands here`})))]
   return unlikelyTests(findings, group, 1 - NAMED_FROM).toSorted((a, b) => a.chance - b.chance).slice(0, 1).map(warningOfTest)
+}
+
+function warningOfStrain({strain, trait, state, chicks, all, orElse}: SuspectedStrain): Slip {
+  const count = chicks.reduce((sum, chick) => sum + chick.count, 0)
+  return chicksContradict(strain, trait, state, {count, all, orElse: orElse.map(({id}) => id)}, [
+    ...chicks.slice(0, LISTED).map(chick => ({at: chick.at, note: `${chickWords(chick)}, ${String(chick.looks.get(trait)?.counted?.value ?? '')}, stands here`})),
+    ...orElse.map(({id, at}) => ({at: inside(at, 'true-for', trait.id), note: `what ${id} is true for stands here`})),
+  ])
 }
 
 const warningOfTest = ({bird, locus, written, chance}: UnlikelyTest): Slip => testUnlikely(testSpot(bird, locus), bird.band, locus, written, chance)
