@@ -1,12 +1,14 @@
 /** `pinfeather figures test-mating`: which bird, which allele, which mate, and how many clean chicks clear it. */
 import {testMatingTable} from '../findings/heredity-figures.ts'
 import type {FiguresTable} from '../findings/figures.ts'
+import {WORTH_A_LOSS} from '../findings/mating-forecast.ts'
 import type {Findings} from '../findings/study.ts'
 import {testMatingPlan, type TestMatingPlan} from '../findings/test-mating-plan.ts'
 import {unwantedInBook, type UnwantedAlleles} from '../findings/unwanted-alleles.ts'
 import type {Among} from '../findings/chick-scores.ts'
 import type {Bird, Locus, Logbook} from '../logbook/book.ts'
 import {chance} from '../pages/chance-words.ts'
+import {burdenWords} from '../pages/harm-words.ts'
 import {listWords, sentence} from '../pages/numbers.ts'
 import {amongWords, mateWords, ordinaryWords} from '../pages/test-mate-words.ts'
 import {near, orNear} from '../records/near.ts'
@@ -51,10 +53,18 @@ export function testMatingAnswer(question: TestMatingQuestion, findings: Finding
     table: testMatingTable(plan), locus,
     warnings: [
       ...(stated && stated.says !== '' ? [stated.says] : []),
-      ...(plan.lost > 0 ? [`Of the eggs of this pair ${chance(plan.lost)} would never hatch, by what is known of it. ${sentence(ordinaryWords('lethal'))}`] : advice.kind === 'ordinary' ? [sentence(ordinaryWords(advice.because))] : []),
+      ...(plan.lost >= WORTH_A_LOSS ? [`Of the eggs of this pair ${chance(plan.lost)} would never hatch, by what is known of it. ${sentence(ordinaryWords('lethal'))}`] : advice.kind === 'ordinary' && advice.because === 'welfare' ? [sentence(ordinaryWords(advice.because))] : []),
+      ...[bird, mate].flatMap(each => (each ? burdenCaution(each, asked, findings) : [])),
     ],
     said: saidOf(plan, name, bird, limit, among),
   }
+}
+
+/** That half the test chicks will have what kills or harms, of a bird likelier to carry it than not; and what is known of it. */
+function burdenCaution(bird: Bird, asked: UnwantedAlleles, {book, pairHarm}: Findings): readonly string[] {
+  const burdens = pairHarm.burdensOf(bird).filter(({locus, allele, carries, ifScored}) => (ifScored || carries > 0.5) && !(locus === asked.locus && asked.unwanted.includes(allele)))
+  const known = [...new Set(burdens.flatMap(({locus}) => book.loci.get(locus.symbol)?.known?.cautions ?? []).filter(({about}) => about !== 'breeding').map(({says}) => says))]
+  return burdens.length === 0 ? [] : [`${bird.band} ${burdenWords(burdens)}, and half of its test chicks can be expected to have it too: take the chicks it has anyway, or its DNA, rather than hatch more.${known.length === 0 ? '' : ` ${known.join(' ')}`}`]
 }
 
 /** What counts against the bird, and whether any number clears it. */

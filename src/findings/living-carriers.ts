@@ -2,14 +2,14 @@ import type {Bird, Trait} from '../logbook/book.ts'
 import type {Census} from './census.ts'
 import {countedValue} from './counted-value.ts'
 import type {Heredity} from './heredity.ts'
+import {alwaysHas} from './look-tells.ts'
 import {unwantedInBook, type AllelesOfBook, type UnwantedAlleles} from './unwanted-alleles.ts'
-import {looksRight} from './wanted-look.ts'
 
 /** Living birds and one locus with unwanted alleles. */
 export interface LivingCarriers extends UnwantedAlleles {
   /** those that may carry one and were not seen to show it, the likeliest first */
   readonly birds: readonly LivingCarrier[]
-  /** those that were scored with a look that is not wanted: they hide nothing */
+  /** those scored with a look that no bird has without one: they hide nothing */
   readonly showing: readonly Bird[]
   readonly exact: boolean
 }
@@ -33,9 +33,13 @@ export function livingCarriers(traits: readonly Trait[], {alive, breeders}: Cens
   const breeding = new Set(breeders), birds = alive.filter(bird => bird.step.kind !== 'strain')
   return traits.flatMap(trait => unwantedInBook(trait, alleles)).map((asked): LivingCarriers => {
     const {trait, locus, unwanted} = asked
+    const told = new Map<string, boolean>()
     const showing = birds.filter(bird => {
-      const value = countedValue(bird, trait)
-      return value !== null && looksRight(trait, bird.sex, value) === false
+      const value = countedValue(bird, trait), key = `${String(value)}\n${bird.sex}`
+      if (typeof value !== 'string') return false
+      const shows = told.get(key) ?? alwaysHas(trait, value, bird.sex, locus, unwanted)
+      told.set(key, shows)
+      return shows
     })
     const found = birds.filter(bird => !showing.includes(bird)).map(bird => ({bird, of: heredity.of(bird, locus)}))
     return {

@@ -24,10 +24,9 @@ export interface LookTells {
 export function lookTells(trait: Trait, state: string, sex: Sex, locus: Locus): LookTells | null {
   const rules = lookRulesOf(trait), place = trait.loci.indexOf(locus), number = trait.states.indexOf(state)
   if (!rules || place < 0 || number < 0) return null
-  const sexes: readonly Told[] = sex === 'unknown' ? (rules.seenIn === null ? ['male', 'female'] : [rules.seenIn]) : [sex]
   const may = new Set<number>()
   let must: Set<number> | null = null, only: number | null = null, alone = true
-  for (const told of sexes) {
+  for (const told of sexesOf(sex, rules.seenIn)) {
     const all = toldApart(rules, trait.loci, told, place)
     if (!all) return null
     for (const genotype of all) {
@@ -43,5 +42,21 @@ export function lookTells(trait: Trait, state: string, sex: Sex, locus: Locus): 
   }
   return must === null ? null : {may, must, only: alone ? only : null}
 }
+
+/**
+ * Is this look never seen on a bird that has none of these alleles? Then a bird of it shows that it has one: single shows `p+`, but rose shows no `r+`.
+ *
+ * @returns false too where `lookTells` can tell nothing
+ */
+export function alwaysHas(trait: Trait, state: string, sex: Sex, locus: Locus, alleles: readonly number[]): boolean {
+  const without = lookTells(trait, state, sex, locus), rules = lookRulesOf(trait), place = trait.loci.indexOf(locus), number = trait.states.indexOf(state)
+  if (!without || !rules) return false
+  return sexesOf(sex, rules.seenIn).every(told => (toldApart(rules, trait.loci, told, place) ?? []).every(genotype => {
+    const {states, unsaid} = lookOf(rules, genotype, told)
+    return ((states[number] ?? 0) === 0 && unsaid === 0) || genotype[place]?.some(allele => allele !== null && alleles.includes(allele)) === true
+  }))
+}
+
+const sexesOf = (sex: Sex, seenIn: Told | null): readonly Told[] => (sex !== 'unknown' ? [sex] : seenIn === null ? ['male', 'female'] : [seenIn])
 
 const common = (some: ReadonlySet<number>, others: ReadonlySet<number>): Set<number> => new Set([...some].filter(each => others.has(each)))

@@ -4,7 +4,7 @@ import type {LivingCarriers} from '../findings/living-carriers.ts'
 import type {Findings} from '../findings/study.ts'
 import type {ThrowBacks} from '../findings/throw-backs.ts'
 import type {UnwantedAlleles} from '../findings/unwanted-alleles.ts'
-import type {Trait} from '../logbook/book.ts'
+import type {Bird, Trait} from '../logbook/book.ts'
 import {AS_GOOD_AS, chance} from './chance-words.ts'
 import {birdPath} from './links.ts'
 import {figured, listWords, NOTHING, rounded, sentence} from './numbers.ts'
@@ -87,9 +87,10 @@ function carriersTable(carriers: LivingCarriers, findings: Findings, fixation: F
   }
 }
 
-/** The mate, the chicks to look at and their number, for the likeliest bird that can be tested; or that no bird is to be mated for it. */
-function testWords(carriers: LivingCarriers, {testMates, book}: Findings): string {
-  const {locus} = carriers, open = carriers.birds.filter(({carries}) => carries <= AS_GOOD_AS)
+/** The mate, the chicks to look at and their number, for the likeliest bird that can be tested and carries nothing that kills or harms; or that no bird is to be mated for it. */
+function testWords(carriers: LivingCarriers, {testMates, book, pairHarm}: Findings): string {
+  const {locus} = carriers, isBurdened = (bird: Bird): boolean => pairHarm.burdensOf(bird).some(burden => burden.locus !== locus)
+  const open = carriers.birds.filter(({carries, bird}) => carries <= AS_GOOD_AS && !isBurdened(bird))
   for (const {bird} of open) {
     const advice = testMates.of(carriers, bird.sex), clearing = testMates.clearing(carriers, bird), chicks = clearing?.chicks ?? null
     if (advice.kind === 'ordinary') return `At ${locus.symbol} ${ordinaryWords(advice.because)}`

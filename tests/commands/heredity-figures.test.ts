@@ -30,6 +30,8 @@ const many = written('heredity-figures', {...STRAINS, ...BIRDS, 'traits/comb.md'
 const doubtful = written('heredity-figures-doubtful', {...STRAINS, 'traits/comb.md': COMB, 'birds/C.md': founder('C', 'male', 'comb: pea\n'), 'birds/D.md': founder('D', 'female', 'comb: pea\n')})
 const short = written('heredity-figures-short', {...STRAINS, 'traits/legs.md': LEGS.replace('loci:', 'target: long\nloci:'), 'birds/A.md': founder('A', 'male', 'tested: {Cp: Cp/cp+}\n'), 'birds/B.md': founder('B', 'female', 'tested: {Cp: cp+/cp+}\n'),
   'birds/X.md': '---\nband: X\nsex: male\nsire: A\ndam: B\nhatched: 2023-04-01\n---\n'})
+const burdened = written('heredity-figures-burdened', {...STRAINS, 'traits/comb.md': COMB, 'traits/legs.md': LEGS.replace('loci:', 'target: long\nloci:'), 'birds/A.md': founder('A', 'male', 'tested: {Cp: Cp/cp+, P: P/p+}\n'), 'birds/B.md': founder('B', 'female', 'tested: {Cp: cp+/cp+, P: P/P}\n'),
+  'birds/X.md': '---\nband: X\nsex: male\nsire: A\ndam: B\nhatched: 2023-04-01\nlegs: creeper\n---\n', 'birds/Y.md': '---\nband: Y\nsex: male\nsire: A\ndam: B\nhatched: 2023-04-01\nlegs: long\n---\n'})
 const one = written('heredity-figures-one', {...STRAINS, 'traits/comb.md': COMB, 'birds/A.md': founder('A', 'male', 'comb: single\n'), 'birds/B.md': founder('B', 'female', 'comb: single\n'),
   'birds/X.md': '---\nband: X\nsex: male\nsire: A\ndam: B\nhatched: 2023-04-01\ncomb: pea\n---\n'})
 const ONES = 'alleles: {R: {R: 50%, r+: 50%}, P: {P: 50%, p+: 50%}, Q: {Q: 50%, q+: 50%}, Po: {Po: 50%, po+: 50%}}'
@@ -129,6 +131,12 @@ describe('figures test-mating', () => {
   it('tests a cock’s Z with the series of three alleles that ships', () => {
     const {code, lines} = ask('test-mating', {bird: 'X', mate: 'Y', locus: 'S', among: 'daughters'}, {folder: dominant})
     expect([code, lines.length]).toEqual([0, 9])
+  })
+
+  it('warns of a bird that carries what kills, and of nothing where no egg is lost', () => {
+    const asked = (bird: string) => ask('test-mating', {bird, mateGenotype: 'p+/p+', locus: 'P'}, {format: 'table', folder: burdened})
+    expect(asked('X').err).toMatch(/X carries Cp, and half of its test chicks can be expected to have it too.*Chicks with two doses die/s)
+    expect(asked('Y').err).not.toMatch(/never hatch|kill|carries/)
   })
 
   it('warns where two doses kill', () => {

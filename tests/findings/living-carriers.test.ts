@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {GROUND, heredityBook} from './heredity-book.ts'
+import {GROUND, heredityBook, WALNUT} from './heredity-book.ts'
 
 /** A bird of another strain: its chicks are the new breed's. */
 const fell = (tested: string) => ({'birds/A.md': `---\nband: A\nsex: male\nstrain: fell-buff\ntested: ${tested}\n---\n`})
@@ -22,5 +22,16 @@ describe('livingCarriers(traits, census, heredity)', () => {
   it('asks of a hen her one Z', () => {
     expect(carriers(['A male - -', 'B female - - tested={S:~S/-}', 'x male A B ground=silver', 'y female A B'], 'S', '{S: {S: 50%, s+: 50%}}', {'traits/ground.md': GROUND, ...fell('{S: S/s+}')}))
       .toEqual([{exact: true, showing: [], birds: [['x', 0.5], ['y', 0.5]]}])
+  })
+})
+
+describe('livingCarriers(…).showing', () => {
+  const comb = {'traits/comb.md': WALNUT}, alleles = '{P: {P: 50%, p+: 50%}, R: {R: 50%, r+: 50%}}'
+  const birds = ['A male - -', 'B female - - tested={P:~P/p+,~R:~R/r+}', 'x male A B comb=rose', 'y female A B comb=pea', 'z male A B comb=single']
+
+  it('holds at each locus those whose look cannot be without it: a rose bird shows p+ and may hide r+', () => {
+    const at = (symbol: string) => carriers(birds, symbol, alleles, {...comb, ...fell('{P: P/p+, R: R/r+}')})[0]
+    expect(at('R')).toEqual({exact: true, showing: ['y', 'z'], birds: [['x', expect.closeTo(2 / 3, 4)]]})
+    expect(at('P')).toEqual({exact: true, showing: ['x', 'z'], birds: [['y', expect.closeTo(2 / 3, 4)]]})
   })
 })
