@@ -4,11 +4,13 @@ import type {Chick} from '../findings/ladder-chicks.ts'
 import type {Candidate, LikeliestParent} from '../findings/likeliest-sire.ts'
 import type {ScoreDoubt} from '../findings/score-doubt.ts'
 import type {Findings} from '../findings/study.ts'
+import {trueForBehind} from '../findings/true-for-behind.ts'
 import type {Parent} from '../logbook/book.ts'
-import {chance} from './chance-words.ts'
+import {AS_GOOD_AS, chance} from './chance-words.ts'
 import {birdPath, DOUBTS, hatchPath} from './links.ts'
 import {counted, countWord, listWords, NOTHING, rounded, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
+import {wrongRuleWords} from './trait-segregation.ts'
 
 export interface DoubtsView {
   readonly lead: string
@@ -44,9 +46,11 @@ function recordedWords({parentage: {kind, sires, dams}}: Chick): string {
   return `By ${side(sires, 'cocks')} out of ${side(dams, 'hens')}, as written.`
 }
 
-function doubtWords({trait, score, wrong, instead, given}: ScoreDoubt): string {
+function doubtWords({chick, trait, score, wrong, instead, given}: ScoreDoubt): string {
+  const behind = wrong > AS_GOOD_AS ? trueForBehind(chick, trait, String(score.value)) : []
   const kin = given < 0.0005 ? 'hardly any bird of its family would be' : `${chance(given)} of its family would be`
-  return `${trait.name.toLowerCase()} scored ${score.value}, as ${kin}; if its parents are as written, the score is wrong with a chance of ${chance(wrong)}${instead === null ? '' : `, and it is ${instead}`}`
+  return `${trait.name.toLowerCase()} scored ${score.value}, as ${kin}; if its parents are as written, the score is wrong with a chance of ${chance(wrong)}${instead === null ? '' : `, and it is ${instead}`}${
+    behind.length === 0 ? '' : `, which rests on ${listWords(behind.map(({strain, state}) => `${strain.name} being true for ${state}`))}`}`
 }
 
 type Slip = Explanation | FurtherExplanation
@@ -67,10 +71,13 @@ function insteadOf(parents: readonly Parent[]): string {
   return parents.length === 1 && only ? `, and not ${only.bird.band}` : ''
 }
 
+/** A bird that has left cannot be looked at again, nor can a chick that never had a band. */
+const whatToLookAt = (chick: Chick): string => (chick.kind !== 'bird' ? 'the notes of its hatch' : chick.left ? 'its photographs and notes' : 'the bird again')
+
 function explanationsOf({chick, explanations, further}: DoubtedChick): string {
   const all: readonly Slip[] = [...explanations, ...further].sort((a, b) => b.share - a.share)
-  if (all.length < 2) return 'No other parent that stood near, no egg of another pen and no wrong sex would explain it, so look at the bird again.'
-  return `Were the parents in doubt too, and every slip thought alike beforehand: ${all.map(slip => slipWords(slip, chick)).join('; ')}. Look at the bird again first.`
+  if (all.length < 2) return `No other parent that stood near, no egg of another pen and no wrong sex would explain it, so look at ${whatToLookAt(chick)}.`
+  return `Were the parents in doubt too, and every slip thought alike beforehand: ${all.map(slip => slipWords(slip, chick)).join('; ')}. Look at ${whatToLookAt(chick)} first.`
 }
 
 /** Below this share of wrong scores nothing is said but here. */
@@ -83,7 +90,7 @@ const NOTE = `Two chances stand with each, and they answer two questions. How li
 function moreOf({kin, rule}: DoubtedChick): string {
   return [
     ...(kin.length === 0 ? [] : [`In doubt as well, and perhaps by the same slip: ${listWords(kin.map(nameOf))}.`]),
-    ...(rule.length === 0 ? [] : [`${sentence(counted(rule.length, 'mating'))} of its family ${rule.length === 1 ? 'strays' : 'stray'} from the ratio, so the rule may be wrong.`]),
+    ...rule.map(({trait, questions}) => `Its family strays from the ratio in ${trait.name.toLowerCase()}${questions ? `; ${wrongRuleWords(questions)}` : ''}.`),
   ].join(' ')
 }
 

@@ -112,9 +112,12 @@ function wrongParent({parents}: Questions): string {
   return `Second, a wrong parent? With ${best.bird.band} as ${best.role} (${best.cross}) these chicks would be ${best.times === null ? 'possible, which they are not as written' : `${rounded(best.times, best.times < 10 ? 1 : 0)} times as likely`}.`
 }
 
-function wrongRule({rule: {otherMatings, straying}}: Questions): string {
-  if (otherMatings === 0) return 'Third, a wrong rule? There is no other mating of this cross to tell by.'
-  return `Third, a wrong rule? Of ${counted(otherMatings, 'other mating')} of this cross ${straying === 0 ? 'none strays, so the rule stands' : `${counted(straying, 'strays', 'stray')}${straying * 2 >= otherMatings ? ': look at the rule' : ''}`}.`
+const wrongRule = (questions: Questions): string => `Third, a wrong rule? ${sentence(wrongRuleWords(questions))}.`
+
+/** Is the rule in doubt? `of five other matings of this cross none strays, so the rule stands`: one answer for every page. */
+export function wrongRuleWords({rule: {otherMatings, straying}}: Pick<Questions, 'rule'>): string {
+  if (otherMatings === 0) return 'there is no other mating of this cross to tell by'
+  return `of ${counted(otherMatings, 'other mating')} of this cross ${straying === 0 ? 'none strays, so the rule stands' : `${counted(straying, 'strays', 'stray')}${straying * 2 >= otherMatings ? ': look at the rule' : ''}`}`
 }
 
 /** A way to the bird, for tables of them. */

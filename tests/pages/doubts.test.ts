@@ -2,6 +2,7 @@ import {readFileSync} from 'node:fs'
 import {describe, expect, it} from 'vitest'
 import {doubtsPage, hasDoubts, type DoubtsView} from '../../src/pages/doubts.ts'
 import {siteFrame} from '../../src/pages/site-frame.ts'
+import {traitSegregation, wrongRuleWords} from '../../src/pages/trait-segregation.ts'
 import {COMB, GROUND, heredityBook} from '../findings/heredity-book.ts'
 
 const withError = (trait: string) => trait.replace('required: yes\n', 'required: yes\nmisscoring: 1%\n')
@@ -40,6 +41,28 @@ describe('doubtsPage(findings)', () => {
     expect(note).toMatch(/they answer two questions/)
     const from = /WARNED_FROM = (0\.\d+)/.exec(readFileSync(new URL('../../src/findings/heredity-warnings.ts', import.meta.url), 'utf8'))?.[1]
     expect(note).toContain(`wrong with 20% or more and that 5% of its family at most would be scored so; the check of the records (inspect) warns of it from ${Number(from) * 100}% on`)
+  })
+
+  it('sends to photographs and notes where the bird has left', () => {
+    const lines = ['A male - - comb=single', 'B female - - comb=single', ...[1, 2, 3, 4].map(number => `c${number} male A B comb=single`), 'x male A B comb=pea left=2023-12-01~culled']
+    expect(viewOf(lines).chicks[0]?.explanations).toMatch(/so look at its photographs and notes\.$/)
+  })
+
+  it('names the strain whose true-breeding look makes a score impossible', () => {
+    const files = {'strains/holm-white.md': '---\nname: Holm White\nrole: recurrent\ntrue-for: {comb: single}\n---\n'}
+    expect(viewOf(['A male - -', 'B female - -', 'x male A B comb=pea'], {...files, 'traits/comb.md': COMB}).chicks[0]?.says).toMatch(/a chance of (100|over 99\.9)%, and it is single, which rests on Holm White being true for single\.$/)
+  })
+
+  it('says of the rule what the page of the trait says', () => {
+    const bred = (sire: string, dam: string, looks: readonly string[]) => looks.map((look, number) => `${sire}${dam}${number} male ${sire} ${dam} comb=${look}`), single = ['single', 'single', 'single', 'single', 'single']
+    const {findings} = heredityBook([...['A male', 'B female'].map(bird => `${bird} - - tested={P:~p+/p+}`),
+      ...bred('A', 'B', ['pea', 'pea', ...single])], ALLELES, {'traits/comb.md': withError(COMB)})
+    const [trait] = findings.book.traits, {chicks} = doubtsPage(findings).view as DoubtsView
+    const third = trait && traitSegregation(trait, findings)?.questions[0]?.asks[2]
+    expect(third).toBe('Third, a wrong rule? There is no other mating of this cross to tell by.')
+    expect(chicks[0]?.more).toMatch(/ Its family strays from the ratio in comb; there is no other mating of this cross to tell by\.$/)
+    const asked = (straying: number) => wrongRuleWords({rule: {otherMatings: 5, straying}})
+    expect([0, 1, 3].map(asked)).toEqual(['of five other matings of this cross none strays, so the rule stands', 'of five other matings of this cross one strays', 'of five other matings of this cross three stray: look at the rule'])
   })
 
   it('stands in the list of all pages', () => {
