@@ -24,7 +24,8 @@ export type Why =
   /** its look is set against its kin: `kin` is the chance of a genotype of this look, had nobody looked at it */
   | {readonly kind: 'look'; readonly looks: readonly OwnLook[]; readonly kin: number}
   /** one piece of evidence makes the chance what it is */
-  | {readonly kind: 'told'; readonly asked: HiddenAllele; readonly evidence: Evidence}
+  /** … but for what its own look, were it wrong, leaves open: `look` */
+  | {readonly kind: 'told'; readonly asked: HiddenAllele; readonly evidence: Evidence; readonly look: OwnLook | null}
   /** its parents, or its strain, make it `alone`, to which its own look is added where that speaks against the allele; and the pull makes it what is shown */
   | {readonly kind: 'alone'; readonly asked: HiddenAllele; readonly alone: number | null; readonly against: OwnLook | null; readonly pull: Pull | null}
 
@@ -50,7 +51,7 @@ export function whyHidden(bird: Bird, at: EvidenceAtLocus, heredity: Heredity, {
   const asked = at.open.findLast(({probability}) => probability >= NOTICED) ?? excluded
   if (!asked) return null
   const told = asked.evidence.find(evidence => tellsAll(evidence, asked.probability))
-  if (told) return {kind: 'told', asked, evidence: told}
+  if (told) return {kind: 'told', asked, evidence: told, look: lookBehind()}
   const {alone, pull} = explained(bird, locus, asked.allele, asked.probability), isAgainst = asked === excluded
   const shownSeldom = pull === null && !isAgainst && looks.length > 0 ? leftByLook(asked.allele) : null
   if (shownSeldom !== null && Math.abs(shownSeldom - asked.probability) > AS_GOOD) return {kind: 'alone', asked, alone: shownSeldom, against: null, pull: {kind: 'look', looks: looks.map(({state}) => state)}}
@@ -60,6 +61,12 @@ export function whyHidden(bird: Bird, at: EvidenceAtLocus, heredity: Heredity, {
   function leftByLook(allele: number): number | null {
     const fit = byParentsOnly(bird, locus)?.filter(({is}) => isFitting(is)) ?? [], whole = fit.reduce((sum, {probability}) => sum + probability, 0)
     return whole > 0 ? hasAllele(fit, allele) / whole : null
+  }
+
+  /** A look that says the rest, where most of what the likeliest genotype leaves is what only a wrong score allows. */
+  function lookBehind(): OwnLook | null {
+    const left = 1 - (genotypes[0]?.probability ?? 1)
+    return left >= NOTICED && 1 - fitting > left / 2 ? looks.find(({passes}) => passes?.stated) ?? null : null
   }
 
   function tellsAll(evidence: Evidence, shown: number): boolean {

@@ -24,7 +24,7 @@ function whyWords(why: Why, bird: Bird, at: HiddenAtLocus, findings: Findings): 
   switch (why.kind) {
     case 'sex': return `its sex decides: a cock is ${writeGenotype(why.cock, at.locus)}, a hen ${writeGenotype(why.hen, at.locus)}`
     case 'look': return `${listWords(why.looks.map(scoredWords))}; by ${HIS[bird.sex]} kin alone ${listWords(why.looks.map(({state}) => state))} would be ${chance(why.kin)}, and ${misreadWords(why.looks)}`
-    case 'told': return toldWords(why.evidence, why.asked, bird, at)
+    case 'told': return `${toldWords(why.evidence, why.asked, bird, at)}${why.look === null ? '' : `; ${againstWords(why.look)}`}`
     case 'alone': return aloneWords(why, bird, at, findings)
   }
 }
@@ -68,7 +68,7 @@ function pullWords(pull: Pull, alone: number | null, asked: HiddenAllele, bird: 
   const his = HIS[bird.sex], lifts = alone === null || asked.probability > alone, way = lifts ? 'for it' : 'against it'
   switch (pull.kind) {
     case 'chicks': return chicksWords(pull, alone, asked, bird, at)
-    case 'descendants': return countWords(pull.chicks, lifts, asked, at, ` of ${his} chicks`) ?? `what came of ${his} chicks speaks ${way}`
+    case 'descendants': return countWords(pull.chicks, lifts, asked, at, '', 'grandchick') ?? `what came of ${his} chicks speaks ${way}`
     case 'linked': return `${bird.sex === 'male' ? 'he' : bird.sex === 'female' ? 'she' : 'it'} is ${listWords(pull.looks.map(({state}) => state))}, and ${listWords([...new Set(pull.looks.flatMap(({loci}) => loci.map(({symbol}) => symbol)))])} lies near ${at.locus.symbol}`
     case 'look': return pull.looks.length === 0 ? `${his} own look speaks ${way}` : `scored ${listWords(pull.looks)}, as birds with it are ${lifts ? 'more often' : 'more seldom'}`
     case 'kin': return `all ${his} kin taken together speak ${way}`
@@ -91,11 +91,11 @@ function afterClean(before: number, {each, chicks}: Extract<Evidence, {kind: 'ch
 }
 
 /** `2 of 14 chicks that may be hers are yellow`; null where no look shows the allele alone, or it does not speak that way */
-function countWords(chicks: readonly Chick[], lifts: boolean, {allele}: HiddenAllele, {alone}: HiddenAtLocus, of: string): string | null {
+function countWords(chicks: readonly Chick[], lifts: boolean, {allele}: HiddenAllele, {alone}: HiddenAtLocus, of: string, called = 'chick'): string | null {
   for (const {trait, state} of alone(allele)) {
     const scored = chicks.filter(chick => trait.states.includes(String(countedValue(chick, trait)))), number = (some: readonly Chick[]): number => some.reduce((sum, {count}) => sum + count, 0)
     const all = number(scored), shown = number(scored.filter(chick => countedValue(chick, trait) === state))
-    if (all > 0 && (shown > 0 || !lifts)) return `${!lifts && shown > 0 && all > 1 ? 'only ' : ''}${ofThem(shown, all, of)} ${state}`
+    if (all > 0 && (shown > 0 || !lifts)) return `${!lifts && shown > 0 && all > 1 ? 'only ' : ''}${ofThem(shown, all, of, called)} ${state}`
   }
   return null
 }
@@ -109,9 +109,9 @@ function threwWords({chicks: [chick], count, state, believed}: Extract<Evidence,
 }
 
 /** `none of 9 chicks of hers is`, `the one chick by pea 24-001 is not` */
-function ofThem(shown: number, all: number, of: string): string {
-  if (all === 1) return `the one chick${of} is${shown === 0 ? ' not' : ''}`
-  return `${shown === 0 ? 'none' : shown} of ${all} chicks${of} ${shown < 2 ? 'is' : 'are'}`
+function ofThem(shown: number, all: number, of: string, called = 'chick'): string {
+  if (all === 1) return `the one ${called}${of} is${shown === 0 ? ' not' : ''}`
+  return `${shown === 0 ? 'none' : shown} of ${all} ${called}s${of} ${shown < 2 ? 'is' : 'are'}`
 }
 
 function cleanWords({chicks, shown, mates, mateLook, genotype, state}: Extract<Evidence, {kind: 'chicks'}>): string {

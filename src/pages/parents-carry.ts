@@ -3,12 +3,14 @@ import type {Heredity} from '../findings/heredity.ts'
 import type {Locus} from '../heredity/locus.ts'
 import type {Bird, Parent} from '../logbook/book.ts'
 import {AS_GOOD_AS, chance} from './chance-words.ts'
-import {percent, percentSign} from './numbers.ts'
+import {listWords, percent, percentSign} from './numbers.ts'
 
 /** A parent counts as sure from this chance on. */
 const SURE_PARENT = 1 - 1e-12
 /** A chance below this is none, and one to have the allele twice below the second is not worth a word. */
 const NONE = 0.0005, TWICE = 0.05
+/** Of possible parents that have nothing else so many are named. */
+const MOST_NAMED = 3
 
 interface Carries {
   /** of having it at all, and of having nothing else */
@@ -38,6 +40,7 @@ function sideWords(name: 'sire' | 'dam', parents: readonly Parent[], chances: re
   if (high < NONE) return `${who} ${one ? 'is' : 'are'} without ${allele}`
   if (chances.every(each => each.only > AS_GOOD_AS)) return `${who} ${one ? 'has' : 'have'} only ${allele === 'it' ? 'that' : allele}`
   const carries = `${who} ${one ? 'carries' : 'carry'} ${allele}`, twice = Math.max(...chances.map(each => each.only))
-  const twiceWords = twice < TWICE ? '' : one ? `, twice with ${chance(twice)}` : `, twice with up to ${chance(twice)}`
+  const pure = parents.filter((_, place) => (chances[place]?.only ?? 0) > AS_GOOD_AS).map(({bird}) => bird.band)
+  const twiceWords = twice < TWICE ? '' : one ? `, twice with ${chance(twice)}` : pure.length > 0 ? `, ${pure.length > MOST_NAMED ? `${pure.length} of them` : listWords(pure)} twice` : `, twice with up to ${chance(twice)}`
   return `${carries}${low > AS_GOOD_AS ? '' : ` with ${percent(low) === percent(high) ? chance(high) : low < NONE ? `up to ${chance(high)}` : `${percent(low)} to ${percentSign(high)}`}`}${twiceWords}`
 }

@@ -61,6 +61,11 @@ describe('birdHides(bird, findings)', () => {
     expect(found?.[0]).toBe('Comb P/P 50.0%, P/p+ 50.0%: scored single; by her kin alone single would be 0%, and pea is scored so once in 100.')
   })
 
+  it('says beside a parent’s gift what a score may be wrong in', () => {
+    const found = hides('c', ['A male - - tested={P:~p+/p+}', 'B female - - tested={P:~P/p+}', 'c female A B comb=pea'], undefined, {'traits/comb.md': COMB.replace('required: yes', 'required: yes\nmisscoring: 1%')})
+    expect(found?.[0]).toBe('Comb P/p+ 99.0%, p+/p+ 1.0%: her sire A has only p+ to give; scored pea, as single is once in 100.')
+  })
+
   it('gives every scoring where they differ', () => {
     const files = {'traits/comb.md': COMB.replace('required: yes', 'required: yes\nmisscoring: 5%'), 'scores/x.csv': 'band,on,comb\nc,2023-06-01,single\nc,2023-07-01,single\n'}
     expect(hides('c', ['A male - - tested={P:~P/p+}', 'B female - - tested={P:~P/p+}', 'c female A B comb=pea'], undefined, files)?.[0]).toMatch(/: scored pea once and single twice; by her kin alone \w+ would be \d+\.0%, and (pea|single) is scored so once in 20\.$/)
@@ -94,7 +99,7 @@ describe('birdHides(bird, findings)', () => {
     const from = ['A male - - tested={P:~P/p+}', 'B female - - tested={P:~P/P}', 'K male - - tested={P:~P/p+}', 'M male - - tested={P:~P/P}', 'L male - - tested={P:~P/p+}']
     const maybe = [1, 2, 3, 4, 5, 6, 7, 8].map(number => `c${number} male K {h:~50%,B:~50%} comb=pea`)
     expect(hides('h', [...from, 'h female A B comb=pea', ...maybe])?.[0]).toMatch(/which makes 50\.0%; none of 8 chicks that may be hers is single, which leaves \d+\.\d%\.$/)
-    expect(hides('h', [...from, 'h female A B comb=pea', 'd female M h comb=pea', 'e male L d comb=single'])?.[0]).toMatch(/which makes 50\.0%; the one chick of her chicks is single, which lifts it to 100%\.$/)
+    expect(hides('h', [...from, 'h female A B comb=pea', 'd female M h comb=pea', 'e male L d comb=single'])?.[0]).toMatch(/which makes 50\.0%; the one grandchick is single, which lifts it to 100%\.$/)
   })
 })
 

@@ -21,6 +21,11 @@ describe('parentsWords(bird, locus, allele, his, heredity)', () => {
     expect(words(['A male - - tested={P:~P/P}', 'D male - - comb=pea', 'B female - - tested={P:~P/P}', 'c male {A:~50%,D:~50%} B'])).toBe('its possible sires carry p+ with up to 66.7%, its dam B is without it')
   })
 
+  it('names which of those that may be has nothing else', () => {
+    expect(words(['A male - - comb=single', 'D male - - tested={P:~P/p+}', 'B female - - tested={P:~P/P}', 'c male {A:~50%,D:~50%} B'])).toBe('its possible sires carry p+, A twice, its dam B is without it')
+    expect(words(['A male - -', 'D male - - tested={P:~P/p+}', 'B female - - tested={P:~P/P}', 'c male {A:~50%,D:~50%} B'])).toBe('its possible sires carry p+ with 75.0 to 100.0%, twice with up to 25.0%, its dam B is without it')
+  })
+
   it('leaves the dam out where a daughter has nothing of her', () => {
     expect(words(['A male - - tested={S:~S/s+}', 'B female - -', 'c female A B'], 'S')).toBe('its sire A carries s+')
   })
