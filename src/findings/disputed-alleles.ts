@@ -11,8 +11,10 @@ export interface DisputedAllele {
   readonly trait: Trait
   /** the look that no bird without the allele has */
   readonly state: string
-  /** what it has if the look is right, the likeliest first, summing to 1; empty where a test leaves it no such genotype */
+  /** what it has if the look is right, the likeliest first, summing to 1; empty where a test, or its parents as they are written, leave it no such genotype */
   readonly taken: readonly WrittenGenotype[]
+  /** may a bird of this look have these alleles? */
+  fits(is: Alleles): boolean
 }
 
 /** From this chance on a score is believed rather than doubted. */
@@ -24,8 +26,8 @@ export function disputedAllele(bird: Bird, locus: Locus, heredity: Pick<Heredity
   for (const trait of heredity.groupOf(locus).traits) {
     const state = trait.loci.includes(locus) ? countedValue(bird, trait) : null, told = typeof state === 'string' ? lookTells(trait, state, bird.sex, locus) : null
     for (const allele of told?.must ?? []) {
-      const chance = hasAllele(genotypes, allele)
-      if (chance < LIKELY && typeof state === 'string') found.push({allele, trait, state, chance, taken: givenThat(genotypes, is => is.includes(allele) && is.every(each => each === null || told?.may.has(each)))})
+      const chance = hasAllele(genotypes, allele), fits = (is: Alleles): boolean => is.includes(allele) && is.every(each => each === null || told?.may.has(each))
+      if (chance < LIKELY && typeof state === 'string') found.push({allele, trait, state, chance, taken: givenThat(genotypes, fits), fits})
     }
   }
   return found.sort((a, b) => a.chance - b.chance)[0] ?? null

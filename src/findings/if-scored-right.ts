@@ -31,7 +31,7 @@ export interface IfScoredRight extends Pick<DisputedAllele, 'trait' | 'state'> {
  *
  * The forecast goes by what is likely, and a score that its kin make doubtful hardly counts there; where the allele is one that a lethal rule names, or a caution on what is lethal or on welfare speaks of, that is
  * too little to go by. Of what both parents may have together, P(g, h), only what agrees with the score is kept and made to sum to 1, and the losses are worked from that.
- * Nothing is said where a test leaves the bird no such genotype.
+ * Where the parents as they are written leave it no such genotype they are taken to be unknown, for if the score is right they are others. Nothing is said where a test of its own leaves it none.
  */
 export function ifScoredRight(book: Logbook, heredity: Heredity, {numberOf}: PedigreeOfBook, {sire, dam}: PairAsked): readonly IfScoredRight[] {
   return heredity.groups.flatMap(group => group.loci.flatMap((locus, place) => {
@@ -39,13 +39,14 @@ export function ifScoredRight(book: Logbook, heredity: Heredity, {numberOf}: Ped
     if (grave.size === 0) return []
     return ([[sire, dam], [dam, sire]] as const).flatMap(([bird, mate]): IfScoredRight[] => {
       const disputed = disputedAllele(bird, locus, heredity)
-      return disputed && grave.has(disputed.allele) && disputed.taken.length > 0 ? [worked(group, place, locus, bird, mate, disputed)].filter(found => found !== null) : []
+      return disputed && grave.has(disputed.allele) ? [worked(group, place, locus, bird, mate, disputed)].filter(found => found !== null) : []
     })
   }))
 
-  function worked(group: LocusGroup, place: number, locus: Locus, bird: Bird, mate: Bird, {allele, trait, state, taken}: DisputedAllele): IfScoredRight | null {
-    const fits = new Set(taken.map(({is}) => is.join())), at = (genotype: readonly Alleles[]): Alleles => genotype[place] ?? [0, null]
-    const pairs = parentsTogether(heredity, group, numberOf(bird), numberOf(mate)).pairs.filter(({is: {one}}) => fits.has(at(one).join()))
+  function worked(group: LocusGroup, place: number, locus: Locus, bird: Bird, mate: Bird, {allele, trait, state, fits}: DisputedAllele): IfScoredRight | null {
+    const at = (genotype: readonly Alleles[]): Alleles => genotype[place] ?? [0, null]
+    const pairsBy = (by: Pick<Heredity, 'workedOtherwise'>) => parentsTogether(by, group, numberOf(bird), numberOf(mate)).pairs.filter(({is: {one}}) => fits(at(one)))
+    const asWritten = pairsBy(heredity), pairs = asWritten.length > 0 || bird.tested.has(locus) ? asWritten : pairsBy(ofUnknownParents(bird))
     const whole = sum(pairs, () => 1), both = pairs.filter(({is: {other}}) => at(other).includes(allele)), joint = sum(both, () => 1)
     if (whole === 0) return null
     const rules = group.traits.flatMap(each => lookRulesOf(each, group.loci) ?? []).filter(look => look.rules.some(({is}) => is === 'lethal')), {loci, linkages} = group
@@ -57,6 +58,11 @@ export function ifScoredRight(book: Logbook, heredity: Heredity, {numberOf}: Ped
       // those that die have the allele, or died of another that the forecast tells of
       having: lost >= 1 ? 0 : Math.max(0, (germs - lost) / (1 - lost)),
     }
+  }
+
+  function ofUnknownParents(bird: Bird): Pick<Heredity, 'workedOtherwise'> {
+    const instead = new Map([[numberOf(bird), {sex: bird.sex, base: null, matings: []}]])
+    return {workedOtherwise: (group, otherwise, ...more) => heredity.workedOtherwise(group, {...otherwise, instead}, ...more)}
   }
 }
 

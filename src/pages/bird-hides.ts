@@ -1,4 +1,6 @@
 /** What a bird may hide: at each locus that is open, or where one allele covers another, every genotype with its chance, and the reason in one sentence. */
+import {writeGenotype} from '../heredity/genotype-notation.ts'
+import type {Alleles} from '../heredity/locus.ts'
 import {disputedAllele, type DisputedAllele} from '../findings/disputed-alleles.ts'
 import type {HiddenAtLocus} from '../findings/hidden-alleles.ts'
 import type {Findings} from '../findings/study.ts'
@@ -38,10 +40,16 @@ export function birdHides(bird: Bird, findings: Findings): BirdHides | null {
 }
 
 /** A score is never passed over: `if his parents are as written; he was scored short: were that right, Cp/cp+.` */
-function disputedWords({sex, parentage, tested}: Bird, {locus}: HiddenAtLocus, {allele, state, taken}: DisputedAllele): string {
+function disputedWords({sex, parentage, tested}: Bird, {locus}: HiddenAtLocus, {allele, state, taken, fits}: DisputedAllele): string {
   const he = pronoun(sex), his = HIS[sex], [only] = taken
   return `${tested.has(locus) ? `if ${his} test is right` : `if ${his} ${parentage.kind === 'founder' ? 'strain is' : 'parents are'} as written`}; ${he} was scored ${state}: were that right, ${
-    !only ? `${he} would have ${locus.alleles[allele] ?? ''}` : only.probability > AS_GOOD_AS ? only.written : genotypeChances(taken)}.`
+    !only ? withoutTaken() : only.probability > AS_GOOD_AS ? only.written : genotypeChances(taken)}.`
+
+  /** Where its parents leave it no such genotype: the one there is of the look, or that it has the allele. */
+  function withoutTaken(): string {
+    const single = locus.on === 'Z' && sex === 'female', others = locus.alleles.flatMap((_, other): Alleles[] => (fits([allele, other]) ? [[allele, other]] : [])), [one] = others
+    return single ? writeGenotype([allele, null], locus) : one && others.length === 1 ? writeGenotype(one, locus) : `${he} would have ${locus.alleles[allele] ?? ''}`
+  }
 }
 
 /** The last change of any chance in the working, one in a thousand where it ended by itself. */

@@ -21,6 +21,11 @@ describe('ifScoredRight(book, heredity, pedigree, pair)', () => {
     expect(only).toMatchObject({bird: 'x', mate: 'D', mateCarries: 0, lost: null, having: expect.closeTo(0.5, 9)})
   })
 
+  it('takes the parents to be others where these leave it no such genotype', () => {
+    const tested = ['A male - - tested={Cp:~cp+/cp+}', 'B female - - tested={Cp:~cp+/cp+}', 'x male A B legs=creeper', 'D female - - tested={Cp:~Cp/cp+}']
+    expect(asked(tested, 'x', 'D')).toMatchObject([{bird: 'x', mateCarries: 1, lost: expect.closeTo(0.25, 9)}])
+  })
+
   it('gives the chance of the mate beside what is lost if it has the allele', () => {
     const [only] = asked([...KIN, 'x male A B legs=creeper', 'D female - -'], 'x', 'D')
     // by hand: of a strain with a tenth of Cp 0.18 of those that hatch, 0.99, carry

@@ -106,6 +106,11 @@ describe('birdHides(bird, findings)', () => {
 describe('birdHides of a bird whose score its kin make doubtful', () => {
   const LINES = ['A male - - tested={Cp:~cp+/cp+}', 'B female - - tested={Cp:~cp+/cp+}'], ALLELES = '{P: {P: 100%}, Cp: {Cp: 10%, cp+: 90%}}'
 
+  it('writes the one genotype of the look where its parents leave it none', () => {
+    expect(hides('c', ['A male - - tested={P:~P/P}', 'B female - - tested={P:~P/P}', 'c female A B comb=single'], undefined, {'traits/comb.md': COMB.replace('required: yes', 'required: yes\nmisscoring: 1%')})?.[0])
+      .toBe('Comb P/P 100%: if her parents are as written; she was scored single: were that right, p+/p+.')
+  })
+
   it('never calls the contrary sure, and says what it were if the score is right', () => {
     expect(hides('c', [...LINES, 'c male A B legs=creeper'], ALLELES, {'traits/legs.md': LEGS.replace('loci:', 'misscoring: 0.05%\nloci:')}))
       .toEqual(['Legs cp+/cp+ 100%: if his parents are as written; he was scored creeper: were that right, he would have Cp.', 'sure P/P', 'Worked exactly'])
