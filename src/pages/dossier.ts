@@ -10,6 +10,7 @@ import {careSentence, classSentence, hatchTable, lossTable, showLines, type Show
 import {gapSentences} from './dossier-gaps.ts'
 import {draftWords, historyView, type HistoryView} from './dossier-history.ts'
 import {birdPlates, distinctTable, papersTable, picturesWords, signers, type Signing} from './dossier-papers.ts'
+import {fixedLines} from './evidence-of-descent-words.ts'
 import {shownWords, whereShown} from './evidence-words.ts'
 import {sourcesTable} from './dossier-sources.ts'
 import {DOSSIER} from './links.ts'
@@ -25,6 +26,8 @@ interface EvidenceView {
   readonly title: string
   readonly asked: string
   readonly shown: string
+  /** of a requirement on all required traits a line for each; else empty */
+  readonly lines: readonly string[]
   /** a place in the dossier itself, or in words the page of the site */
   readonly where: {readonly text: string; readonly link: string | null} | null
   readonly waived: string | null
@@ -69,7 +72,7 @@ function evidenceViews({evidence, book}: Findings): readonly EvidenceView[] {
     const {requirement, state, shown} = item
     const {waived} = requirement
     return {
-      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: shownWords(item, book), where: whereIn(whereShown(shown)),
+      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: shownWords(item, book), lines: shown.kind === 'fixed' ? fixedLines(shown) : [], where: whereIn(whereShown(shown)),
       waived: waived ? `Waived${waived.by === null ? '' : ` by ${waived.by}`}: ${waived.because.replace(/[.]$/, '')}.` : null,
     }
   })

@@ -1,9 +1,10 @@
 /** Evidence of what the breeders carry and how closely they are bred, in words: the figure, what it rests on, and the birds in the way. */
+import type {Fixation} from '../findings/fixation.ts'
 import type {FixedAtLocus, Shown} from '../findings/evidence-shown.ts'
 import type {Bird} from '../logbook/book.ts'
 import {AS_GOOD_AS, chance} from './chance-words.ts'
 import {figured, limits, listWords, percent, percentSign} from './numbers.ts'
-import {fixationWords} from './trait-hidden.ts'
+import {fixationWords, unwantedWords} from './trait-hidden.ts'
 
 /** Birds named in one sentence. */
 const MOST_NAMED = 5
@@ -18,19 +19,35 @@ function named(birds: readonly string[], all = birds.length): string {
 
 const bands = (birds: readonly Bird[]): string => named(birds.map(({band}) => band))
 
-/** Locus by locus, the least sure first. */
-export function fixedWords({trait, asked, birds, loci}: Extract<Shown, {kind: 'fixed'}>): string {
+/** Of a requirement that names no trait, a line for each allele that is not wanted, the least sure first; empty where there is one locus, which `fixedWords` tells of. */
+export function fixedLines({trait, birds, loci}: Extract<Shown, {kind: 'fixed'}>): readonly string[] {
+  if (trait !== null || birds === 0 || loci.length < 2) return []
+  return loci.toSorted((a, b) => a.fixation.clean - b.fixation.clean).map(({fixation, scored, unscored}) => [
+    `${fixation.trait.name}: none carries ${unwantedWords(fixation)} with ${chance(fixation.clean)}`, ...inTheWayWords(fixation, 'in the way '),
+    `scored or tested ${scored} of ${birds}${unscored.length === 0 ? '' : `, neither ${bands(unscored)}`}`, ...(fixation.exact ? [] : ['approximate']), ...(fixation.slack > 0 ? ['the records contradict themselves here'] : []),
+  ].join('; '))
+}
+
+/** `In the way, with the chance to carry it: 24-003 for certain`; none where it is as good as fixed */
+function inTheWayWords({inTheWay, others, clean}: Fixation, head: string): readonly string[] {
+  const way = inTheWay.map(({bird, carries}) => `${bird.band} ${carries > AS_GOOD_AS ? 'for certain' : chance(carries)}`)
+  return way.length === 0 || clean > AS_GOOD_AS ? [] : [`${head}${named(way, way.length + others)}`]
+}
+
+/** Locus by locus, the least sure first; of several traits only how to read `fixedLines`. */
+export function fixedWords(shown: Extract<Shown, {kind: 'fixed'}>): string {
+  const {trait, asked, birds, loci} = shown, mark = `It counts as fixed from ${percent(asked).replace(/\.0$/, '')}% on.`
   if (birds === 0) return NO_BREEDER
   if (loci.length === 0) return trait === null ? 'No required trait has rules that say which genes it comes of.' : `Nothing on record says which genes ${trait.name.toLowerCase()} comes of, or which of them are not wanted.`
+  if (fixedLines(shown).length > 0) return `Each allele that is not wanted, with the chance that none of the ${figured(birds, 'living breeder')} carries it, and of those in the way the chance of each to do so. ${mark}`
   const said = loci.toSorted((a, b) => a.fixation.clean - b.fixation.clean).map(each => `${trait === null ? `${each.fixation.trait.name}: ` : ''}${atLocus(each, birds)}`)
-  return `${said.join(' ')} It counts as fixed from ${percent(asked).replace(/\.0$/, '')}% on.`
+  return `${said.join(' ')} ${mark}`
 }
 
 function atLocus({fixation, scored, unscored}: FixedAtLocus, birds: number): string {
-  const {inTheWay, others, exact} = fixation, way = inTheWay.map(({bird, carries}) => `${bird.band} ${carries > AS_GOOD_AS ? 'for certain' : chance(carries)}`)
   return [
-    fixationWords(fixation), ...(way.length === 0 || fixation.clean > AS_GOOD_AS ? [] : [`In the way, with the chance to carry it: ${named(way, way.length + others)}.`]),
-    `Scored or tested: ${scored} of ${birds}.`, ...(unscored.length === 0 ? [] : [`Neither: ${bands(unscored)}.`]), ...(exact ? [] : ['These chances are approximate.']),
+    fixationWords(fixation), ...inTheWayWords(fixation, 'In the way, with the chance to carry it: ').map(words => `${words}.`),
+    `Scored or tested: ${scored} of ${birds}.`, ...(unscored.length === 0 ? [] : [`Neither: ${bands(unscored)}.`]), ...(fixation.exact ? [] : ['These chances are approximate.']),
   ].join(' ')
 }
 

@@ -18,7 +18,7 @@ describe('the dossier', () => {
   it('puts what was asked beside what the records show, with the page it stands on', () => {
     expect(view.evidence[0]).toEqual({
       state: 'not', egg: 'egg-open', mark: 'Not yet', title: 'Years bred', asked: 'At least 5 years', waived: null,
-      shown: 'Two seasons, 2024 and 2025, with hatches in each.', where: {text: 'In the site: hatches.html', link: null},
+      shown: 'Two seasons, 2024 and 2025, with hatches in each.', lines: [], where: {text: 'In the site: hatches.html', link: null},
     })
     // Wilson's formula for 4 of 6 worked by hand: 30.0 to 90.3
     expect(view.evidence[1]).toMatchObject({state: 'met', shown: '4 of 6 (66.7%, 30.0 to 90.3) showed every required trait that they were old enough and of the sex to show, in 2025, culls counted. They come from one sire, so the interval speaks of these chicks only.'})

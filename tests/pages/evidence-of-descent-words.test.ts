@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {shownWords, whereShown} from '../../src/pages/evidence-words.ts'
-import {heredityBook} from '../findings/heredity-book.ts'
+import {fixedLines} from '../../src/pages/evidence-of-descent-words.ts'
+import {GROUND, heredityBook} from '../findings/heredity-book.ts'
 import {AROUND} from '../logbook/around.ts'
 
 const FILES = {
@@ -20,6 +21,14 @@ describe('fixedWords(shown)', () => {
       text: 'The chance that none of the 2 living breeders carries p+ is 25.0%, all taken together; about 1.0 of them is to be expected to carry it. In the way, with the chance to carry it: x 50.0% and y 50.0%. Scored or tested: 1 of 2. Neither: x. It counts as fixed from 95% on.',
       where: {text: 'Comb', link: 'traits/comb.html#may-hide'},
     })
+  })
+
+  it('gives several traits in lines, and says above how to read them', () => {
+    const {findings, book} = heredityBook(['A male - -', 'B female - - tested={P:~P/P,S:~S/-}', 'x male A B comb=pea', 'y female A B comb=pea'], '{P: {P: 50%, p+: 50%}, S: {S: 50%, s+: 50%}}',
+      {...FILES, 'birds/A.md': '---\nband: A\nsex: male\nstrain: fell-buff\ntested: {P: P/p+, S: S/S}\n---\n', 'traits/ground.md': GROUND, 'requirements.md': '---\nrequirements:\n  - {title: t, asked: a, kind: fixed}\n---\n'})
+    const [item] = findings.evidence.items, shown = item?.shown.kind === 'fixed' ? item.shown : expect.fail('not of this kind')
+    expect(fixedLines(shown)).toEqual(['Comb: none carries p+ with 25.0%; in the way x 50.0% and y 50.0%; scored or tested 2 of 2', 'Ground: none carries s+ with 100%; scored or tested 0 of 2, neither x and y'])
+    expect(item && shownWords(item, book)).toBe('Each allele that is not wanted, with the chance that none of the 2 living breeders carries it, and of those in the way the chance of each to do so. It counts as fixed from 95% on.')
   })
 
   it('says what is wanting where nothing can be worked', () => {
