@@ -69,7 +69,7 @@ function burdenCaution(bird: Bird, asked: UnwantedAlleles, {book, pairHarm}: Fin
 
 /** What counts against the bird, and whether any number clears it. */
 function saidOf({trait, shows, sexes, chicks}: TestMatingPlan, name: string, {band}: Bird, limit: number, among: Among): string {
-  const [only] = sexes, seen = among === 'all' && sexes.length === 1 ? `${only === 'male' ? 'sons' : 'daughters'}, for they alone show it` : among === 'all' ? 'chicks' : among
+  const [only] = sexes, seen = among === 'all' && sexes.length === 1 ? `${only === 'male' ? 'sons' : 'daughters'}, for they alone tell it` : among === 'all' ? 'chicks' : among
   const counts = shows.length === 0 ? '' : `Tested for ${name}. Looked at: ${seen}. Against it speaks ${trait.name.toLowerCase()} ${listWords(shows, 'or')}; misscoring and how often a carrier shows it are in the figures.\n`
   return `${counts}${chicks === null ? `No number of clean chicks of this mate brings the chance that ${band} carries ${name} down to ${limit * 100}%.\n` : ''}`
 }
@@ -83,6 +83,8 @@ function whyUntold({bird, among}: TestMatingQuestion, asked: UnwantedAlleles, {b
   if (burden) return `This mate would hide ${name}: none of its chicks could show it. ${sentence(ordinaryWords(burden.because))}`
   const other = among === 'all' ? undefined : best(undefined).find(advice => advice.kind === 'mate')
   if (other) return `The ${among} cannot show ${name} here; look at the ${amongWords(other)}.`
+  const carries = asked.unwanted.reduce((sum, allele) => sum + heredity.carries(bird, locus, allele), 0)
+  if (bird.sex === 'female' && locus.on === 'Z' && carries > 0.01 && carries < 0.99) return among === 'daughters' ? `A hen hands her daughters nothing at ${locus.symbol}, which is on the Z: look at the sons.` : `${bird.band}’s own look hides what she has at ${locus.symbol}, and the sons of this mate cannot tell it: take a cock that hides neither ${name} nor the look by another locus.`
   return bird.sex === 'female' && locus.on === 'Z' ? `A hen has one allele at ${locus.symbol}, and her own look tells it.` : `No look of the chicks tells ${name}.`
 }
 

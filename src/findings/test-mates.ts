@@ -25,6 +25,8 @@ export interface TestMate {
   readonly mates: readonly (readonly Alleles[])[]
   /** what they have at the locus asked about */
   readonly atLocus: readonly Alleles[]
+  /** what they have at other loci, where another mate would hide the look in some of the chicks */
+  readonly others: readonly {readonly locus: Locus; readonly alleles: readonly Alleles[]}[]
   /** looks of those mates, in the trait's order; none where their sex cannot show it */
   readonly looks: readonly string[]
   /** the looks alone say what the mate has at the locus, were every score right */
@@ -63,13 +65,15 @@ export const TEST_LIMIT = 0.01
 const MOST_TRIED = 100
 /** Two mates that differ by less tell alike. */
 const ALIKE = 1e-9
+/** Of a bird mixed at another locus, mates that leave a clean chick nearly the same worth. */
+const SHOWN_ALIKE = 0.05
 
 /**
  * To which mate does one put a bird, to see whether it hides an allele?
  *
  * Every mate with one allele alone at each locus of the trait is tried on a bird with one dose of the allele, by the chicks of both sexes and of each; the best
  * is that of which a clean chick is the least likely beside a bird without. So it is two doses of a recessive allele, a mate free of a dominant one, and on the Z
- * any hen, with the daughters looked at. At other loci of the group stands what all strains have, else the wild allele.
+ * any hen, with the daughters looked at; of mates that tell alike those that do not hide the look where the bird is mixed at another locus. At other loci of the group stands what all strains have, else the wild allele.
  *
  * Never advised: anything where two doses of the allele kill, or a pair that would lose eggs by a rule; nor a mate with an allele that a caution calls a burden.
  */
@@ -105,11 +109,11 @@ export function testMates(book: Logbook, heredity: Heredity, {numberOf}: Pedigre
     const standard = right ?? free[0]
     if (!rules || !standard) return {kind: 'untold'}
     /** what a mate leaves of a clean chick's worth: 1 tells nothing, 0 all */
-    const left = (mate: readonly Alleles[], allele: number, among: Among): {ratio: number; plan: TestMatingPlan | null} => {
-      const clean = genotypeOf(group, standard, isSire ? 'male' : 'female')
+    const pureBird = genotypeOf(group, standard, isSire ? 'male' : 'female')
+    const left = (mate: readonly Alleles[], allele: number, among: Among, clean = pureBird): {ratio: number; plan: TestMatingPlan | null} => {
       const carrier = clean.map((own, at): Alleles => (at === place ? [Math.min(own[0], allele), Math.max(own[0], allele)] : own))
       const plan = planOfPairs({
-        group, locus, alleles: [allele], among, trait, limit: TEST_LIMIT, isSire, exact: true, scores: scoresOf(group),
+        group, locus, alleles: [allele], among, trait, limit: TEST_LIMIT, isSire, exact: true, scores: scoresOf(group), strictly: true,
         pairs: [{is: {one: carrier, other: mate}, probability: 1 / 2}, {is: {one: clean, other: mate}, probability: 1 / 2}],
       })
       const [, once] = plan?.course ?? []
@@ -127,6 +131,17 @@ export function testMates(book: Logbook, heredity: Heredity, {numberOf}: Pedigre
     const loses = ranked.filter(({found}) => found.some(({plan}) => (plan?.lost ?? 0) > 0))
     const unharmed = ranked.filter(one => !loses.includes(one) && !(told.includes(one.each[place] ?? -1) && cautionsOf(locus, one.each[place] ?? -1, ['lethal', 'welfare'])))
     const least = Math.min(...unharmed.map(({ratio}) => ratio))
+    /** the bird mixed at one of the trait's other loci, where a mate could hide the look in half of the chicks */
+    const mixed = trait.loci.flatMap(each => (each === locus ? [] : alleles(each).map(allele => ({at: group.loci.indexOf(each), allele})))).map(({at, allele}) => pureBird.map((own, there): Alleles =>
+      (there !== at || own[1] === null ? own : [Math.min(own[0], allele), Math.max(own[0], allele)])))
+    const showing = <Of extends {readonly mate: readonly Alleles[]}>(alike: readonly Of[], among: Among): readonly Of[] => {
+      const hides = alike.map(({mate}) => mixed.reduce((sum, bird) => sum + told.reduce((part, allele) => part + left(mate, allele, among, bird).ratio, 0), 0)), fewest = Math.min(...hides)
+      return alike.filter((_, index) => (hides[index] ?? 0) <= fewest + SHOWN_ALIKE)
+    }
+    const othersOf = (all: readonly (readonly number[])[], kept: readonly (readonly number[])[], sexOfMate: Told): TestMate['others'] => group.loci.flatMap((each, at) => {
+      const own = new Set(kept.map(one => one[at] ?? 0))
+      return at === place || own.size === new Set(all.map(one => one[at])).size ? [] : [{locus: each, alleles: [...own].map((allele): Alleles => [allele, each.on === 'Z' && sexOfMate === 'female' ? null : allele])}]
+    })
     if (!(least < 1 - ALIKE)) return {kind: 'ordinary', because: loses.length > 0 ? 'lethal' : 'welfare'}
     const [best] = amongst.map(among => {
       const each = unharmed.filter(one => one.among === among && one.ratio <= least + ALIKE)
@@ -135,12 +150,12 @@ export function testMates(book: Logbook, heredity: Heredity, {numberOf}: Pedigre
       return {among, alike, any: alike.length > 1 && alike.length === tried.filter(one => one.among === among).length}
     }).filter(({alike}) => alike.length > 0).sort((a, b) => Number(b.any) - Number(a.any) || b.alike.length - a.alike.length)
     if (!best) return {kind: 'untold'}
-    const plain = best.any ? [] : best.alike.filter(({each}) => each[place] === plainOf(locus)), alike = plain.length > 0 ? plain : best.alike
+    const shown = showing(best.alike, best.among), plain = best.any ? [] : shown.filter(({each}) => each[place] === plainOf(locus)), alike = plain.length > 0 ? plain : shown
     const mildest = gentlest(alike, ({each}) => each.filter((allele, at) => (at === place ? unwanted.includes(allele) : cautionsOf(group.loci[at], allele, ['lethal', 'welfare']))).length)
     const looks = trait.states.filter((_, state) => mildest.some(({mate}) => (lookOf(rules, mate, mateSex).states[state] ?? 0) > 0.5))
     const stands = new Set(mildest.map(({each}) => each[place])), atLocus = [...new Map(mildest.flatMap(({mate}) => (mate[place] ? [[mate[place].join(), mate[place]] as const] : []))).values()]
     return {
-      kind: 'mate', alleles: told, mates: mildest.map(({mate}) => mate), atLocus, looks, any: best.any, among: best.among,
+      kind: 'mate', others: othersOf(best.alike.map(({each}) => each), shown.map(({each}) => each), mateSex), alleles: told, mates: mildest.map(({mate}) => mate), atLocus, looks, any: best.any, among: best.among,
       lookIsEnough: looks.length > 0 && looks.every(look => stands.has(lookTells(trait, look, mateSex, locus)?.only ?? -1)),
     }
   }
@@ -163,7 +178,7 @@ export function testMates(book: Logbook, heredity: Heredity, {numberOf}: Pedigre
       if (advice.kind !== 'mate' || (bird.sex === 'unknown' && group.loci.some(({on}) => on === 'Z'))) return null
       const own = found.together(number), exact = found.isExact(number, group.loci.indexOf(locus))
       const plans = advice.mates.map(mate => planOfPairs({
-        group, locus, trait, exact, alleles: advice.alleles, among: advice.among, limit: TEST_LIMIT, isSire: bird.sex === 'male', scores: scoresOf(group),
+        group, locus, trait, exact, alleles: advice.alleles, among: advice.among, limit: TEST_LIMIT, isSire: bird.sex === 'male', scores: scoresOf(group), strictly: true,
         pairs: own.map(({is, probability}) => ({is: {one: is, other: mate}, probability})),
       }))
       const chicks = plans.map(plan => plan?.chicks ?? null).reduce((most, each) => (most === null || each === null ? null : Math.max(most, each)), 0)

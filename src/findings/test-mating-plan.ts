@@ -66,7 +66,10 @@ const TOLD_UNREACHED = 20
  * dominant allele is told by its own look and a recessive one by the look of two. Penetrance, misscoring and the sexes that show the trait are in q. It is the
  * same as adding n clean chicks to the book.
  *
- * @returns null where no look of the chicks of this pair tells the allele
+ * A look that comes as often of a bird without the allele is none against it: where one sex gives it anyway, only the other is looked at. Nor does the chance ever
+ * rise with clean chicks: where more of them would only say that the pair hides the look, the course ends.
+ *
+ * @returns null where no look of the chicks of this pair tells the allele, or a clean chick tells nothing
  * @throws RangeError where bird and mate are not of two sexes, or the mate's genotype is none of the other sex
  * @see Bayes’ rule; for one locus, rightly read, and known mates `chicksToClear`
  */
@@ -85,15 +88,26 @@ export interface PairsAsked extends HiddenAsked {
   readonly isSire: boolean
   /** what the chicks of a pair are scored as, by trait and sexes looked at; kept for the next bird */
   readonly scores: Map<string, ChickScoresOf>
+  /** the chicks asked about and no others, even where the sons or the daughters alone would tell */
+  readonly strictly?: boolean
 }
 
 /** The plan of `testMatingPlan` where the chances of both birds' genotypes are at hand. */
 export function planOfPairs(given: PairsAsked): TestMatingPlan | null {
+  const found = planOf(given)
+  if (found === null || !found.misleads || given.among !== 'all') return found?.plan ?? null
+  if (given.strictly) return null
+  const [best] = (['sons', 'daughters'] as const).flatMap(among => planOf({...given, among}) ?? []).filter(({misleads}) => !misleads).sort((a, b) => (a.plan.chicks ?? Infinity) - (b.plan.chicks ?? Infinity))
+  return best?.plan ?? null
+}
+
+/** The plan, and whether a look that is to be expected anyway counts against the bird in it; null where a clean chick tells nothing. */
+function planOf(given: PairsAsked): {readonly plan: TestMatingPlan; readonly misleads: boolean} | null {
   const asked = {...given, pairs: lumped(given)}, {group, pairs, exact, locus, alleles, limit} = asked, place = group.loci.indexOf(locus)
   const isCarrier = ({one}: ParentsTogether): boolean => one[place]?.some(each => each !== null && alleles.includes(each)) === true
   const before = pairs.reduce((sum, {is, probability}) => (isCarrier(is) ? sum + probability : sum), 0)
   const traits = asked.trait ? [asked.trait] : group.traits.filter(each => each.loci.includes(locus)), [any] = traits
-  if (before === 0) return any ? {trait: any, shows: [], sexes: [], chicks: 0, exact, lost: 0, course: [{chicks: 0, carrier: 0, missed: null}]} : null
+  if (before === 0) return any ? {misleads: false, plan: {trait: any, shows: [], sexes: [], chicks: 0, exact, lost: 0, course: [{chicks: 0, carrier: 0, missed: null}]}} : null
   const [told] = traits.map(trait => tellingLooks(trait, asked, isCarrier)).filter(({tells}) => tells > LEAST * before).sort((a, b) => b.tells - a.tells)
   if (!told) return null
 
@@ -104,14 +118,32 @@ export function planOfPairs(given: PairsAsked): TestMatingPlan | null {
     // where no bird gives so many clean chicks the last of the chances is what it was
     return {chicks, carrier: carrier + free === 0 ? 1 : carrier / (carrier + free), missed: carrier / before}
   }
-  const chicks = smallestCount(count => after(count).carrier <= limit * (1 + 1e-12))
-  const rows = Math.min(chicks ?? TOLD_UNREACHED, TOLD_AT_MOST), {trait, shows, scoresOf, pairOf} = told
-  return {
+  const reached = smallestCount(count => after(count).carrier <= limit * (1 + 1e-12)), end = turn(count => after(count).carrier, reached ?? TOLD_AT_MOST)
+  if (end === 0 && reached !== 0) return null
+  const chicks = end === null || (reached !== null && reached <= end) ? reached : first(count => after(count).carrier <= limit * (1 + 1e-12), end)
+  const rows = Math.min(chicks ?? Math.min(end ?? TOLD_UNREACHED, TOLD_UNREACHED), TOLD_AT_MOST), {trait, shows, scoresOf, pairOf} = told
+  return {misleads: end !== null || comesAnyway(told, asked, isCarrier), plan: {
     trait, chicks, exact, shows: shows.map(state => trait.states[state] ?? ''),
     sexes: sexesOf(asked.among).filter(sex => trait.seenIn === null || trait.seenIn === sex),
     lost: pairs.reduce((sum, {is, probability}) => sum + probability * scoresOf(pairOf(is)).lost, 0),
     course: [...Array.from({length: rows + 1}, (_, count) => after(count)), ...(chicks !== null && chicks > rows ? [after(chicks)] : [])],
+  }}
+}
+
+/** After how many clean chicks the chance would rise with one more; null where it does not up to so many. */
+function turn(carrier: (chicks: number) => number, most: number): number | null {
+  let now = carrier(0)
+  for (let count = 0; count < most; count++) {
+    const next = carrier(count + 1)
+    if (next > now + 1e-12) return count
+    now = next
   }
+  return null
+}
+
+function first(enough: (chicks: number) => boolean, most: number): number | null {
+  for (let count = 0; count <= most; count++) if (enough(count)) return count
+  return null
 }
 
 /** A share that rounding alone can make. */
@@ -140,6 +172,28 @@ function tellingLooks(trait: Trait, asked: PairsAsked, isCarrier: (is: ParentsTo
   }
   const shows = [...more.keys()].filter(state => (more[state] ?? 0) > LEAST)
   return {trait, shows, scoresOf, pairOf, tells: shows.reduce((sum, state) => sum + (more[state] ?? 0), 0)}
+}
+
+/** Oftener than so a look is not scored by mistake alone. */
+const EXPECTED = 0.05
+
+/** Does one of the sexes show the looks that are to speak against the bird as often without the allele, and so tells nothing? */
+function comesAnyway({trait, shows, pairOf}: TellingLooks, {group, pairs, scores, among, ...asked}: PairsAsked, isCarrier: (is: ParentsTogether) => boolean): boolean {
+  return among === 'all' && (['sons', 'daughters'] as const).some(sex => {
+    const key = `${trait.id} ${sex}`, scoresOf = scores.get(key) ?? chickScores(group, trait, sex)
+    scores.set(key, scoresOf)
+    let anyway = 0, more = 0, weight = 0
+    for (const {is, probability} of pairs) {
+      if (!isCarrier(is)) continue
+      const withIt = scoresOf(pairOf(is)).scored, without = scoresOf(pairOf({...is, one: freed(is.one, {...asked, group, pairs, scores, among})})).scored
+      weight += probability
+      for (const state of shows) {
+        anyway += probability * (without[state] ?? 0)
+        more += probability * ((withIt[state] ?? 0) - (without[state] ?? 0))
+      }
+    }
+    return anyway > EXPECTED * weight && more <= LEAST * weight
+  })
 }
 
 /** Pairs that no rule tells apart are one: alleles that no rule of the group names stand for each other, save that those asked about stay apart from the rest. */

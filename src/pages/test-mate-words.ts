@@ -6,11 +6,12 @@ import {listWords} from './numbers.ts'
 import {birdWord} from './sex-words.ts'
 
 /** What a mate is called: `a hen that shows single (p+/p+)`, `a cock that is po+/po+, which its look alone does not tell`, `any hen` */
-export function mateWords({any, looks, lookIsEnough, atLocus}: TestMate, locus: Locus, of: Sex, {project, asOf}: Pick<Logbook, 'project' | 'asOf'>): string {
+export function mateWords({any, looks, lookIsEnough, atLocus, others}: TestMate, locus: Locus, of: Sex, {project, asOf}: Pick<Logbook, 'project' | 'asOf'>): string {
   const name = birdWord({sex: of === 'male' ? 'female' : of === 'female' ? 'male' : 'unknown', hatched: null}, project.species, asOf).replace(', unsexed', '')
-  if (any) return `any ${name}`
+  const also = others.map(({locus: at, alleles}) => listWords(alleles.map(each => writeGenotype(each, at)), 'or')).join(' and ')
+  if (any) return `any ${name}${also === '' ? '' : ` that is ${also}`}`
   const is = listWords(atLocus.map(alleles => writeGenotype(alleles, locus)), 'or')
-  return lookIsEnough ? `a ${name} that shows ${listWords(looks, 'or')} (${is})` : `a ${name} that is ${is}${looks.length === 0 ? '' : `, which ${listWords(looks, 'or')} alone does not prove`}`
+  return lookIsEnough ? `a ${name} that shows ${listWords(looks, 'or')} (${is}${also === '' ? '' : `, ${also}`})` : `a ${name} that is ${is}${also === '' ? '' : ` and ${also}`}${looks.length === 0 ? '' : `, which ${listWords(looks, 'or')} alone does not prove`}`
 }
 
 /** `chicks`, `sons`, `daughters` */

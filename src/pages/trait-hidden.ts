@@ -2,6 +2,7 @@
 import type {Fixation} from '../findings/fixation.ts'
 import type {LivingCarriers} from '../findings/living-carriers.ts'
 import type {Findings} from '../findings/study.ts'
+import {TEST_LIMIT, type TestAdvice} from '../findings/test-mates.ts'
 import type {ThrowBacks} from '../findings/throw-backs.ts'
 import type {UnwantedAlleles} from '../findings/unwanted-alleles.ts'
 import type {Bird, Trait} from '../logbook/book.ts'
@@ -81,11 +82,14 @@ function carriersTable(carriers: LivingCarriers, findings: Findings, fixation: F
     columns: [{head: 'Bird'}, {head: 'Carries', number: true}, ...(isTested ? [{head: 'Chicks to clear', number: true}] : []), {head: 'If not bred from', number: true}, {head: 'What'}],
     rows: carriers.birds.slice(0, MOST_ROWS).map(({bird, carries, breeder}): readonly Cell[] => {
       const without = inTheWay.get(bird), testChicks = isTested && carries <= AS_GOOD_AS ? testMates.clearing(carriers, bird)?.chicks ?? null : null
-      return [bandCell(bird), chance(carries), ...(isTested ? [carries > AS_GOOD_AS ? 'a carrier' : testChicks === null ? NOTHING : String(testChicks)] : []), without ? chance(without.ifDropped) : NOTHING,
+      return [bandCell(bird), chance(carries), ...(isTested ? [carries > AS_GOOD_AS ? 'a carrier' : testChicks === null ? untested(testMates.of(carriers, bird.sex).kind, bird, carries) : String(testChicks)] : []), without ? chance(without.ifDropped) : NOTHING,
         `${stepWords(bird)} ${birdWord(bird, project.species, asOf)}${breeder ? ', breeding' : ''}`]
     }),
   }
 }
+
+/** Why no number stands there. */
+const untested = (kind: TestAdvice['kind'], {sex}: Bird, carries: number): string => (kind !== 'own-look' || carries <= TEST_LIMIT ? NOTHING : sex === 'unknown' ? 'sex unknown' : 'hidden: her sons tell')
 
 /** The mate, the chicks to look at and their number, for the likeliest bird that can be tested and carries nothing that kills or harms; or that no bird is to be mated for it. */
 function testWords(carriers: LivingCarriers, {testMates, book, pairHarm}: Findings): string {

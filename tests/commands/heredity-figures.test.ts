@@ -118,7 +118,7 @@ describe('figures test-mating', () => {
     // by hand: 0.4 · 0.7ⁿ ≤ 1/99 first at 11, so 12 rows beneath the head
     expect(asked({mateGenotype: 'po+/po+'})).toMatchObject({code: 0, lines: {length: 14}})
     expect(asked({mateGenotype: 'po+/po+'}).lines.at(-1)).toMatch(/^Tested for Po\. Looked at: chicks\. Against it speaks toes five;/)
-    expect(asked({mateGenotype: 'q+/q+'}).lines.at(-1)).toMatch(/^Tested for Q\. Looked at: daughters, for they alone show it\. Against it speaks shell blue;/)
+    expect(asked({mateGenotype: 'q+/q+'}).lines.at(-1)).toMatch(/^Tested for Q\. Looked at: daughters, for they alone tell it\. Against it speaks shell blue;/)
     expect(asked({mateGenotype: 'po+/po+', allele: 'po+'})).toMatchObject({code: 2, err: 'X carries po+ for certain: no number of clean chicks clears it.\n'})
   })
 

@@ -55,3 +55,5 @@ export const SHELL = '---\nname: Shell\nstates: [blue, white]\ntarget: white\nre
 export const TOES = '---\nname: Toes\nstates: [five, four]\ntarget: four\nrequired: true\nloci:\n  Po: {on: autosome, alleles: [Po, po+]}\nshows:\n  - {Po: po+/po+, is: four}\n  - {Po: _/_, is: five, penetrance: 60%}\n  - {Po: _/_, is: four}\n---\n'
 /** Two loci give four looks. */
 export const WALNUT = '---\nname: Comb\nstates: [walnut, rose, pea, single]\ntarget: walnut\nrequired: true\nloci:\n  R: {on: autosome, alleles: [R, r+]}\n  P: {on: autosome, alleles: [P, p+]}\nshows:\n  - {R: R/_, P: P/_, is: walnut}\n  - {R: R/_, is: rose}\n  - {P: P/_, is: pea}\n  - {P: _/_, is: single}\n---\n'
+/** White hides silver and gold. */
+export const HIDING = '---\nname: Ground\nstates: [silver, gold, white]\ntarget: silver\nrequired: yes\nloci:\n  S: {on: Z, alleles: [S, s+]}\n  C: {on: autosome, alleles: [C+, c]}\nshows:\n  - {C: c/c, is: white}\n  - {S: S/_, is: silver}\n  - {S: _/_, is: gold}\n---\n'

@@ -3,7 +3,7 @@ import type {TestAdvice} from '../../src/findings/test-mates.ts'
 import {unwantedInBook, type UnwantedAlleles} from '../../src/findings/unwanted-alleles.ts'
 import {writeGenotype} from '../../src/heredity/genotype-notation.ts'
 import {testMatingPlan} from '../../src/findings/test-mating-plan.ts'
-import {COMB, GROUND, heredityBook, LEGS, SHELL, TOES, WALNUT, type HeredityBook} from './heredity-book.ts'
+import {COMB, GROUND, heredityBook, HIDING, LEGS, SHELL, TOES, WALNUT, type HeredityBook} from './heredity-book.ts'
 
 const ALLELES = '{P: {P: 50%, p+: 50%}, R: {R: 50%, r+: 50%}, S: {S: 50%, s+: 50%}, Q: {Q: 50%, q+: 50%}, Po: {Po: 50%, po+: 50%}, Cp: {Cp: 10%, cp+: 90%}}'
 const bookWith = (text: string, birds: readonly string[] = ['A male - -']) => heredityBook(birds, ALLELES, {'traits/comb.md': text})
@@ -95,5 +95,13 @@ describe('testMates(…).clearing(asked, bird)', () => {
 
   it('is none of a hen’s one Z', () => {
     expect(clearing(bookWith(GROUND, ['A male - - tested={S:~S/s+}', 'B female - -', 'y female A B']), 'S', 'y')).toBeNull()
+  })
+})
+
+describe('testMates(…) where another locus can hide the look', () => {
+  it('takes of the hens that tell a cock’s Z alike one that hides nothing of a cock mixed for white', () => {
+    const book = heredityBook(['A male - -'], '{S: {S: 50%, s+: 50%}, C: {C+: 50%, c: 50%}}', {'traits/ground.md': HIDING}), found = book.findings.testMates.of(unwanted(book, 'S'), 'male')
+    expect(found).toMatchObject({any: true, among: 'daughters'})
+    expect(found.kind === 'mate' && found.others.map(({locus, alleles}) => alleles.map(each => writeGenotype(each, locus)))).toEqual([['C+/C+']])
   })
 })

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {testMatingPlan, type TestMatingAsked, type TestMatingPlan} from '../../src/findings/test-mating-plan.ts'
-import {COMB, GROUND, heredityBook, LEGS, SHELL, TOES, type HeredityBook} from './heredity-book.ts'
+import {COMB, GROUND, heredityBook, HIDING, LEGS, SHELL, TOES, type HeredityBook} from './heredity-book.ts'
 
 function planOrNone({book, findings, bird}: HeredityBook, band: string, mate: string | TestMatingAsked['mate'], more: Partial<TestMatingAsked> & {symbol?: string} = {}): TestMatingPlan | null {
   const locus = book.loci.get(more.symbol ?? 'P')?.locus ?? expect.fail('no locus')
@@ -134,5 +134,33 @@ describe('testMatingPlan(asked, heredity, pedigree)', () => {
   it('has nothing to do where the bird is clean already', () => {
     const {chicks, course} = plan(heredityBook(['A male - - tested={P:~P/P}']), 'A', [[1, 1]])
     expect([chicks, course]).toEqual([0, [{chicks: 0, carrier: 0, missed: null}]])
+  })
+})
+
+describe('testMatingPlan(…) where a look is to be expected anyway', () => {
+  const SHARES = '{S: {S: 50%, s+: 50%}, C: {C+: 50%, c: 50%}}', files = {'traits/ground.md': HIDING}
+  /** a hen as likely s+/- as S/-, whose white hides it, and gold cocks that hide nothing, or may */
+  const hidden = heredityBook(['A male - - tested={S:~S/s+,~C:~C+/c}', 'B female - - tested={S:~S/-,~C:~C+/c}', 'X female A B ground=white', 'G male - - tested={S:~s+/s+,~C:~C+/C+}', 'M male - - ground=gold'], SHARES, files)
+
+  it('looks at the sons of a white hen, whose daughters are gold of a gold cock anyway', () => {
+    const {sexes, chicks, course} = plan(hidden, 'X', 'G', {symbol: 'S', limit: 0.01})
+    // every son of S/- by such a cock is silver, every one of s+/- gold
+    expect([sexes, chicks, course.map(({carrier}) => carrier)]).toEqual([['male'], 1, [expect.closeTo(0.5, 12), 0]])
+    expect(planOrNone(hidden, 'X', 'G', {symbol: 'S', among: 'daughters'})).toBeNull()
+  })
+
+  it('never raises the chance with clean chicks, whatever bird, mate and chicks', () => {
+    fc.assert(fc.property(
+      fc.constantFrom('C+/C+', 'C+/c', 'c/c', ''), fc.constantFrom('S/s+', 's+/s+', 'S/S'), fc.constantFrom('', 'white'), fc.constantFrom('all', 'sons', 'daughters'), fc.constantFrom('', '2%', '5%'), fc.boolean(),
+      (colour, ground, look, among, misscoring, isHen) => {
+        const tested = (pair: string) => `tested={S:~${pair}${colour === '' ? '' : `,~C:~${colour}`}}`, sex = isHen ? 'female' : 'male'
+        const book = heredityBook([
+          'A male - - tested={S:~S/s+,~C:~C+/c}', 'B female - - tested={S:~S/-,~C:~C+/c}', `X ${sex} A B${look === '' ? '' : ` ground=${look}`}`,
+          isHen ? `M male - - ${tested(ground)}` : `M female - - ${tested(ground.startsWith('S') ? 'S/-' : 's+/-')}`,
+        ], SHARES, {'traits/ground.md': misscoring === '' ? HIDING : HIDING.replace('required: yes', `required: yes\nmisscoring: ${misscoring}`)})
+        const course = planOrNone(book, 'X', 'M', {symbol: 'S', among})?.course ?? []
+        course.forEach(({carrier}, row) => { expect(carrier).toBeLessThanOrEqual((course[row - 1]?.carrier ?? 1) + 1e-12) })
+      },
+    ), {numRuns: 60})
   })
 })

@@ -4,7 +4,7 @@ import {amongWords, mateWords, oneOf, ordinaryWords} from '../../src/pages/test-
 import {heredityBook} from '../findings/heredity-book.ts'
 
 const {book} = heredityBook([]), locus = book.loci.get('P')?.locus ?? expect.fail('P')
-const MATE: TestMate = {kind: 'mate', alleles: [1], mates: [[[1, 1]]], atLocus: [[1, 1]], looks: ['single'], lookIsEnough: true, any: false, among: 'all'}
+const MATE: TestMate = {kind: 'mate', others: [], alleles: [1], mates: [[[1, 1]]], atLocus: [[1, 1]], looks: ['single'], lookIsEnough: true, any: false, among: 'all'}
 
 describe('mateWords(mate, locus, sex, book)', () => {
   it('names the look and the genotype', () => {
@@ -17,6 +17,9 @@ describe('mateWords(mate, locus, sex, book)', () => {
     expect(mateWords({...MATE, lookIsEnough: false, looks: []}, locus, 'female', book)).toBe('a cock that is p+/p+')
   })
   it('is any where all tell alike', () => expect(mateWords({...MATE, any: true}, locus, 'male', book)).toBe('any hen'))
+  it('says of the others what hides nothing', () => {
+    expect(mateWords({...MATE, any: true, others: [{locus: {symbol: 'C', on: 'autosome', alleles: ['C+', 'c']}, alleles: [[0, 0]]}]}, locus, 'male', book)).toBe('any hen that is C+/C+')
+  })
 })
 
 describe('amongWords, oneOf and ordinaryWords', () => {

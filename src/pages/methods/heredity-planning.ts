@@ -17,7 +17,9 @@ const testMating: Method = {
   edges: `- Against a known carrier 17 chicks keep the chance within one in a hundred. Many handbooks print 16, which just misses.
 - Own daughters count as (⅞)ⁿ at one chick a daughter only: several chicks of one daughter share her one genotype.
 - One chick that shows it settles the matter, if it was scored rightly. Score it twice.
-- A cock is tested on the Z by his daughters, whatever their mother is.
+- A cock is tested on the Z by his daughters, whatever their mother is, unless another locus of hers hides the look.
+- A hen’s own look tells her one Z, unless another locus hides it, such as white; then her sons tell, by a cock that hides nothing, and her daughters nothing.
+- A look that comes as often without the allele speaks against no bird, so the sex that gives it anyway is not looked at. Clean chicks never raise the chance: where they would only say that the pair hides the look, the course ends.
 - Where two doses kill, or only a mate that has two doses of what burdens a bird would tell, no mating is advised: the ordinary chicks tell, or a DNA test.
 - No test is worth rearing chicks that nobody has a place for.`,
   source: 'Johansson and Rendel 1968, Genetics and Animal Breeding (from memory, no page); Bayes’ rule.',
