@@ -80,8 +80,13 @@ export function looksOf(traits: readonly LookRules[], genotypes: readonly Probab
       else sums.set(key, {states, share})
     }
   }
-  return [...sums.values()].sort((a, b) => b.share - a.share)
+  // shares that rounding alone keeps from the whole are the whole: a sure look is 1
+  const all = [...sums.values()], total = all.reduce((sum, {share}) => sum + share, 0), [only] = all
+  return all.length === 1 && only && Math.abs(total - 1) < ROUNDING ? [{...only, share: 1}] : all.sort((a, b) => b.share - a.share)
 }
+
+/** What rounding makes of a sum of shares. */
+const ROUNDING = 1e-9
 
 /** What a chick that hatched is seen as in one trait, as far as it can be. */
 function seenAs(rules: LookRules, genotype: readonly Alleles[], sex: Sex): readonly {readonly state: number | null; readonly chance: number}[] {

@@ -1,4 +1,5 @@
 /** How a trait is inherited: its loci in words, which genotypes show which look, and what a breeder ought to know of each locus. */
+import {speaksOfLocus} from '../findings/caution-alleles.ts'
 import {writePattern} from '../heredity/genotype-notation.ts'
 import type {BookLinkage, KnownLocus, Locus, Logbook, Rule, Trait} from '../logbook/book.ts'
 import {LETHAL} from '../records/schema/loci.ts'
@@ -77,11 +78,11 @@ function showsTable(loci: readonly Locus[], shows: readonly Rule[]): Table {
 /** What is said of several of its loci is said once. */
 function knownViews(loci: readonly Locus[], all: Logbook['loci']): readonly KnownView[] {
   const heard = new Set<string>(), cautioned = new Set<string>()
-  return loci.flatMap(({symbol}): readonly KnownView[] => {
-    const known = all.get(symbol)?.known
+  return loci.flatMap((locus): readonly KnownView[] => {
+    const {symbol} = locus, known = all.get(symbol)?.known
     if (!known) return []
     const beliefs = known.beliefs.filter(belief => !heard.has(belief.heard))
-    const cautions = known.cautions.filter(({says}) => !cautioned.has(says))
+    const cautions = known.cautions.filter(({says}) => !cautioned.has(says) && speaksOfLocus(says, locus))
     for (const belief of beliefs) heard.add(belief.heard)
     for (const {says} of cautions) cautioned.add(says)
     return [{
