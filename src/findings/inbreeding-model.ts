@@ -5,7 +5,7 @@ import type {Interval} from './estimate.ts'
 import {grouped} from './grouped.ts'
 
 /** What may cost something, in the order in which it gives way where the records are too few for all. */
-export const TERMS = ['chickF', 'damF', 'chickH', 'damH'] as const satisfies readonly (keyof Blood)[]
+const TERMS = ['chickF', 'damF', 'chickH', 'damH'] as const satisfies readonly (keyof Blood)[]
 export type Term = (typeof TERMS)[number]
 
 /** What ten points more of F, or ten points less of strain heterozygosity, go with; the others held. */

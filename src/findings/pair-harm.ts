@@ -155,5 +155,5 @@ const lethalAlleles = (traits: readonly Trait[], locus: Locus): readonly number[
   [...new Set(traits.flatMap(({shows}) => shows.filter(({is}) => is === LETHAL).flatMap(({patterns}) => [...patterns.get(locus) ?? []].flatMap(each => (typeof each === 'number' ? [each] : [])))))]
 
 /** Does a caution about death or the bird's good speak of the allele? */
-export const isCautioned = ({loci}: Pick<Logbook, 'loci'>, locus: Locus, allele: number): boolean =>
+const isCautioned = ({loci}: Pick<Logbook, 'loci'>, locus: Locus, allele: number): boolean =>
   (loci.get(locus.symbol)?.known?.cautions ?? []).some(({about, says}) => about !== 'breeding' && allelesSpokenOf(says, locus).includes(locus.alleles[allele] ?? ''))

@@ -11,7 +11,7 @@ export interface StrayLinkage {
 }
 
 /** The same stretch mapped in two studies differs by so much, without either being a slip (common practice, no source). */
-export const MAPS_DIFFER = 0.05
+const MAPS_DIFFER = 0.05
 
 /**
  * Which linkages do not hold in the order in which linked loci are taken to lie?
