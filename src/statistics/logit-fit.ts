@@ -26,7 +26,8 @@ export interface LogitOptions {
   readonly start?: readonly number[]
 }
 
-const MOST_STEPS = 40
+/** Newton's own steps settle in ten or so; with the penalty, whose own curvature is left aside, they creep where few rows part failures from successes. */
+const MOST_STEPS = {plain: 40, penalised: 5000}
 const LONGEST_STEP = 4
 const CLOSE = 1e-9
 
@@ -49,7 +50,7 @@ export function logitFit(rows: readonly LogitRow[], options: LogitOptions): Logi
   const count = rows[0]?.x.length ?? 0
   const free = Array.from({length: count}, (_, place) => place).filter(place => place !== fixed?.place)
   let at = stateAt(rows, Array.from({length: count}, (_, place) => (place === fixed?.place ? fixed.value : start[place] ?? 0)), penalised)
-  for (let step = 0; at !== null && step < MOST_STEPS; step++) {
+  for (let step = 0; at !== null && step < (penalised ? MOST_STEPS.penalised : MOST_STEPS.plain); step++) {
     const move = newtonStep(rows, at, free, penalised)
     if (move === null) return null
     const longest = move.reduce((most, value) => Math.max(most, Math.abs(value)), 0)
