@@ -2,7 +2,7 @@ import type {Alleles, Locus} from '../heredity/locus.ts'
 import {lostOfUnphased} from '../heredity/mating-forecast.ts'
 import type {Bird, Logbook} from '../logbook/book.ts'
 import {lookRulesOf} from '../logbook/look-rules-of.ts'
-import {allelesSpokenOf} from './caution-alleles.ts'
+import {isCautioned, lethalAlleles} from './caution-alleles.ts'
 import {disputedAllele, type DisputedAllele} from './disputed-alleles.ts'
 import type {Heredity, PairAsked} from './heredity.ts'
 import type {LocusGroup} from './locus-groups.ts'
@@ -35,11 +35,11 @@ export interface IfScoredRight extends Pick<DisputedAllele, 'trait' | 'state'> {
  */
 export function ifScoredRight(book: Logbook, heredity: Heredity, {numberOf}: PedigreeOfBook, {sire, dam}: PairAsked): readonly IfScoredRight[] {
   return heredity.groups.flatMap(group => group.loci.flatMap((locus, place) => {
-    const grave = graveAlleles(book, group, place)
-    if (grave.size === 0) return []
+    const killing = lethalAlleles(group.traits, locus), isGrave = (allele: number): boolean => killing.includes(allele) || isCautioned(book, locus, allele)
+    if (!locus.alleles.some((_, allele) => isGrave(allele))) return []
     return ([[sire, dam], [dam, sire]] as const).flatMap(([bird, mate]): IfScoredRight[] => {
       const disputed = disputedAllele(bird, locus, heredity)
-      return disputed && grave.has(disputed.allele) ? [worked(group, place, locus, bird, mate, disputed)].filter(found => found !== null) : []
+      return disputed && isGrave(disputed.allele) ? [worked(group, place, locus, bird, mate, disputed)].filter(found => found !== null) : []
     })
   }))
 
@@ -75,19 +75,4 @@ function havingOf(sire: Alleles, dam: Alleles, {on}: Locus, allele: number): num
   const gives = (parent: Alleles): number => parent.filter(each => each === allele).length / parent.filter(each => each !== null).length
   const his = gives(sire), either = 1 - (1 - his) * (1 - gives(dam))
   return on === 'Z' ? (either + his) / 2 : either
-}
-
-/** Alleles of a group's locus that a lethal rule names, or that a caution on what is lethal or on welfare speaks of. */
-function graveAlleles({loci}: Logbook, group: LocusGroup, place: number): ReadonlySet<number> {
-  const locus = group.loci[place], grave = new Set<number>()
-  if (!locus) return grave
-  for (const {rules, loci: places} of group.traits.flatMap(trait => lookRulesOf(trait, group.loci) ?? [])) {
-    for (const {patterns} of rules.filter(({is}) => is === 'lethal')) {
-      for (const allele of patterns[places.indexOf(place)] ?? []) if (typeof allele === 'number') grave.add(allele)
-    }
-  }
-  for (const {about, says} of loci.get(locus.symbol)?.known?.cautions ?? []) {
-    if (about !== 'breeding') for (const allele of allelesSpokenOf(says, locus)) grave.add(locus.alleles.indexOf(allele))
-  }
-  return grave
 }

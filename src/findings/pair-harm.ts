@@ -4,7 +4,7 @@ import {lostOfUnphased} from '../heredity/mating-forecast.ts'
 import type {Bird, Logbook, Trait} from '../logbook/book.ts'
 import {lookRulesOf} from '../logbook/look-rules-of.ts'
 import {LETHAL} from '../records/schema/loci.ts'
-import {allelesSpokenOf} from './caution-alleles.ts'
+import {isCautioned, lethalAlleles} from './caution-alleles.ts'
 import {countedValue} from './counted-value.ts'
 import type {Heredity} from './heredity.ts'
 import type {LocusGroup} from './locus-groups.ts'
@@ -72,7 +72,7 @@ interface Way {
  * Quick, for every pair of a flock: only groups of loci with a lethal rule are asked, and the two are taken as if they shared neither kin nor chicks;
  * `matingForecasts` is exact. A bird scored with a look that none has without such an allele counts as one with a dose of it too, though its kin make the score doubtful.
  *
- * @see `lostOfUnphased`, `allelesSpokenOf`
+ * @see `lostOfUnphased`, `isCautioned`
  */
 export function pairHarm(book: Logbook, heredity: Heredity, {numberOf}: Pick<PedigreeOfBook, 'numberOf'>, alleles: AllelesOfBook): PairHarm {
   const groups = heredity.groups.flatMap(group => lethalGroup(group) ?? [])
@@ -149,11 +149,3 @@ function lethalGroup(group: LocusGroup): LethalGroup | null {
   const named = new Set(traits.flatMap(({shows}) => shows.filter(({is}) => is === LETHAL).flatMap(({patterns}) => [...patterns].filter(([, pattern]) => pattern.some(each => each !== 'any')).map(([locus]) => locus))))
   return {group, traits, looks, places: group.loci.flatMap((locus, place) => (named.has(locus) ? [place] : [])), lost: new Map()}
 }
-
-/** Named by a lethal rule at this locus. */
-const lethalAlleles = (traits: readonly Trait[], locus: Locus): readonly number[] =>
-  [...new Set(traits.flatMap(({shows}) => shows.filter(({is}) => is === LETHAL).flatMap(({patterns}) => [...patterns.get(locus) ?? []].flatMap(each => (typeof each === 'number' ? [each] : [])))))]
-
-/** Does a caution about death or the bird's good speak of the allele? */
-const isCautioned = ({loci}: Pick<Logbook, 'loci'>, locus: Locus, allele: number): boolean =>
-  (loci.get(locus.symbol)?.known?.cautions ?? []).some(({about, says}) => about !== 'breeding' && allelesSpokenOf(says, locus).includes(locus.alleles[allele] ?? ''))

@@ -1,4 +1,4 @@
-import {allelesSpokenOf} from './caution-alleles.ts'
+import {isCautioned} from './caution-alleles.ts'
 import type {Alleles, Locus} from '../heredity/locus.ts'
 import type {Sex as Told} from '../heredity/look-likelihood.ts'
 import {lookOf} from '../heredity/look-rules.ts'
@@ -125,11 +125,11 @@ export function testMates(book: Logbook, heredity: Heredity, {numberOf}: Pedigre
     }))
     const told = unwanted.filter(allele => tried.some(one => one.told.some(each => each.allele === allele)))
     if (told.length === 0) return {kind: 'untold'}
-    if (isLethal(group, locus, told) || told.some(allele => cautionsOf(locus, allele, ['lethal']))) return {kind: 'ordinary', because: 'lethal'}
+    if (isLethal(group, locus, told) || told.some(allele => isCautioned(book, locus, allele, ['lethal']))) return {kind: 'ordinary', because: 'lethal'}
 
     const ranked = tried.map(one => ({...one, ratio: one.found.filter(({allele}) => told.includes(allele)).reduce((sum, {ratio}) => sum + ratio, 0) / told.length}))
     const loses = ranked.filter(({found}) => found.some(({plan}) => (plan?.lost ?? 0) > 0))
-    const unharmed = ranked.filter(one => !loses.includes(one) && !(told.includes(one.each[place] ?? -1) && cautionsOf(locus, one.each[place] ?? -1, ['lethal', 'welfare'])))
+    const unharmed = ranked.filter(one => !loses.includes(one) && !(told.includes(one.each[place] ?? -1) && isCautioned(book, locus, one.each[place] ?? -1)))
     const least = Math.min(...unharmed.map(({ratio}) => ratio))
     /** the bird mixed at one of the trait's other loci, where a mate could hide the look in half of the chicks */
     const mixed = trait.loci.flatMap(each => (each === locus ? [] : alleles(each).map(allele => ({at: group.loci.indexOf(each), allele})))).map(({at, allele}) => pureBird.map((own, there): Alleles =>
@@ -151,18 +151,13 @@ export function testMates(book: Logbook, heredity: Heredity, {numberOf}: Pedigre
     }).filter(({alike}) => alike.length > 0).sort((a, b) => Number(b.any) - Number(a.any) || b.alike.length - a.alike.length)
     if (!best) return {kind: 'untold'}
     const shown = showing(best.alike, best.among), plain = best.any ? [] : shown.filter(({each}) => each[place] === plainOf(locus)), alike = plain.length > 0 ? plain : shown
-    const mildest = gentlest(alike, ({each}) => each.filter((allele, at) => (at === place ? unwanted.includes(allele) : cautionsOf(group.loci[at], allele, ['lethal', 'welfare']))).length)
+    const mildest = gentlest(alike, ({each}) => group.loci.filter((other, at) => (at === place ? unwanted.includes(each[at] ?? -1) : isCautioned(book, other, each[at] ?? -1))).length)
     const looks = trait.states.filter((_, state) => mildest.some(({mate}) => (lookOf(rules, mate, mateSex).states[state] ?? 0) > 0.5))
     const stands = new Set(mildest.map(({each}) => each[place])), atLocus = [...new Map(mildest.flatMap(({mate}) => (mate[place] ? [[mate[place].join(), mate[place]] as const] : []))).values()]
     return {
       kind: 'mate', others: othersOf(best.alike.map(({each}) => each), shown.map(({each}) => each), mateSex), alleles: told, mates: mildest.map(({mate}) => mate), atLocus, looks, any: best.any, among: best.among,
       lookIsEnough: looks.length > 0 && looks.every(look => stands.has(lookTells(trait, look, mateSex, locus)?.only ?? -1)),
     }
-  }
-
-  /** Does a caution of the locus speak of this allele? */
-  function cautionsOf(locus: Locus | undefined, allele: number, about: readonly string[]): boolean {
-    return (book.loci.get(locus?.symbol ?? '')?.known?.cautions ?? []).some(caution => about.includes(caution.about) && locus && allelesSpokenOf(caution.says, locus).includes(locus.alleles[allele] ?? ''))
   }
 
   const of: TestMates['of'] = (asked, sex, among) => {
