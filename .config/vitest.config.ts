@@ -5,7 +5,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['tests/**/*.test.ts'],
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    setupFiles: ['tests/seeded.ts'],
+    testTimeout: 240_000,
+    hookTimeout: 480_000,
   },
 })
