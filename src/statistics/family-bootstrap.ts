@@ -1,6 +1,7 @@
 import {chanceOf} from './chance.ts'
 import type {Interval} from './interval.ts'
 import {normalQuantile} from './normal-quantile.ts'
+import {scoreInterval} from './score-interval.ts'
 import type {Count} from './share-difference.ts'
 import {studentQuantile} from './student-t.ts'
 import {wilsonInterval} from './wilson-interval.ts'
@@ -8,7 +9,7 @@ import {wilsonInterval} from './wilson-interval.ts'
 /** Under so many families nothing is said beyond these chicks. */
 export const FEWEST_FAMILIES = 5
 /** Where no family differs from another, how alike chicks of one family are taken to be; between no likeness (0) and all or none (1). */
-const LIKENESS_UNSEEN = 0.1
+export const LIKENESS_UNSEEN = 0.1
 
 /** A share with what its chicks' families leave open. */
 export interface FamilyShare extends Interval {
@@ -92,13 +93,6 @@ export function varianceByFamilies(families: readonly Count[], {seed, draws = 20
     squares += away ** 2
   }
   return (Math.max(0, squares - sum ** 2 / draws) / (draws - 1)) * (m / (m - 1))
-}
-
-/** Wilson's formula for a share and a size that need not be whole. */
-function scoreInterval(share: number, n: number, z: number): Interval {
-  const centre = (share + z ** 2 / (2 * n)) / (1 + z ** 2 / n)
-  const half = (z / (1 + z ** 2 / n)) * Math.sqrt((share * (1 - share)) / n + z ** 2 / (4 * n ** 2))
-  return {low: share === 0 ? 0 : Math.max(0, centre - half), high: share === 1 ? 1 : Math.min(1, centre + half)}
 }
 
 function checked(families: readonly Count[]): Count[] {

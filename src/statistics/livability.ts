@@ -1,4 +1,5 @@
 import type {Interval} from './interval.ts'
+import {scoreInterval} from './score-interval.ts'
 
 /** How long one bird was watched, and how that ended. */
 export interface Watched {
@@ -20,6 +21,14 @@ export interface Livability extends Interval {
   readonly effective: number
 }
 
+/** The deaths of one age. */
+export interface DeathsAtAge {
+  readonly age: number
+  readonly deaths: number
+  /** birds watched up to it */
+  readonly risked: number
+}
+
 /**
  * How many of a hundred chicks live to an age, when some were sold or moved before it?
  *
@@ -38,25 +47,39 @@ export interface Livability extends Interval {
  * @example livability([{age: 20, died: true}, {age: 30, died: false}, {age: 140, died: false}, {age: 140, died: false}], 140)  // share 0.75
  */
 export function livability(birds: readonly Watched[], age: number, z = 1.959963984540054): Livability | null {
-  if (!(age > 0 && Number.isFinite(age))) throw new RangeError(`an age is above 0, not ${age}`)
   if (!(z > 0 && Number.isFinite(z))) throw new RangeError(`z is above 0, not ${z}`)
-  for (const bird of birds) if (!(bird.age >= 0 && Number.isFinite(bird.age))) throw new RangeError(`an age is 0 or more, not ${bird.age}`)
-  const dead = birds.filter(bird => bird.died && bird.age <= age), left = birds.filter(bird => !bird.died && bird.age < age).length
-  let share = 1, sum = 0
-  for (const at of [...new Set(dead.map(bird => bird.age))].sort((a, b) => a - b)) {
-    const risked = birds.filter(bird => bird.age >= at).length, deaths = dead.filter(bird => bird.age === at).length
+  const ages = deathsByAge(birds, age), left = birds.filter(bird => !bird.died && bird.age < age).length
+  let share = 1, sum = 0, dead = 0
+  for (const {deaths, risked} of ages) {
     share *= (risked - deaths) / risked
+    dead += deaths
     if (risked > deaths) sum += deaths / (risked * (risked - deaths))
   }
   const n = birds.length, known = n - left
   // beyond the last bird that was watched nothing is known, unless all are dead
-  if (n === 0 || (share > 0 && known === dead.length)) return null
+  if (n === 0 || (share > 0 && known === dead)) return null
   const effective = share === 0 || sum === 0 ? known : (1 - share) / (share * sum)
-  const centre = (share + z ** 2 / (2 * effective)) / (1 + z ** 2 / effective)
-  const half = (z / (1 + z ** 2 / effective)) * Math.sqrt((share * (1 - share)) / effective + z ** 2 / (4 * effective ** 2))
-  return {
-    share, n, deaths: dead.length, left, effective,
-    low: share === 0 ? 0 : Math.max(0, centre - half),
-    high: share === 1 ? 1 : Math.min(1, centre + half),
-  }
+  return {share, n, deaths: dead, left, effective, ...scoreInterval(share, effective, z)}
+}
+
+/**
+ * When did they die, and how many were there to die?
+ *
+ * @param birds as `livability`
+ * @param age in days; above 0; what came later is passed over
+ * @returns one entry an age at which a bird died, youngest first
+ * @throws RangeError as `livability`
+ */
+export function deathsByAge(birds: readonly Watched[], age: number): readonly DeathsAtAge[] {
+  if (!(age > 0 && Number.isFinite(age))) throw new RangeError(`an age is above 0, not ${age}`)
+  for (const bird of birds) if (!(bird.age >= 0 && Number.isFinite(bird.age))) throw new RangeError(`an age is 0 or more, not ${bird.age}`)
+  const inTurn = [...birds].sort((a, b) => a.age - b.age), found: {age: number; deaths: number; risked: number}[] = []
+  inTurn.forEach((bird, place) => {
+    const last = found.at(-1), first = inTurn[place - 1]?.age !== bird.age
+    if (bird.age > age) return
+    // the first bird of an age stands where all that are watched so long begin
+    if (first) found.push({age: bird.age, deaths: bird.died ? 1 : 0, risked: inTurn.length - place})
+    else if (last && bird.died) last.deaths += 1
+  })
+  return found.filter(({deaths}) => deaths > 0)
 }
