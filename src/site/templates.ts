@@ -12,6 +12,7 @@ import type {Markdown} from './markdown.ts'
 import type {Picture, Pictures} from './picture.ts'
 import {SafeHtml} from './safe-html.ts'
 import {slimSprite} from './slim-sprite.ts'
+import {slimTags} from './slim-tags.ts'
 import {valueHelpers} from './template-helpers.ts'
 
 export interface TemplateParts {
@@ -192,11 +193,7 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
 
 const titleOf = (page: Page, {breed}: Frame): string => (page.title === breed || page.title.startsWith(`${breed}:`) ? page.title : `${page.title} · ${breed}`)
 
-/** What ends, ends on the line before: nobody sees a line break there. */
-const BREAK_BEFORE_END = /\n(?=<\/(?:dl|footer|header|li|main|nav|ol|section|table|tbody|thead|tr|ul)>)/g
-
-/** No space at the ends of lines, nor at their beginnings and before an end where no line is kept as it was written. */
-const tidy = (html: string): string =>
-  (html.includes('<pre') ? html.replace(/[ \t]+\n/g, '\n') : html.replace(/\s*\n\s*/g, '\n').replace(BREAK_BEFORE_END, ''))
+/** No space at the ends of lines, nor at their beginnings where no line is kept as it was written, and no tag that can be left out. */
+const tidy = (html: string): string => slimTags(html.includes('<pre') ? html.replace(/[ \t]+\n/g, '\n') : html.replace(/\s*\n\s*/g, '\n'))
 
 const messageOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault))

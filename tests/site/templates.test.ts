@@ -31,7 +31,7 @@ describe('addressOf(target, page)', () => {
 describe('a page', () => {
   it('escapes what a view holds, and prints Markdown made safe', async () => {
     const html = textAt(await sampleSite({template: '<p>{{words}}</p>{{markdown body}}', view: {words: '<b>&"', body: '*calm* <script>x</script>'}}), 'page.html')
-    expect(html).toContain('<p>&lt;b&gt;&amp;&quot;</p><p><em>calm</em>')
+    expect(html).toContain('<p>&lt;b&gt;&amp;&quot;<p><em>calm</em>')
     expect(html).not.toContain('<script>x')
   })
 
@@ -76,7 +76,7 @@ describe('a figure', () => {
     expect(html).toContain('<desc id="figure-1-desc">1 of 2 in F1.</desc>')
     expect(html).toContain('<summary>Figure 1 as a table</summary>')
     expect(html).toContain('<table class="n2">')
-    expect(html).toContain('<th scope="row"><a class="id" href="steps/F1.html">F1</a></th><td><a href="steps/F1.html">1 of 2</a></td>')
+    expect(html).toContain('<th scope="row"><a class="id" href="steps/F1.html">F1</a><td><a href="steps/F1.html">1 of 2</a>')
     const spec = textAt(files, 'charts/combs.vl.json')
     expect(JSON.parse(spec)).toHaveProperty('config.background', 'transparent')
     expect(spec).not.toContain('var(--')
@@ -108,7 +108,7 @@ describe('the whole site', () => {
     const template = '<p><a class="soft" href="{{link "birds.html"}}">Birds</a> <a href="#matter">up</a></p>{{markdown body}}'
     const html = textAt(await sampleSite({template, view: {body: '[web](https://example.org/) [page](page.md)'}, selfContained: true}), 'page.html')
     expect([...html.matchAll(/ href="([^"]*)"/g)].map(([, address]) => address).filter(address => !address?.startsWith('#'))).toEqual(['https://example.org/'])
-    expect(html).toContain('<p>Birds <a href="#matter">up</a></p>')
+    expect(html).toContain('<p>Birds <a href="#matter">up</a><p>')
     expect(html).not.toContain('<nav')
   })
 
