@@ -411,6 +411,10 @@ export interface EggCount {
   readonly on: PartialDate
   readonly eggs: number
   readonly hens: number | null
+  /** laid over so many days up to this one, where it is written */
+  readonly days?: number
+  /** what so many of them weighed together */
+  readonly weight?: {readonly grams: number; readonly eggs: number}
   readonly at: Spot
 }
 
@@ -420,6 +424,8 @@ export interface Feeding {
   readonly on: PartialDate
   /** grams */
   readonly feed: number
+  /** grams of the feed before that were still there, where it is written */
+  readonly left?: number
   readonly at: Spot
 }
 

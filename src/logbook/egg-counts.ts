@@ -7,17 +7,17 @@ import type {Hatches} from './hatch-shells.ts'
 import type {Pens} from './pens.ts'
 
 export function linkEggCounts({records}: Bench, birds: Birds, pens: Pens): readonly EggCount[] {
-  return records.eggCounts.flatMap(({of, on, eggs, hens, at}): readonly EggCount[] => {
+  return records.eggCounts.flatMap(({of, ...row}): readonly EggCount[] => {
     const pen = 'pen' in of ? pens.find(of.pen) : null
-    const bird = 'band' in of ? birds.find(of.band, spanOf(on)) : null
-    return pen || bird ? [{pen, bird, on, eggs, hens, at}] : []
+    const bird = 'band' in of ? birds.find(of.band, spanOf(row.on)) : null
+    return pen || bird ? [{pen, bird, ...row}] : []
   })
 }
 
 export function linkFeedings({records}: Bench, hatches: Hatches, pens: Pens): readonly Feeding[] {
-  return records.feedings.flatMap(({of, on, feed, at}): readonly Feeding[] => {
+  return records.feedings.flatMap(({of, ...row}): readonly Feeding[] => {
     const pen = 'pen' in of ? pens.find(of.pen) : null
     const hatch = 'hatch' in of ? hatches.find(of.hatch) : null
-    return pen || hatch ? [{pen, hatch, on, feed, at}] : []
+    return pen || hatch ? [{pen, hatch, ...row}] : []
   })
 }

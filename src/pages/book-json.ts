@@ -96,8 +96,8 @@ export function publicBook(book: Logbook): object {
     keepers: book.keepers.map(({id, name, consents, since, region}) => ({id, name, since: consents ? dateOf(since) : null, region})),
     birds: book.birds.map(bird => birdOf(bird, parentages)), pens: book.pens.map(penOf), hatches: book.hatches.map(hatch => hatchOf(hatch, parentages)), shows: book.shows.map(showOf), standard: book.drafts.map(draftOf),
     care: book.care.map(careOf),
-    eggs: book.eggCounts.map(({pen, bird, on, eggs, hens}) => ({pen: pen?.id ?? null, bird: bird?.id ?? null, on: on.text, eggs, hens})),
-    feed: book.feedings.map(({pen, hatch, on, feed}) => ({pen: pen?.id ?? null, hatch: hatch?.id ?? null, on: on.text, grams: feed})),
+    eggs: book.eggCounts.map(({pen, bird, on, eggs, hens, days, weight}) => ({pen: pen?.id ?? null, bird: bird?.id ?? null, on: on.text, eggs, hens, days: days ?? null, weighed: weight?.eggs ?? null, grams: weight?.grams ?? null})),
+    feed: book.feedings.map(({pen, hatch, on, feed, left}) => ({pen: pen?.id ?? null, hatch: hatch?.id ?? null, on: on.text, grams: feed, left: left ?? null})),
     parentages: parentages.all,
   }
 }

@@ -1,15 +1,14 @@
-/** Feed records: `pen,on,feed` or `hatch,on,feed`. The unit stands in the heading (`feed (kg)`) or in the cell (`12 kg`). */
+/** Feed records: `pen,on,feed` or `hatch,on,feed`, and what was `left` of the feed before. The unit stands in the heading (`feed (kg)`) or in the cell (`12 kg`). */
+import {readMass} from './mass-cell.ts'
 import type {Note} from './problem.ts'
-import {inUnit} from './quantities.ts'
 import type {FeedRow} from './records.ts'
 import {date, reference} from './scalars.ts'
 import {cellUnder, needCell, notedTogether} from './table-cells.ts'
-import {noteMissingColumns, noteUnknownColumn, type Cell, type Column, type Table} from './tables.ts'
-import {readAmount} from './weigh-day.ts'
+import {noteMissingColumns, noteUnknownColumn, type Table} from './tables.ts'
 
 const pen = reference('a pen such as 2024-A')
 const hatch = reference('a hatch such as 2024-03')
-const COLUMNS = ['pen', 'hatch', 'on', 'feed']
+const COLUMNS = ['pen', 'hatch', 'on', 'feed', 'left']
 
 export function readFeedRecord(file: string, table: Table, note: Note): FeedRow[] {
   const has = (name: string) => table.columns.some(column => column.name === name)
@@ -20,35 +19,21 @@ export function readFeedRecord(file: string, table: Table, note: Note): FeedRow[
   for (const column of table.columns) {
     if (column.name !== '' && !known.includes(column.name)) noteUnknownColumn(column, 'a feed record', known, note)
   }
-  const feedColumn = table.columns.find(column => column.name === 'feed')
+  const feedColumn = table.columns.find(column => column.name === 'feed'), leftColumn = table.columns.find(column => column.name === 'left')
   if (missing.length > 0 || feedColumn === undefined) return []
-  const [penOf, hatchOf, onOf, feedOf] = [cellUnder(table, 'pen'), cellUnder(table, 'hatch'), cellUnder(table, 'on'), cellUnder(table, 'feed')]
+  const [penOf, hatchOf, onOf, feedOf, leftOf] = [cellUnder(table, 'pen'), cellUnder(table, 'hatch'), cellUnder(table, 'on'), cellUnder(table, 'feed'), cellUnder(table, 'left')]
   const rows: FeedRow[] = []
   const days = notedTogether(note)
   for (const row of table.rows) {
     const cell = feedOf(row)
     if (cell === null || cell.text === '') continue
-    const feed = grams(cell, feedColumn, note)
+    const feed = readMass(cell, feedColumn, 'feed (kg)', note), over = leftOf(row)
+    const left = leftColumn === undefined || over === null || over.text === '' ? undefined : readMass(over, leftColumn, 'left (kg)', note)
     const whose = byHatch ? needCell(hatchOf(row), 'hatch', hatch, note) : needCell(penOf(row), 'pen', pen, note)
     const on = needCell(onOf(row), 'day', date, days.note)
-    if (feed === null || whose === undefined || on === undefined) continue
-    rows.push({of: byHatch ? {hatch: whose} : {pen: whose}, on, feed, at: row.at})
+    if (feed === null || left === null || whose === undefined || on === undefined) continue
+    rows.push({of: byHatch ? {hatch: whose} : {pen: whose}, on, feed, ...(left === undefined ? {} : {left}), at: row.at})
   }
   days.end()
   return rows
-}
-
-function grams(cell: Cell, column: Column, note: Note): number | null {
-  const amount = readAmount(cell, column.unit, note)
-  if (amount === null) return null
-  const bare = amount.parts.some(part => part.unit === null)
-  const feed = bare ? null : inUnit(amount, 'g')
-  if (feed === null) {
-    note({
-      code: 'wrong-unit', severity: 'error', at: cell.at,
-      reason: bare ? `“${cell.text}” has no unit, and the heading names none` : `“${cell.text}” is not a mass`,
-      remedy: bare ? 'write feed (kg) as the heading, or the unit in the cell' : 'use mg, g, kg, oz or lb',
-    })
-  }
-  return feed
 }

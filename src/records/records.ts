@@ -34,6 +34,10 @@ export interface EggRow {
   readonly on: PartialDate
   readonly eggs: number
   readonly hens: number | null
+  /** over so many days, where it is written */
+  readonly days?: number
+  /** of so many of them together */
+  readonly weight?: {readonly grams: number; readonly eggs: number}
   readonly at: Spot
 }
 
@@ -43,6 +47,8 @@ export interface FeedRow {
   readonly on: PartialDate
   /** grams */
   readonly feed: number
+  /** grams that were still there before it was given, where it is written */
+  readonly left?: number
   readonly at: Spot
 }
 

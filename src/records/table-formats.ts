@@ -36,15 +36,15 @@ export const TABLE_FORMATS: readonly TableFormat[] = [
   },
   {
     id: 'egg-record', files: 'measures/<name>.csv', title: 'An egg record',
-    purpose: 'Eggs of a pen, or of one hen, up to a day.',
-    columns: [required('pen', 'The pen; or band for one hen.'), required('on', 'The day.'), required('eggs', 'How many eggs.'), optional('hens', 'How many hens laid them.')],
-    example: 'pen,on,eggs,hens\n2024-A,2024-03-01,5,7\n2024-A,2024-03-02,6,7\n',
+    purpose: 'Eggs of a pen, or of one hen, up to a day. Write a row with 0 for a day without an egg; a day without a row is taken as not counted.',
+    columns: [required('pen', 'The pen; or band for one hen.'), required('on', 'The day.'), required('eggs', 'How many eggs.'), optional('hens', 'How many hens there were, layers or not; else those of the pen’s record.'), optional('days', 'Over how many days they were gathered, where it was not one day or the sheet’s usual number.'), optional('weight', 'What they weighed together, with its unit in the heading or the cell.'), optional('weighed', 'How many of them were on the scales, where not all.')],
+    example: 'pen,on,eggs,hens,days,weighed,weight (g)\n2024-A,2024-03-01,5,7,,5,271\n2024-A,2024-03-02,6,7,,,\n2024-A,2024-03-05,17,7,3,6,330\n',
   },
   {
     id: 'feed-record', files: 'measures/<name>.csv', title: 'A feed record',
     purpose: 'Feed given to a pen or a hatch.',
-    columns: [required('pen', 'The pen; or hatch.'), required('on', 'The day.'), required('feed', 'How much, with its unit in the heading or the cell.')],
-    example: 'pen,on,feed (kg)\n2024-A,2024-03-01,12.5\n',
+    columns: [required('pen', 'The pen; or hatch.'), required('on', 'The day.'), required('feed', 'How much, with its unit in the heading or the cell.'), optional('left', 'How much of the feed before was still there, weighed before this was given.')],
+    example: 'pen,on,feed (kg),left (kg)\n2024-A,2024-03-01,12.5,\n2024-A,2024-03-08,12.0,1.5\n',
   },
   {
     id: 'scoring-day', files: 'scores/<name>.csv', title: 'A scoring day',

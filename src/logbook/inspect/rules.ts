@@ -75,6 +75,8 @@ import * as unknownStep from './unknown-step.ts'
 import * as unknownStrain from './unknown-strain.ts'
 import * as unknownTally from './unknown-tally.ts'
 import * as unknownTrait from './unknown-trait.ts'
+import * as unlikelyEggWeight from './unlikely-egg-weight.ts'
+import * as unlikelyFeed from './unlikely-feed.ts'
 import * as unlikelyWeight from './unlikely-weight.ts'
 import * as unreadableGenotype from './unreadable-genotype.ts'
 import * as weighedTwice from './weighed-twice.ts'
@@ -91,7 +93,7 @@ export const RULES: readonly Rule[] = [
   loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, chancesWanting, noneAtKeeper, maybeItself,
   kinshipTooHigh, kinshipContradicts, kinshipFollows, stepContradicted,
   hatchBeforePen, noMaleThen, laidAfterSet, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
-  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, twiceInPen, tooManyEggs, unlikelyWeight, farFromTarget, weighedTwice,
+  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, twiceInPen, tooManyEggs, unlikelyEggWeight, unlikelyFeed, unlikelyWeight, farFromTarget, weighedTwice,
   classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
   impossibleFamily, likelyWrongParent,
 ]

@@ -25,13 +25,13 @@ export function check({bench, book}: Linked): void {
     inTurn.forEach((count, index) => {
       const before = inTurn[index - 1]
       const hens = count.bird ? 1 : count.hens ?? count.pen?.females.length ?? 0
-      if (!before || hens === 0) return
-      const days = count.on.last - before.on.first
+      if ((!before && count.days === undefined) || hens === 0) return
+      const days = count.days ?? count.on.last - (before?.on.first ?? count.on.last)
       // an egg laid late on the day before is gathered with the next
       if (days < 1 || count.eggs <= hens * (days + 1)) return
       const whose = count.bird?.band ?? `pen ${count.pen?.id ?? ''}`
       bench.note(slipOf(entry, count.at, `${count.eggs} eggs of ${whose} in ${days} ${days === 1 ? 'day' : 'days'}, from ${hens} ${hens === 1 ? 'hen' : 'hens'}`, 'mend the count, the number of hens or the day',
-        {at: before.at, note: 'the record before stands here'}))
+        ...(before ? [{at: before.at, note: 'the record before stands here'}] : [])))
     })
   }
 }
