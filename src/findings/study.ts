@@ -48,6 +48,7 @@ import {selection, type Selection} from './selection.ts'
 import {showResults, type ShowResults} from './show-results.ts'
 import {spreadOfMeasures, type SpreadOfMeasures} from './spread.ts'
 import {standardChanges, type StandardChanges} from './standard-changes.ts'
+import {changesOfSteps} from './step-before.ts'
 import {stepChange, type StepChange} from './step-change.ts'
 import {strainShares, type StrainShares} from './strain-shares.ts'
 import {pairsInPens, throwBacks, type ThrowBacks} from './throw-backs.ts'
@@ -72,6 +73,8 @@ export interface Findings {
   readonly trends: Trends
   /** what is different in a later step; worked when it is asked for */
   readonly change: (from: ReachedStep, to: ReachedStep) => StepChange
+  /** to each step from the one before it, where there is one */
+  readonly changes: readonly StepChange[]
   readonly gradedScores: GradedScores
   readonly againstStandard: readonly AgainstStandard[]
   /** null: nothing required has been scored yet */
@@ -166,6 +169,7 @@ export function study(book: Logbook): Findings {
     trueBredParts: () => trueBredParts(book, all.trueBred),
     trends: () => trendsOf(all.ladder, all.trueBred, all.spread),
     change: () => (from, to) => stepChange(from, to, all.trueBred, all.spread, book.traits),
+    changes: () => changesOfSteps(all.ladder, all.passages, all.change),
     gradedScores: () => gradedScores(book, all.ladder),
     againstStandard: () => againstStandard(all.spread),
     leastUniform: () => leastUniform(all.trueBred, all.ladder),

@@ -27,6 +27,9 @@ export const limits = (interval: Interval): string => `${percent(interval.low)} 
 /** Limits of shares in a table: `86.7–98.3`. */
 export const limitsShort = (interval: Interval): string => `${percent(interval.low)}–${percent(interval.high)}`
 
+/** Limits already rounded, with a true minus: `−15.4 to 16.3`. */
+export const sizeRange = (low: string, high: string): string => `${low.replace('-', '−')} to ${high.replace('-', '−')}`
+
 /** `59 of 62` */
 export const ofWords = (count: number, total: number): string => `${count} of ${total}`
 

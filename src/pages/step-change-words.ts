@@ -1,0 +1,181 @@
+/** What changed from one step to another, in plain words: truer or not, more even or not, better graded or not, how far to believe it, and everything that was compared in a table. */
+import type {ChangeOfSpread} from '../findings/spread-change.ts'
+import type {ChangeOfMarks, ChangeOfShare, StepChange} from '../findings/step-change.ts'
+import type {Trait} from '../logbook/book.ts'
+import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
+import {testChance} from './chance-words.ts'
+import {traitPath} from './links.ts'
+import {counted, countWord, figured, listWords, NOTHING, ofWords, percent, percentSign, rounded, sentence, signed, sizeRange} from './numbers.ts'
+import {mainMeasure} from './main-measure.ts'
+import type {Cell, Table} from './page.ts'
+import {SEX_ROWS} from './sex-words.ts'
+
+/** One question answered: the verdict, and the figures behind it. */
+export interface Said {
+  readonly head: string
+  readonly words: string
+}
+
+export interface StepChangeView {
+  /** `Truer and more even than BC3F2?`; where shares go by plan `More even than BC3?` */
+  readonly title: string
+  /** truer; more even; better graded, where grades were given */
+  readonly said: readonly Said[]
+  /** how far to believe it, plain sentences */
+  readonly believe: readonly string[]
+  /** all that was compared, a row each */
+  readonly table: Table | null
+  /** what could not be compared, and why; empty where all could */
+  readonly left: string
+}
+
+/** `more even`, `cannot be told` */
+export const EVEN_VERDICT: Readonly<Record<ChangeOfSpread['verdict'], string>> = {'more-even': 'more even', 'less-even': 'less even', 'cannot-tell': 'cannot be told'}
+
+type Read = {readonly difference: number; readonly low: number; readonly high: number} | null
+
+/** The difference that speaks, and its interval. */
+export const readOf = ({plain, byFamilies, speaksOf}: ChangeOfShare): Read => (speaksOf === 'families' ? byFamilies : plain)
+
+/** `+27.1 points (13.4 to 39.9)` */
+export const pointsWords = (read: NonNullable<Read>): string => `${signed(percent(read.difference))} points (${sizeRange(percent(read.low), percent(read.high))})`
+
+const rateOf = ({count: {k, n}}: ChangeOfShare['from']): string => `${ofWords(k, n)} (${percentSign(k / n)})`
+const trueBredOf = ({shares}: StepChange): ChangeOfShare | undefined => shares.find(({by}) => by === 'true-bred')
+
+/** Of a measured trait the row that compares like with like: both sexes where both can be compared, else the one that can. */
+export function spreadsToTell({spreads}: StepChange): readonly ChangeOfSpread[] {
+  return [...new Set(spreads.map(({trait}) => trait))].flatMap(trait => {
+    const own = spreads.filter(each => each.trait === trait), able = own.filter(({sex, test}) => sex !== 'all' && test !== null), both = own.find(({sex}) => sex === 'all')
+    return able.length === 2 && both ? [both] : able
+  })
+}
+
+/** Of a graded trait the row of both sexes, where both steps were graded. */
+export const marksToTell = ({marks}: StepChange): readonly ChangeOfMarks[] => marks.filter(({sex, test}) => sex === 'all' && test.kind !== 'few')
+
+/** What is said holds for these chicks only; empty where families are drawn. */
+const theseOnly = (families: boolean): string => (families ? '' : ', as far as these chicks go')
+const enough = (...rows: readonly {readonly from: {readonly families: number}; readonly to: {readonly families: number}}[]): boolean => rows.every(({from, to}) => Math.min(from.families, to.families) >= FEWEST_FAMILIES)
+
+function truer(change: StepChange): Said {
+  const {from, to, outside} = change, found = trueBredOf(change), read = found ? readOf(found) : null
+  if (!found || !read) return {head: 'Truer? Nothing to compare.', words: `No chick of ${found && found.from.count.n > 0 ? to : from} was scored for all it could show of what is required.`}
+  const rates = `Right in all they could show were ${rateOf(found.to)} of ${to} and ${rateOf(found.from)} of ${from}`
+  if (outside.length > 0) return {head: 'Truer? Not asked of a cross.', words: `${rates}; as ${listWords(outside)} ${outside.length === 1 ? 'was' : 'were'} not mated inside the line, that follows the plan.`}
+  const families = found.speaksOf === 'families', figures = `${rates}: ${pointsWords(read)}${families ? ', by sire families' : ''}.`
+  if (found.verdict === 'truer' || found.verdict === 'less-true') return {head: `${found.verdict === 'truer' ? 'Truer' : 'Less true'}${theseOnly(families)}.`, words: figures}
+  const alone = families && found.plain !== null && (found.plain.low > 0 || found.plain.high < 0) ? ` Chick by chick it would be told (${sizeRange(percent(found.plain.low), percent(found.plain.high))}), but families differ by as much.` : ''
+  return {head: 'Truer? That cannot be told.', words: figures + alone}
+}
+
+const cvOf = ({spread}: ChangeOfSpread['from']): string => (spread?.kind === 'spread' ? percentSign(spread.cv) : NOTHING)
+const ofSex = ({sex, trait}: {readonly sex: keyof typeof SEX_ROWS; readonly trait: Trait}): string => (sex === 'all' || trait.seenIn !== null ? '' : ` of ${SEX_ROWS[sex]}`)
+/** `0.97 times (0.61 to 1.42)` */
+export const timesWords = ({variations}: ChangeOfSpread): string => (variations ? `${rounded(variations.ratio, 2)} times (${rounded(variations.interval.low, 2)} to ${rounded(variations.interval.high, 2)})` : NOTHING)
+const spreadP = ({test}: ChangeOfSpread): string => (test?.kind === 'compared' ? `, P ${testChance(test.p)}` : '')
+/** Measures of which nothing is told are in the table alone beyond so many. */
+const MOST_SAID = 2
+
+function moreEven(change: StepChange): Said {
+  const rows = spreadsToTell(change), of = (verdict: ChangeOfSpread['verdict']) => rows.filter(row => row.verdict === verdict)
+  const more = of('more-even'), less = of('less-even'), told = [...more, ...less], {from, to} = change, [first] = rows
+  if (!first) return {head: 'More even? Nothing to compare.', words: 'No measure has five birds of one sex reared alike in both steps.'}
+  const head = told.length === 0 ? 'More even? That cannot be told.' : `${less.length === 0 ? 'More even' : more.length === 0 ? 'Less even' : 'More even in part, less even in part'}${theseOnly(enough(...told))}.`
+  const one = (row: ChangeOfSpread): string => `${row.trait.name}${ofSex(row)}${told.length === 0 ? ':' : `, ${EVEN_VERDICT[row.verdict]}:`} coefficient of variation ${cvOf(row.to)} in ${to}, ${cvOf(row.from)} in ${from}, ${timesWords(row)}${spreadP(row)}.`
+  const main = mainMeasure(rows.map(({trait}) => trait)), rest = of('cannot-tell').toSorted((a, b) => Number(b.trait === main) - Number(a.trait === main))
+  const room = told.length === 0 && rest[0]?.variations ? ' Anything between the limits in brackets fits the records.' : ''
+  return {head, words: [...told, ...rest].slice(0, Math.max(MOST_SAID, told.length)).map(one).join(' ') + room}
+}
+
+/** Is a higher grade what the standard wants? Null where it wants the middle, or nothing. */
+function higherIsBetter({wanted: {male, female}, states}: Trait): boolean | null {
+  const wanted = female ?? male
+  if (wanted === null) return null
+  if (wanted.kind !== 'states') return wanted.kind === 'at-least' ? true : wanted.kind === 'at-most' ? false : null
+  const [least, most] = [wanted.states.includes(states[0] ?? ''), wanted.states.includes(states.at(-1) ?? '')]
+  return least === most ? null : most
+}
+
+/** `higher, the better`, `lower`, `cannot be told` */
+export function gradeVerdict({trait, verdict}: ChangeOfMarks): string {
+  if (verdict === 'cannot-tell') return 'cannot be told'
+  const better = higherIsBetter(trait)
+  return `graded ${verdict}${better === null ? '' : better === (verdict === 'higher') ? ', for the better' : ', for the worse'}`
+}
+
+const middleOf = ({middle}: ChangeOfMarks['from']): string => (middle ? middle.is.join(' to ') : NOTHING)
+const oftenWords = ({test}: ChangeOfMarks): string => (test.kind === 'compared' ? `${percentSign(test.superiority)}, P ${testChance(test.p)}` : 'all alike')
+
+function better(change: StepChange): readonly Said[] {
+  const rows = marksToTell(change), told = rows.filter(({verdict}) => verdict !== 'cannot-tell'), {from, to} = change
+  if (rows.length === 0) return []
+  const open = rows.filter(({verdict}) => verdict === 'cannot-tell').map(({trait}) => trait.name.toLowerCase()), untold = open.length === 0 ? '' : `${sentence(listWords(open))} cannot be told apart.`
+  if (told.length === 0) return [{head: 'Better graded? That cannot be told.', words: untold}]
+  const good = told.map(({trait, verdict}) => { const up = higherIsBetter(trait); return up === null ? null : up === (verdict === 'higher') })
+  const head = `${good.every(each => each === true) ? 'Better graded' : good.every(each => each === false) ? 'Worse graded' : 'Graded otherwise'}${theseOnly(enough(...told))}.`
+  const said = told.map(row => `${row.trait.name}: ${gradeVerdict(row)}, the middle one ${middleOf(row.to)} in ${to} and ${middleOf(row.from)} in ${from} (a chick of ${to} above one of ${from} in ${oftenWords(row)}).`)
+  return [{head, words: [...said, ...(untold === '' ? [] : [untold])].join(' ')}]
+}
+
+function believe(change: StepChange): readonly string[] {
+  const {from, to, outside, siresOfBoth} = change, found = trueBredOf(change), even = spreadsToTell(change), marks = marksToTell(change)
+  const judged = outside.length === 0 ? change.shares.filter(({plain}) => plain !== null) : [], compared = judged.length + even.length + marks.length
+  if (compared === 0) return []
+  const sires = (count: number): string => counted(count, 'sire family', 'sire families')
+  const come = !found ? '' : found.from.families === found.to.families ? `each step comes of ${sires(found.to.families)}` : `${from} comes of ${sires(found.from.families)} and ${to} of ${sires(found.to.families)}`
+  const families = !found || judged.length === 0 ? [] : found.speaksOf === 'families' ? [`A committee may read the trueness as said of birds bred like these: ${come}, and the interval is drawn by families.`]
+    : [`A committee should read the trueness as said of these chicks only: ${come}, and under ${countWord(FEWEST_FAMILIES)} in either nothing can be said of birds bred like these.`]
+  const both = siresOfBoth === 0 || judged.length === 0 ? [] : [`${sentence(counted(siresOfBoth, 'sire'))} may have chicks in both steps, so that the families are not wholly apart.`]
+  const birds = [
+    ...(even.length + marks.length === 0 ? [] : ['Measures and grades are taken bird by bird, and of few sires sound surer than they are.']),
+    ...(even.length === 0 ? [] : ['Each bird is held against hatch mates of its sex, so that a good season alone makes no step more even.']), ...(marks.length === 0 ? [] : ['Grades may move with the season and with who gave them.']),
+  ]
+  return [...families, ...both, ...birds, `${sentence(figured(compared, 'thing was', 'things were'))} compared: where nothing has changed, one such verdict in twenty errs.`]
+}
+
+const link = (trait: Trait, more: string): Cell => ({text: `${trait.name}${more}`, link: traitPath(trait)})
+const shareCell = ({count: {k, n}}: ChangeOfShare['from']): string => (n === 0 ? NOTHING : `${ofWords(k, n)}, ${percentSign(k / n)}`)
+
+const SHARE_VERDICT: Readonly<Record<ChangeOfShare['verdict'], string>> = {truer: 'truer', 'less-true': 'less true', 'cannot-tell': 'cannot be told', 'by-plan': 'by plan'}
+
+function tableOf(change: StepChange): Table | null {
+  const {from, to, outside} = change
+  const rows: readonly (readonly Cell[])[] = [
+    ...change.shares.flatMap((row): readonly (readonly Cell[])[] => {
+      const read = outside.length > 0 ? null : readOf(row)
+      return read === null ? [] : [[row.by === 'true-bred' ? 'Everything required' : link(row.by, ''), shareCell(row.from), shareCell(row.to), `${pointsWords(read)}: ${SHARE_VERDICT[row.verdict]}`]]
+    }),
+    ...spreadsToTell(change).map((row): readonly Cell[] => [link(row.trait, `${ofSex(row)}, CV`), `${cvOf(row.from)} of ${birdsIn(row.from)}`, `${cvOf(row.to)} of ${birdsIn(row.to)}`, `${timesWords(row)}${spreadP(row)}: ${EVEN_VERDICT[row.verdict]}`]),
+    ...marksToTell(change).map((row): readonly Cell[] => [link(row.trait, ', middle'), `${middleOf(row.from)} of ${row.from.scored}`, `${middleOf(row.to)} of ${row.to.scored}`, `above in ${oftenWords(row)}: ${gradeVerdict(row)}`]),
+  ]
+  return rows.length === 0 ? null : {columns: [{head: 'Compared'}, {head: from}, {head: to}, {head: 'Change, with its 95% interval'}], rows}
+}
+
+const birdsIn = ({spread}: ChangeOfSpread['from']): number => (spread?.kind === 'spread' ? spread.n : 0)
+
+function leftWords(change: StepChange): string {
+  const told = new Set([...spreadsToTell(change), ...marksToTell(change)].map(({trait}) => trait))
+  const few = [...new Set(change.spreads.map(({trait}) => trait))].filter(trait => !told.has(trait)), none = [...new Set(change.marks.map(({trait}) => trait))].filter(trait => !told.has(trait))
+  const names = (traits: readonly Trait[]): string => listWords(traits.map(({name}) => name.toLowerCase()))
+  return [...(few.length === 0 ? [] : [`${names(few)}, for want of five birds of one sex reared alike in both`]), ...(none.length === 0 ? [] : [`${names(none)}, graded in one of the two only`])].join('; ')
+}
+
+export function stepChangeView(change: StepChange): StepChangeView {
+  const left = leftWords(change)
+  return {
+    title: `${change.outside.length > 0 ? 'More' : 'Truer and more'} even than ${change.from}?`, said: [truer(change), moreEven(change), ...better(change)], believe: believe(change), table: tableOf(change),
+    left: left === '' ? '' : `Not compared: ${left}.`,
+  }
+}
+
+/** One sentence: `Against BC3F2, BC3F3 is truer, as far as these chicks go; whether it is more even cannot be told.` */
+export function changeInShort(change: StepChange): string {
+  const found = trueBredOf(change), rows = spreadsToTell(change), these = theseOnly(found?.speaksOf === 'families')
+  const verdict = change.outside.length > 0 && found && readOf(found) ? 'by-plan' : found?.verdict ?? 'cannot-tell'
+  const bred = verdict === 'truer' ? `is truer${these}` : verdict === 'less-true' ? `is less true${these}` : verdict === 'by-plan' ? 'differs in trueness by the plan of the crosses' : 'cannot be told to be truer'
+  const named = (which: ChangeOfSpread['verdict']): string => listWords(rows.filter(row => row.verdict === which).map(({trait}) => trait.name.toLowerCase()))
+  const [more, less] = [named('more-even'), named('less-even')]
+  const even = [...(more === '' ? [] : [`it is more even in ${more}`]), ...(less === '' ? [] : [`${more === '' ? 'it is ' : ''}less even in ${less}`])]
+  return `Against ${change.from}, ${change.to} ${bred}; ${even.length > 0 ? listWords(even) : rows.length === 0 ? 'nothing measured can be compared' : 'whether it is more even cannot be told'}.`
+}

@@ -1,0 +1,83 @@
+import fc from 'fast-check'
+import {describe, expect, it} from 'vitest'
+import type {StepChange} from '../../src/findings/step-change.ts'
+import {study} from '../../src/findings/study.ts'
+import type {Logbook} from '../../src/logbook/book.ts'
+import {changeInShort, stepChangeView} from '../../src/pages/step-change-words.ts'
+import {bookOfFamilies, evenBook, F3, type Family} from '../findings/evenness-book.ts'
+import {F1, F2} from './small-logbook.ts'
+
+function lastChange(book: Logbook): StepChange {
+  return study(book).changes.at(-1) ?? expect.fail('no step has one before it')
+}
+const said = (families: readonly Family[]) => stepChangeView(lastChange(bookOfFamilies(families)))
+const many = (count: number, family: Family): Family[] => Array.from({length: count}, () => family)
+
+describe('stepChangeView(change): truer', () => {
+  it('says of few families that it holds for these chicks', () => {
+    const view = said([{step: F2, pea: 48, single: 32}, {step: F3, pea: 56, single: 14}])
+    expect(view.title).toBe('Truer and more even than F2?')
+    // Newcombe 1998, Stat. Med. 17:873–890, table II, method 10 (from memory): 56/70 less 48/80
+    expect(view.said[0]).toEqual({head: 'Truer, as far as these chicks go.', words: 'Right in all they could show were 56 of 70 (80.0%) of F3 and 48 of 80 (60.0%) of F2: +20.0 points (5.2 to 33.4).'})
+    expect(view.believe[0]).toBe('A committee should read the trueness as said of these chicks only: each step comes of one sire family, and under five in either nothing can be said of birds bred like these.')
+  })
+
+  it('lets five families speak, and says where chicks alone would have told and they do not', () => {
+    const sure = said([...many(6, {step: F2, pea: 2, single: 8}), ...many(6, {step: F3, pea: 9, single: 1})])
+    expect(sure.said[0]?.head).toBe('Truer.')
+    expect(sure.believe[0]).toContain('A committee may read the trueness as said of birds bred like these')
+    const open = said([...many(3, {step: F2, pea: 10}), ...many(3, {step: F2, single: 10}), ...many(5, {step: F3, pea: 10}), {step: F3, single: 10}])
+    expect(open.said[0]?.head).toBe('Truer? That cannot be told.')
+    expect(open.said[0]?.words).toMatch(/by sire families\. Chick by chick it would be told \(.*\), but families differ by as much\.$/)
+  })
+
+  it('does not ask it of a cross, nor of a step that nobody scored', () => {
+    const cross = said([{step: F1, pea: 40}, {step: F2, pea: 30, single: 10}])
+    expect(cross.title).toBe('More even than F1?')
+    expect(cross.said[0]?.head).toBe('Truer? Not asked of a cross.')
+    expect(cross.table).toBeNull()
+    expect(said([{step: F2, pea: 4}, {step: F3, grams: [2000]}]).said[0]).toEqual({head: 'Truer? Nothing to compare.', words: 'No chick of F3 was scored for all it could show of what is required.'})
+  })
+})
+
+describe('stepChangeView(change): more even, better graded', () => {
+  const wide = [1500, 1700, 1900, 2100, 2300, 2500, 2700, 2900], narrow = [2150, 2170, 2190, 2210, 2230, 2250, 2270, 2290]
+
+  it('tells a measure that strays less, and for whom it holds', () => {
+    const {said: [, even], table} = said([{step: F2, grams: wide}, {step: F3, grams: narrow}])
+    expect(even?.head).toBe('More even, as far as these chicks go.')
+    expect(even?.words).toMatch(/^Weight at 20 weeks of males, more even: coefficient of variation 2\.2% in F3, 22\.\d% in F2, 0\.10 times \(.*\), P under 0\.001\.$/)
+    expect(table?.rows.at(-1)?.at(-1)).toMatch(/: more even$/)
+    expect(said([...many(5, {step: F2, grams: wide}), ...many(5, {step: F3, grams: narrow})]).said[1]?.head).toBe('More even.')
+  })
+
+  it('says what the records leave open where nothing is told, and what could not be compared', () => {
+    expect(said([{step: F2, grams: wide}, {step: F3, grams: wide}]).said[1]).toMatchObject({head: 'More even? That cannot be told.', words: expect.stringMatching(/Anything between the limits in brackets fits the records\.$/) as string})
+    const few = said([{step: F2, grams: wide}, {step: F3, grams: [2000, 2100]}])
+    expect(few.said[1]?.head).toBe('More even? Nothing to compare.')
+    expect(few.left).toBe('Not compared: weight at 20 weeks, for want of five birds of one sex reared alike in both.')
+  })
+
+  it('says whether a higher grade is what is wanted', () => {
+    const low = [4, 5, 5, 5, 6, 6, 6, 7, 4, 5], high = [7, 8, 8, 8, 9, 9, 9, 10, 7, 8]
+    expect(said([{step: F2, type: low}, {step: F3, type: high}]).said[2]).toMatchObject({head: 'Better graded, as far as these chicks go.', words: expect.stringContaining('Type: graded higher, for the better, the middle one 8 in F3 and 5 in F2') as string})
+    expect(said([{step: F2, type: high}, {step: F3, type: low}]).said[2]?.head).toBe('Worse graded, as far as these chicks go.')
+    expect(said([{step: F2, type: low}, {step: F3, type: low}]).said[2]).toEqual({head: 'Better graded? That cannot be told.', words: 'Type cannot be told apart.'})
+  })
+})
+
+describe('changeInShort(change)', () => {
+  it('answers both in a sentence', () => {
+    expect(changeInShort(lastChange(bookOfFamilies([{step: F2, pea: 48, single: 32}, {step: F3, pea: 56, single: 14}])))).toBe('Against F2, F3 is truer, as far as these chicks go; nothing measured can be compared.')
+  })
+})
+
+it('says no nonsense of any drawn book', () => {
+  fc.assert(fc.property(evenBook, book => {
+    for (const change of study(book).changes) {
+      const view = stepChangeView(change)
+      expect(JSON.stringify([view, changeInShort(change)])).not.toMatch(/NaN|undefined|Infinity|null"/)
+      expect(view.said.every(({head, words}) => head !== '' && words !== '')).toBe(true)
+    }
+  }), {numRuns: 40})
+})
