@@ -1,5 +1,4 @@
 import type {Interval} from './interval.ts'
-import {median} from './median.ts'
 import {normalQuantile} from './normal-quantile.ts'
 import {waysToDeal} from './rank-sum.ts'
 
@@ -32,10 +31,32 @@ export interface Shift {
 export function shiftBetween(one: readonly number[], other: readonly number[], level = 0.95): Shift | null {
   if (!(level > 0 && level < 1)) throw new RangeError(`a level lies between 0 and 1, not at ${level}`)
   if (one.length === 0 || other.length === 0) return null
-  const differences = one.flatMap(first => other.map(second => first - second)).sort((a, b) => a - b)
-  const shift = median(differences), c = depth(one.length, other.length, level)
-  const low = differences[c - 1], high = differences[differences.length - c]
-  return {shift, interval: c < 1 || low === undefined || high === undefined ? null : {low, high}}
+  const nth = differencesOf(one, other), pairs = one.length * other.length, c = depth(one.length, other.length, level)
+  return {shift: nth(Math.floor((pairs - 1) / 2)) / 2 + nth(Math.floor(pairs / 2)) / 2, interval: c < 1 ? null : {low: nth(c - 1), high: nth(pairs - c)}}
+}
+
+/** The differences of all pairs, by their place from the least: counted by distinct grades, which are few however many the birds. */
+function differencesOf(one: readonly number[], other: readonly number[]): (place: number) => number {
+  const counts = new Map<number, number>(), others = tally(other)
+  for (const [first, times] of tally(one)) for (const [second, again] of others) counts.set(first - second, (counts.get(first - second) ?? 0) + times * again)
+  const order = [...counts].sort(([a], [b]) => a - b)
+  return place => {
+    let passed = 0
+    for (const [difference, count] of order) {
+      passed += count
+      if (place < passed) return difference
+    }
+    throw new RangeError(`there is no pair at place ${place}`)
+  }
+}
+
+function tally(grades: readonly number[]): ReadonlyMap<number, number> {
+  const counts = new Map<number, number>()
+  for (const grade of grades) {
+    if (!Number.isFinite(grade)) throw new RangeError(`a grade is a finite number, not ${grade}`)
+    counts.set(grade, (counts.get(grade) ?? 0) + 1)
+  }
+  return counts
 }
 
 /** The greatest c with P(U ≤ c − 1) ≤ α/2; 0 when there is none. */
