@@ -2,7 +2,9 @@ import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {chanceOf} from '../../src/statistics/chance.ts'
 import {familyDifference} from '../../src/statistics/family-difference.ts'
+import {scoreInterval} from '../../src/statistics/score-interval.ts'
 import {shareDifference} from '../../src/statistics/share-difference.ts'
+import {studentQuantile} from '../../src/statistics/student-t.ts'
 import {expectClose} from '../expect-close.ts'
 
 const family = fc.integer({min: 1, max: 25}).chain(n => fc.record({k: fc.integer({min: 0, max: n}), n: fc.constant(n)}))
@@ -29,6 +31,20 @@ describe('familyDifference(one, other, resampling)', () => {
       expect(got.low).toBeGreaterThanOrEqual(-1)
       expect(got.high).toBeLessThanOrEqual(1)
       expect(got.high - got.low).toBeGreaterThan((plain.high - plain.low) * 0.999)
+    }), {numRuns: 50})
+  })
+
+  it('is Newcombe’s of the two families’ sizes with one t for both, of Satterthwaite’s degrees of freedom', () => {
+    fc.assert(fc.property(fc.array(family, {minLength: 5, maxLength: 8}), fc.array(family, {minLength: 5, maxLength: 8}), (one, other) => {
+      const got = familyDifference(one, other, {seed: 4, draws: 100})
+      if (!got) throw new Error('no interval')
+      const v = [got.one, got.other].map(({share, effective}) => (share * (1 - share)) / effective), [a = 0, b = 0] = v, m = one.length, k = other.length
+      const freedom = a + b > 0 ? (a + b) ** 2 / (a ** 2 / (m - 1) + b ** 2 / (k - 1)) : m + k - 2, t = studentQuantile(0.95, freedom)
+      expect(freedom).toBeGreaterThanOrEqual(Math.min(m, k) - 1 - 1e-9)
+      expect(freedom).toBeLessThanOrEqual(m + k - 2 + 1e-9)
+      const of = ({share, effective}: {readonly share: number; readonly effective: number}) => scoreInterval(share, effective, t), first = of(got.one), second = of(got.other)
+      expectClose(got.low, Math.max(-1, got.difference - Math.sqrt((got.one.share - first.low) ** 2 + (second.high - got.other.share) ** 2)), 1e-9)
+      expectClose(got.high, Math.min(1, got.difference + Math.sqrt((first.high - got.one.share) ** 2 + (got.other.share - second.low) ** 2)), 1e-9)
     }), {numRuns: 50})
   })
 
