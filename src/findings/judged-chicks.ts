@@ -15,9 +15,19 @@ export function judgedRight({is, right, off}: Verdict, by: JudgedBy): boolean | 
   return right.includes(by) ? true : off.includes(by) ? false : null
 }
 
-/** The families of each step, by its label, so many right of so many judged: everything required together first, then each trait on its own. */
-export function judgedByFamily({required, verdicts}: TrueBred): readonly {readonly by: JudgedBy; readonly steps: ReadonlyMap<string, readonly Count[]>}[] {
-  const steps = grouped(verdicts.keys(), chick => chick.step.label)
+/** By what, and the families of each step, or of whatever else chicks stand together by. */
+export interface JudgedFamilies {
+  readonly by: JudgedBy
+  readonly steps: ReadonlyMap<string, readonly Count[]>
+}
+
+/**
+ * The families of each step, by its label, so many right of so many judged: everything required together first, then each trait on its own.
+ *
+ * @param rowOf what chicks stand together by in place of the step; undefined: nowhere
+ */
+export function judgedByFamily({required, verdicts}: TrueBred, rowOf: (chick: Chick) => string | undefined = chick => chick.step.label): readonly JudgedFamilies[] {
+  const steps = grouped(verdicts.keys(), rowOf)
   const all: readonly JudgedBy[] = required.length === 0 ? [] : ['true-bred', ...required]
   return all.map(by => ({
     by,

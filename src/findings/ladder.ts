@@ -1,6 +1,6 @@
-import type {Bird, Chicks, Hatch, Leaving, Logbook, Pen, Step, Strain, Tally} from '../logbook/book.ts'
+import type {Bird, Chicks, Hatch, Logbook, Pen, Step, Strain, Tally} from '../logbook/book.ts'
 import type {PartialDate} from '../records/dates.ts'
-import {countedValue} from './counted-value.ts'
+import {birdsPenned, chickCounts, type ChickCounts} from './chick-counts.ts'
 import {ladderChicks, seasonOf, seasonOfHatch, type Chick} from './ladder-chicks.ts'
 import {inLadderOrder} from './step-order.ts'
 
@@ -29,25 +29,6 @@ export interface ReachedStep {
   readonly tallies: readonly Tally[]
 }
 
-/** hatched = listed + unlisted; listed = banded + unbanded. */
-export interface ChickCounts {
-  readonly hatched: number
-  /** hatched, but neither banded nor tallied */
-  readonly unlisted: number
-  readonly listed: number
-  readonly banded: number
-  readonly unbanded: number
-  readonly male: number
-  readonly female: number
-  readonly unknownSex: number
-  /** with at least one trait scored or measured that counts */
-  readonly scored: number
-  /** kept on record, or put into a breeding pen */
-  readonly kept: number
-  /** gone, by how; kept birds that left later are among them */
-  readonly left: ReadonlyMap<Leaving['how'], number>
-}
-
 /** Expected share of the recurrent strain: mean over all chicks hatched, and the chicks it is least and greatest in. */
 export interface ShareRange {
   readonly mean: number
@@ -74,12 +55,8 @@ interface Gathering {
   readonly seasons: Set<number>
   readonly sires: Set<Bird>
   readonly dams: Set<Bird>
-  readonly left: Map<Leaving['how'], number>
   readonly dates: PartialDate[]
-  readonly sexes: {male: number; female: number; unknown: number}
   unlisted: number
-  scored: number
-  kept: number
   weight: number
   sum: number
   least: number
@@ -87,8 +64,8 @@ interface Gathering {
 }
 
 const begin = (step: Step): Gathering => ({
-  step, birds: [], tallies: [], hatches: new Set(), pens: new Set(), seasons: new Set(), sires: new Set(), dams: new Set(), left: new Map(), dates: [],
-  sexes: {male: 0, female: 0, unknown: 0}, unlisted: 0, scored: 0, kept: 0, weight: 0, sum: 0, least: Infinity, greatest: -Infinity,
+  step, birds: [], tallies: [], hatches: new Set(), pens: new Set(), seasons: new Set(), sires: new Set(), dams: new Set(), dates: [],
+  unlisted: 0, weight: 0, sum: 0, least: Infinity, greatest: -Infinity,
 })
 
 function gatherParents(into: Gathering, {parentage}: Pick<Chicks, 'parentage'>): void {
@@ -110,7 +87,7 @@ function gatherShare(into: Gathering, shares: ReadonlyMap<Strain, number>, count
   into.greatest = Math.max(into.greatest, share)
 }
 
-function gatherChick(into: Gathering, chick: Chick, book: Logbook, bredFrom: ReadonlySet<Bird>): void {
+function gatherChick(into: Gathering, chick: Chick, book: Logbook): void {
   if (chick.kind === 'bird') into.birds.push(chick)
   else into.tallies.push(chick)
   gatherParents(into, chick)
@@ -118,10 +95,6 @@ function gatherChick(into: Gathering, chick: Chick, book: Logbook, bredFrom: Rea
   const season = seasonOf(chick)
   if (season !== null) into.seasons.add(season)
   if (chick.hatched) into.dates.push(chick.hatched)
-  into.sexes[chick.sex] += chick.count
-  if (book.traits.some(trait => countedValue(chick, trait) !== null)) into.scored += chick.count
-  if (chick.kind === 'bird' && (chick.kept !== null || bredFrom.has(chick))) into.kept += 1
-  if (chick.left) into.left.set(chick.left.how, (into.left.get(chick.left.how) ?? 0) + chick.count)
   gatherShare(into, chick.shares, chick.count, book.project.recurrent)
 }
 
@@ -131,19 +104,14 @@ const earliest = (dates: readonly PartialDate[]): PartialDate | null =>
 const latest = (dates: readonly PartialDate[]): PartialDate | null =>
   dates.reduce<PartialDate | null>((best, date) => (best === null || date.last > best.last ? date : best), null)
 
-function finish(from: Gathering, order: ReadonlyMap<Bird, number>, beside: boolean): ReachedStep {
+function finish(from: Gathering, order: ReadonlyMap<Bird, number>, beside: boolean, chicks: ChickCounts): ReachedStep {
   const placed = (birds: ReadonlySet<Bird>): Bird[] => [...birds].sort((a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0))
-  const unbanded = from.tallies.reduce((sum, tally) => sum + tally.count, 0)
-  const listed = from.birds.length + unbanded
   return {
     kind: 'reached', label: from.step.label, beside, step: from.step, seasons: [...from.seasons].sort((a, b) => a - b),
     firstHatch: earliest(from.dates), lastHatch: latest(from.dates), pens: [...from.pens],
     hatches: [...from.hatches].sort((a, b) => (a.on?.first ?? Infinity) - (b.on?.first ?? Infinity) || (a.id < b.id ? -1 : 1)),
     sires: placed(from.sires), dams: placed(from.dams),
-    chicks: {
-      hatched: listed + from.unlisted, unlisted: from.unlisted, listed, banded: from.birds.length, unbanded, male: from.sexes.male,
-      female: from.sexes.female, unknownSex: from.sexes.unknown, scored: from.scored, kept: from.kept, left: from.left,
-    },
+    chicks,
     recurrentShare: from.weight === 0 ? null : {mean: from.sum / from.weight, least: from.least, greatest: from.greatest, chicks: from.weight},
     birds: from.birds, tallies: from.tallies,
   }
@@ -166,9 +134,8 @@ export function ladderOf(book: Logbook): readonly LadderStep[] {
     steps.set(step.label, fresh)
     return fresh
   }
-  const bredFrom = new Set<Bird>()
-  for (const pen of book.pens) for (const {bird} of [...pen.males, ...pen.females]) bredFrom.add(bird)
-  for (const chick of ladderChicks(book)) gatherChick(at(chick.step), chick, book, bredFrom)
+  const penned = birdsPenned(book)
+  for (const chick of ladderChicks(book)) gatherChick(at(chick.step), chick, book)
   for (const hatch of book.hatches) {
     if (hatch.unlisted <= 0 || hatch.step.kind === 'strain') continue
     const into = at(hatch.step)
@@ -183,7 +150,7 @@ export function ladderOf(book: Logbook): readonly LadderStep[] {
   const order = new Map(book.birds.map((bird, index) => [bird, index] as const))
   const {ladder} = book.project
   const planned = ladder.filter(label => !steps.has(label)).map(label => ({kind: 'planned', label, beside: false}) as const)
-  return [...[...steps.values()].map(from => finish(from, order, ladder.length > 0 && !ladder.includes(from.step.label))), ...planned]
+  return [...[...steps.values()].map(from => finish(from, order, ladder.length > 0 && !ladder.includes(from.step.label), chickCounts(from.birds, from.tallies, from.unlisted, book.traits, penned))), ...planned]
     .map(entry => ({entry, rung: {label: entry.label, step: entry.kind === 'reached' ? entry.step : null, first: entry.kind === 'reached' ? entry.firstHatch?.first ?? null : null}}))
     .sort((a, b) => Number(a.entry.beside) - Number(b.entry.beside) || inLadderOrder(a.rung, b.rung)).map(({entry}) => entry)
 }

@@ -5,7 +5,7 @@ import type {Bird, Hatch, Logbook, Sex, Trait} from '../logbook/book.ts'
 import {countedValue} from './counted-value.ts'
 import type {CannotSay, Interval, LeftOut, Share} from './estimate.ts'
 import {grouped} from './grouped.ts'
-import {ladderChicks} from './ladder-chicks.ts'
+import {ladderChicks, type Chick} from './ladder-chicks.ts'
 import type {LadderStep} from './ladder.ts'
 import {LeftAside} from './left-out.ts'
 import {shareOf} from './share-of.ts'
@@ -91,9 +91,14 @@ class Cell {
 
 type BySex = Record<Sex, Cell>
 
-function gather(book: Logbook, trait: Trait, cellsOf: (step: string) => BySex | null): void {
+/** The row of a chick, or of chicks of a hatch that were weighed without a band; undefined: in none. */
+export type RowOf = (chick: Chick | Hatch) => string | undefined
+
+const byStep: RowOf = ({step}) => step.label
+
+function gather(book: Logbook, trait: Trait, rowOf: RowOf, cellsOf: (row: string | undefined) => BySex | null): void {
   for (const chick of ladderChicks(book)) {
-    const cells = cellsOf(chick.step.label)
+    const cells = cellsOf(rowOf(chick))
     if (!cells || chick.kind === 'tally') continue
     const {sex, hatch} = chick
     const value = countedValue(chick, trait)
@@ -103,7 +108,7 @@ function gather(book: Logbook, trait: Trait, cellsOf: (step: string) => BySex | 
     else cells[sex].aside.add(whyUnscored(chick, trait, book) ?? 'unscored', 1)
   }
   for (const {hatch, sex, value, countsFor} of book.looseWeighings) {
-    if (value > 0 && countsFor.includes(trait)) cellsOf(hatch.step.label)?.[sex].entries.push({sex, bird: null, hatch, value, rearing: hatch.rearing})
+    if (value > 0 && countsFor.includes(trait)) cellsOf(rowOf(hatch))?.[sex].entries.push({sex, bird: null, hatch, value, rearing: hatch.rearing})
   }
 }
 
@@ -162,15 +167,19 @@ function spreadOf(entries: readonly Entry[], aside: LeftAside): {readonly spread
  *
  * @see Vangel 1996, Am. Stat. 50:21–26 (interval of the CV)
  */
-export function spreadOfMeasures(book: Logbook, ladder: readonly LadderStep[]): SpreadOfMeasures {
+export const spreadOfMeasures = (book: Logbook, ladder: readonly LadderStep[]): SpreadOfMeasures =>
+  spreadIn(book, ladder.flatMap(entry => (entry.kind === 'reached' ? [entry.label] : [])), byStep)
+
+/** The same of other rows than steps, such as seasons, in the order given. `step` is then the row's name. */
+export function spreadIn(book: Logbook, labels: readonly string[], rowOf: RowOf): SpreadOfMeasures {
   const rows: SpreadRow[] = [], unsexed: SpreadOfMeasures['unsexed'][number][] = []
   const traits = book.traits.filter(trait => trait.kind === 'measured')
-  const cells = new Map<Trait, Map<string, BySex>>(traits.map(trait => [trait, new Map(ladder.flatMap(entry =>
-    entry.kind === 'reached' ? [[entry.label, {male: new Cell(), female: new Cell(), unknown: new Cell()}] as const] : []))]))
-  for (const [trait, bySteps] of cells) gather(book, trait, step => bySteps.get(step) ?? null)
-  for (const entry of ladder) {
+  const cells = new Map<Trait, Map<string, BySex>>(traits.map(trait => [trait, new Map(labels.map(label =>
+    [label, {male: new Cell(), female: new Cell(), unknown: new Cell()}] as const))]))
+  for (const [trait, bySteps] of cells) gather(book, trait, rowOf, row => bySteps.get(row ?? '') ?? null)
+  for (const step of labels) {
     for (const [trait, bySteps] of cells) {
-      const bySex = bySteps.get(entry.label)
+      const bySex = bySteps.get(step)
       if (!bySex) continue
       for (const sex of ['male', 'female', 'all'] as const) {
         const cells = sex === 'all' ? [bySex.male, bySex.female] : [bySex[sex]]
@@ -180,10 +189,10 @@ export function spreadOfMeasures(book: Logbook, ladder: readonly LadderStep[]): 
         for (const cell of cells) aside.addAll(cell.aside)
         aside.add('sex-unknown', bySex.unknown.entries.length)
         const {spread, counted} = spreadOf(entries, aside)
-        rows.push({step: entry.label, trait, sex, spread, values: entries.map(each => measured(each, counted.has(each)))})
+        rows.push({step, trait, sex, spread, values: entries.map(each => measured(each, counted.has(each)))})
       }
       const {entries} = bySex.unknown
-      if (entries.length > 0) unsexed.push({step: entry.label, trait, values: entries.map(each => measured(each, false))})
+      if (entries.length > 0) unsexed.push({step, trait, values: entries.map(each => measured(each, false))})
     }
   }
   return {rows, unsexed}

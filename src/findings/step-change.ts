@@ -5,7 +5,7 @@ import {shareDifference, type Count, type ShareDifference} from '../statistics/s
 import {shiftBetween, type Shift} from '../statistics/shift.ts'
 import {countedValue} from './counted-value.ts'
 import {isGraded, middleGrade, placeOf, type MiddleGrade} from './grade-places.ts'
-import {judgedByFamily, sumOf, type JudgedBy} from './judged-chicks.ts'
+import {judgedByFamily, sumOf, type JudgedBy, type JudgedFamilies} from './judged-chicks.ts'
 import type {ReachedStep} from './ladder.ts'
 import {FAMILY_SEED, sireFamilies} from './sire-families.ts'
 import type {SpreadOfMeasures} from './spread.ts'
@@ -61,6 +61,11 @@ export interface StepChange {
   readonly marks: readonly ChangeOfMarks[]
 }
 
+/** What is asked of a step, or of a season's chicks in place of one; `step.interSe` 1 or more where they were mated inside the line. */
+export interface Compared extends Pick<ReachedStep, 'label' | 'sires' | 'birds' | 'tallies'> {
+  readonly step: Pick<ReachedStep['step'], 'interSe'>
+}
+
 /**
  * What changed from one step to another, and can it be believed? Everything required together and each required trait: the difference of the shares by Newcombe, of these
  * chicks and by families. Each measured trait: Brown and Forsythe's test of how far birds stray inside their classes, with the ratios of variances and of coefficients of
@@ -71,13 +76,17 @@ export interface StepChange {
  *
  * @see `shareDifference`, `familyDifference`, `changeOfSpread`, `rankSum`, `shiftBetween`
  */
-export function stepChange(from: ReachedStep, to: ReachedStep, trueBred: TrueBred, spread: SpreadOfMeasures, traits: readonly Trait[]): StepChange {
+export const stepChange = (from: ReachedStep, to: ReachedStep, trueBred: TrueBred, spread: SpreadOfMeasures, traits: readonly Trait[]): StepChange =>
+  changeBetween(from, to, judgedByFamily(trueBred), spread, traits)
+
+/** The same of any two that stand in `judged` and `spread` under their labels. */
+export function changeBetween(from: Compared, to: Compared, judged: readonly JudgedFamilies[], spread: SpreadOfMeasures, traits: readonly Trait[]): StepChange {
   const earlier = new Set(from.sires), outside = [from, to].filter(({step}) => step.interSe < 1).map(({label}) => label)
   return {
     from: from.label, to: to.label, outside, siresOfBoth: to.sires.filter(sire => earlier.has(sire)).length,
-    shares: judgedByFamily(trueBred).flatMap(({by, steps}) => changeOfShare(by, steps.get(from.label) ?? [], steps.get(to.label) ?? [], outside.length > 0)),
+    shares: judged.flatMap(({by, steps}) => changeOfShare(by, steps.get(from.label) ?? [], steps.get(to.label) ?? [], outside.length > 0)),
     spreads: traits.filter(({kind}) => kind === 'measured').flatMap(trait => (['male', 'female', 'all'] as const).flatMap(sex => {
-      const rowOf = (step: ReachedStep) => spread.rows.find(row => row.step === step.label && row.trait === trait && row.sex === sex) ?? null
+      const rowOf = (step: Compared) => spread.rows.find(row => row.step === step.label && row.trait === trait && row.sex === sex) ?? null
       return changeOfSpread(trait, sex, rowOf(from), rowOf(to))
     })),
     marks: traits.filter(isGraded).flatMap(trait => (['male', 'female', 'all'] as const).flatMap(sex => changeOfMarks(trait, sex, from, to))),
@@ -94,7 +103,7 @@ function changeOfShare(by: JudgedBy, from: readonly Count[], to: readonly Count[
   return [{by, from: one, to: other, plain, byFamilies, speaksOf, verdict}]
 }
 
-function changeOfMarks(trait: Trait, sex: ChangeOfMarks['sex'], from: ReachedStep, to: ReachedStep): ChangeOfMarks[] {
+function changeOfMarks(trait: Trait, sex: ChangeOfMarks['sex'], from: Compared, to: Compared): ChangeOfMarks[] {
   const one = marksOf(trait, sex, from), other = marksOf(trait, sex, to)
   if (one.places.length + other.places.length === 0) return []
   const test = rankSum(other.places, one.places)
@@ -104,7 +113,7 @@ function changeOfMarks(trait: Trait, sex: ChangeOfMarks['sex'], from: ReachedSte
   }]
 }
 
-function marksOf(trait: Trait, sex: ChangeOfMarks['sex'], {birds, tallies}: ReachedStep): {readonly places: readonly number[]; readonly of: MarksOfStep} {
+function marksOf(trait: Trait, sex: ChangeOfMarks['sex'], {birds, tallies}: Compared): {readonly places: readonly number[]; readonly of: MarksOfStep} {
   const scored = [...birds, ...tallies].flatMap(chick => {
     const place = sex === 'all' || chick.sex === sex ? placeOf(trait, countedValue(chick, trait)) : null
     return place === null || chick.count === 0 ? [] : [{chick, place}]
