@@ -17,6 +17,8 @@ export interface CrossOfLines {
   /** by key, steps before strains: whose sires they were stands in neither */
   readonly lines: readonly [Line, Line]
   readonly trait: Trait
+  /** labels of the steps its chicks are of */
+  readonly steps: readonly string[]
   /** null: no class holds birds of all three, one of them has a single bird a class, or nobody differs */
   readonly found: Heterosis | null
   /** birds in classes that hold all three, else measured at all */
@@ -74,7 +76,7 @@ export function crosses(book: Logbook): readonly CrossOfLines[] {
       const lines = [key, a.key, b.key], means = meansOfLines(all, lines), [cross, one, other] = means?.groups ?? []
       const found = cross && one && other && cross.freedom > 0 && one.freedom > 0 && other.freedom > 0 ? heterosis(cross, one, other) : null
       const [ofCross = 0, ofOne = 0, ofOther = 0] = lines.map((name, place) => means?.groups[place]?.birds ?? all.filter(each => each.line === name).length)
-      return [{lines: [a, b], trait, found, birds: {cross: ofCross, one: ofOne, other: ofOther}, classes: means?.classes ?? 0, families: means}]
+      return [{lines: [a, b], trait, steps: [...new Set(own.flatMap(({value: {bird}}) => (bird ? [bird.step.label] : [])))].sort(), found, birds: {cross: ofCross, one: ofOne, other: ofOther}, classes: means?.classes ?? 0, families: means}]
     })
   })
 }

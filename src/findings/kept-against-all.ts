@@ -45,6 +45,8 @@ export interface KeptMeasure extends Kept {
   /** kept less not kept, in the unit of the trait; null where no class tells */
   readonly difference: number | null
   readonly interval: Interval | null
+  /** standard deviation inside classes, of kept and not kept apart; null where none is known */
+  readonly sd: number | null
 }
 
 interface Seen {
@@ -104,7 +106,7 @@ function keptOf(trait: Trait, step: string | null, seen: readonly Seen[]): reado
     const fit = withinClasses(told.map(({group, kept, value}) => ({group, x: [Number(kept)], y: Number(value)}))), [found] = fit.kind === 'fitted' ? fit.coefficients : []
     const difference = found?.value ?? (told.length === 2 ? Number(told.find(each => each.kept)?.value) - Number(told.find(each => !each.kept)?.value) : null)
     return [{
-      ...counts, kind: 'measure', difference, interval: found && found.p !== null ? found.interval : null, p: found?.p ?? null, meant: difference === null ? null : measureMeant(trait, told, difference),
+      ...counts, kind: 'measure', difference, interval: found && found.p !== null ? found.interval : null, p: found?.p ?? null, sd: fit.kind === 'fitted' && fit.sd > 0 ? fit.sd : null, meant: difference === null ? null : measureMeant(trait, told, difference),
     }]
   }
   return trait.states.filter(state => seen.some(each => each.value === state)).map((state): Untested => {

@@ -3,6 +3,7 @@ import {strainHeterozygosity} from '../pedigree/strain-heterozygosity.ts'
 import {againstStandard, type AgainstStandard} from './against-standard.ts'
 import {alleleFrequencies, type Frequencies} from './allele-frequencies.ts'
 import {assumedKinship, type AssumedKinship} from './assumed-kinship.ts'
+import {besideNextSeason, type BesideNextSeason} from './beside-next-season.ts'
 import {breedingPairs, type BreedingPairs} from './breeding-pairs.ts'
 import {bloodOfChicks} from './blood-of-chicks.ts'
 import {birdsKept, passages, type Passage} from './bred-from.ts'
@@ -11,6 +12,7 @@ import {closeness, type ClosenessOfStep} from './closeness.ts'
 import {closenessLimits, type ClosenessLimits} from './closeness-limits.ts'
 import {crosses, type CrossOfLines} from './crosses.ts'
 import {depression, type Depression} from './depression.ts'
+import {depressionVerdicts, type DepressionVerdicts} from './depression-verdicts.ts'
 import {donorGenes, type DonorGene} from './donor-gene.ts'
 import {evidence, type EvidenceOfAll} from './evidence.ts'
 import {expectedLooks, type ExpectedOfAll} from './expected-looks.ts'
@@ -142,11 +144,14 @@ export interface Findings {
   readonly misscoring: readonly Misscoring[]
   /** what inbreeding costs in hatch, life, weight and eggs */
   readonly depression: readonly Depression[]
+  readonly depressionVerdicts: DepressionVerdicts
   /** which step came of which, and through which birds */
   readonly passages: readonly Passage[]
   /** the birds kept against all of their hatch and sex, in every trait */
   readonly keptAgainstAll: readonly (KeptState | KeptMeasure)[]
   readonly selection: Selection
+  /** null: told already, or nothing to tell */
+  readonly besideNextSeason: BesideNextSeason | null
   /** of chicks to their parents, in what is measured */
   readonly likeness: readonly Likeness[]
   readonly recovery: readonly RecoveryOfTrait[]
@@ -212,9 +217,11 @@ export function study(book: Logbook): Findings {
     rotation: () => rotation(book, all.census, all.pedigree, all.kinship),
     misscoring: () => misscoring(book),
     depression: () => depression(book, bloodOfChicks(all.pedigree, all.kinship, all.heterozygosity)),
+    depressionVerdicts: () => depressionVerdicts(all.depression),
     passages: () => passages(book, all.ladder),
     keptAgainstAll: () => keptAgainstAll(book, all.ladder, birdsKept(book)),
     selection: () => selection(book, all.passages),
+    besideNextSeason: () => besideNextSeason(all.ladder, all.selection, all.spread),
     likeness: () => likeness(book),
     recovery: () => recovery(book, all.ladder, all.strainShares),
     crosses: () => crosses(book),

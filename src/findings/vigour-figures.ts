@@ -1,4 +1,3 @@
-import {holm} from '../statistics/holm.ts'
 import type {Depression} from './depression.ts'
 import type {FigureColumn, FiguresTable} from './figures.ts'
 import type {Term, TermEffect} from './inbreeding-model.ts'
@@ -35,17 +34,15 @@ const UNIT = 7
 const inUnit = (name: string): FigureColumn => ({name, as: 'measure', asIn: row => (row[UNIT] === 'points' ? 'share' : 'measure')})
 
 /** One row an outcome and what may bear on it; outcomes of which nothing is on record are left away. */
-function depression({depression: found}: Findings): FiguresTable {
-  const effects = found.filter(({n, leftOut}) => n + leftOut > 0).flatMap(of => of.effects.map(effect => ({of, effect})))
-  const tests = effects.flatMap(({effect}) => (effect.kind === 'effect' && effect.p !== null ? [{effect, p: effect.p}] : [])), held = holm(tests.map(({p}) => p))
-  const tested = new Map(tests.map(({effect}, place) => [effect as TermEffect, held[place] ?? 1] as const))
+function depression({depression: found, depressionVerdicts: {judged, tests}}: Findings): FiguresTable {
+  const effects = found.filter(({n, leftOut}) => n + leftOut > 0).flatMap(of => of.effects.map(effect => ({of, effect}))), corrected = new Map<TermEffect, number | null>(judged.map(each => [each.effect, each.corrected]))
   return {
     columns: [
       ...columns('text', 'outcome', 'trait', 'effect_of', 'with'), inUnit('change'), inUnit('low'), inUnit('high'), ...columns('text', 'unit', 'verdict', 'why'), ...columns('share', 'p', 'p_corrected'),
       ...columns('count', 'tests', 'count', 'n', 'groups'), inUnit('mean'), ...columns('count', 'left_out'), ...columns('text', 'seasons'), ...columns('measure', 'extra_spread'), ...columns('text', 'method'),
       inUnit('published_low'), inUnit('published_high'), ...columns('text', 'published'),
     ],
-    rows: effects.map(({of, effect}) => depressionRow(of, effect, tested.get(effect) ?? null, tested.size)),
+    rows: effects.map(({of, effect}) => depressionRow(of, effect, corrected.get(effect) ?? null, tests)),
   }
 }
 
