@@ -14,6 +14,7 @@ export interface Settling {
 /** What is said while something is supposed. */
 export interface Supposed {
   marginal(variable: number): Float64Array
+  joint(factor: number): Float64Array
   logSum(): number
 }
 
@@ -121,7 +122,7 @@ export class ClusterMessages {
     }
     this.#held = 0
     try {
-      return read({marginal: variable => this.#marginal(variable), logSum: () => this.#logSum()})
+      return read({marginal: variable => this.#marginal(variable), joint: factor => this.joint(factor), logSum: () => this.#logSum()})
     } finally {
       for (const [number, cluster] of before) this.#clusters[number] = cluster
       for (const [way, message] of saved) this.#messages[way]?.set(message)

@@ -1,6 +1,7 @@
 import {ClusterMessages, type Settling, type Supposed} from './cluster-messages.ts'
 import {componentsOf} from './components.ts'
 import {joinGraph, type Factor} from './join-graph.ts'
+import {withoutLeaves} from './leaves.ts'
 import {entriesOver} from './tables.ts'
 
 /** What a product of tables says of each of its variables. */
@@ -58,12 +59,19 @@ export function propagate(sizes: ArrayLike<number>, factors: readonly Factor[], 
   for (const {of, table} of factors) {
     if (table.length !== entriesOver(of, sizes)) throw new RangeError(`a table of ${table.length} entries does not fit variables ${of.join(', ')}`)
   }
+  const trimmed = withoutLeaves(sizes, factors)
+  return trimmed.withLeaves(propagated(sizes, trimmed.factors, trimmed.hung, limits), () => propagated(sizes, factors, new Int32Array(sizes.length), limits))
+}
+
+/** @param hung by variable: how many more hang on it, that were summed out before */
+function propagated(sizes: ArrayLike<number>, factors: readonly Factor[], hung: Int32Array, limits: Limits): Propagation {
   const {components, componentOf, placeOf, componentOfFactor, placeOfFactor} = componentsOf(sizes, factors)
   const constant = factors.filter(({of}) => of.length === 0).reduce((sum, {table}) => sum + Math.log(table[0] ?? 0), 0)
   const parts = components.map(component => {
     const scopes = component.factors.map(({of}) => of)
     const whole = (alike: boolean) => joinGraph(component.sizes, scopes, limits.exactCluster, limits.exactAll, alike)
-    const graph = whole(false) ?? (component.sizes.length <= TRIED_TWICE ? whole(true) : null) ?? joinGraph(component.sizes, scopes, limits.looseCluster)
+    const count = component.variables.reduce((sum, variable) => sum + 1 + (hung[variable] ?? 0), 0)
+    const graph = whole(false) ?? (count <= TRIED_TWICE ? whole(true) : null) ?? joinGraph(component.sizes, scopes, limits.looseCluster)
     if (!graph) throw new Error('a graph without a limit is always made')
     return {exact: graph.exact, messages: new ClusterMessages(graph, component.sizes, component.factors, limits)}
   })
@@ -98,6 +106,11 @@ export function propagate(sizes: ArrayLike<number>, factors: readonly Factor[], 
         if (!first) {
           return read({
             marginal: variable => supposed.get(componentOf[variable] ?? -1)?.marginal(placeOf[variable] ?? -1) ?? marginal(variable),
+            joint: factor => {
+              const part = componentOfFactor[factor] ?? -1, inPart = supposed.get(part) ?? parts[part]?.messages
+              if (!inPart) throw new RangeError(`there is no factor ${factor} over variables`)
+              return inPart.joint(placeOfFactor[factor] ?? -1)
+            },
             logSum: () => parts.reduce((sum, {messages}, part) => sum + (supposed.get(part)?.logSum() ?? messages.logSum), constant),
           })
         }
