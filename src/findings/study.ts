@@ -32,6 +32,7 @@ import {ladderOf, type LadderStep, type ReachedStep} from './ladder.ts'
 import {lineageOfBook, type Lineage} from './lineage.ts'
 import {likeliestSires, type LikeliestSires} from './likeliest-sire.ts'
 import {leastUniform, type LeastUniform} from './least-uniform.ts'
+import {lifeOfFlock, type LifeOfFlock} from './life-of-flock.ts'
 import {likeness, type Likeness} from './likeness.ts'
 import {livingCarriers, type LivingCarriers} from './living-carriers.ts'
 import {malesForPens, type Pairings} from './males-for-pens.ts'
@@ -82,6 +83,8 @@ export interface Findings {
   /** null: nothing required has been scored yet */
   readonly leastUniform: LeastUniform | null
   readonly hatchResults: HatchResults
+  /** hatch, life and lay: comparisons, livability, growth, eggs and feed */
+  readonly life: LifeOfFlock
   readonly strainShares: StrainShares
   readonly census: Census
   readonly pedigree: PedigreeOfBook
@@ -179,6 +182,7 @@ export function study(book: Logbook): Findings {
     againstStandard: () => againstStandard(all.spread),
     leastUniform: () => leastUniform(all.trueBred, all.ladder),
     hatchResults: () => hatchResults(book),
+    life: () => lifeOfFlock(book),
     strainShares: () => strainShares(book, all.ladder),
     census: () => census(book),
     pedigree: () => pedigreeOfBook(book),
