@@ -7,6 +7,7 @@ import {besideNextSeason, type BesideNextSeason} from './beside-next-season.ts'
 import {breedingPairs, type BreedingPairs} from './breeding-pairs.ts'
 import {bloodOfChicks} from './blood-of-chicks.ts'
 import {birdsKept, passages, type Passage} from './bred-from.ts'
+import {carriersInSteps, type CarriersInStep} from './carriers-in-steps.ts'
 import {census, type Census} from './census.ts'
 import {closeness, type ClosenessOfStep} from './closeness.ts'
 import {closenessLimits, type ClosenessLimits} from './closeness-limits.ts'
@@ -123,6 +124,8 @@ export interface Findings {
   /** of the required traits whose loci are known, among the living breeders of the new breed */
   readonly fixation: readonly Fixation[]
   readonly throwBacks: readonly ThrowBacks[]
+  /** of the required traits whose loci are known, among the chicks of each step that look right */
+  readonly carriersInSteps: readonly CarriersInStep[]
   /** of every trait whose loci are known and for which something is wanted */
   readonly livingCarriers: readonly LivingCarriers[]
   /** alleles of a locus that some strain or bird may have */
@@ -205,6 +208,7 @@ export function study(book: Logbook): Findings {
     ifScoredRight: () => pair => ifScoredRight(book, all.heredity, all.pedigree, pair),
     fixation: () => requiredTraits(book).flatMap(trait => unwantedInBook(trait, all.allelesOfBook)).map(asked => fixationOf(asked, all.census.ownBreeders, all.heredity, all.pedigree)),
     throwBacks: () => throwBacks(requiredTraits(book), all.census, pairsInPens(all.census), all.forecastsInPens),
+    carriersInSteps: () => carriersInSteps(all.trueBred.required.flatMap(trait => unwantedInBook(trait, all.allelesOfBook)), all.trueBred, all.heredity, all.pedigree),
     livingCarriers: () => livingCarriers(book.traits, all.census, all.heredity, all.allelesOfBook),
     allelesOfBook: () => allelesOfBook(book, all.heredity, all.pedigree),
     testMates: () => testMates(book, all.heredity, all.pedigree, all.allelesOfBook),

@@ -12,6 +12,9 @@ import type {Logbook} from '../logbook/book.ts'
 /** So many of the last seasons with a hatch inside the line are taken together. */
 const SEASONS = 2
 
+/** The last seasons with a hatch inside the line, ascending. */
+export const lastSeasons = ({interSeSeasons}: Pick<TrueBred, 'interSeSeasons'>): readonly number[] => interSeSeasons.map(({season}) => season).slice(-SEASONS)
+
 /** How true the chicks of one part of the flock are: of one sex of a step, one pen, or the last seasons inside the line. */
 export interface TrueBredPart {
   readonly of: 'sex' | 'pen' | 'seasons'
@@ -34,9 +37,9 @@ export interface TrueBredPart {
  * @see `trueBred`, `familyShare`
  */
 export function trueBredParts(book: Logbook, trueBred: TrueBred): readonly TrueBredPart[] {
-  const {required, verdicts, steps, pens, interSeSeasons} = trueBred
+  const {required, verdicts, steps, pens} = trueBred
   if (required.length === 0) return []
-  const chicks = [...verdicts.keys()], seasons = interSeSeasons.map(({season}) => season).slice(-SEASONS)
+  const chicks = [...verdicts.keys()], seasons = lastSeasons(trueBred)
   const part = (of: TrueBredPart['of'], name: string, sex: TrueBredPart['sex'], own: readonly Chick[], unlisted: number): TrueBredPart => {
     const families = countByFamily(own, chick => {
       const verdict = verdicts.get(chick)

@@ -20,6 +20,9 @@ export interface TrueBredRate {
   readonly tooYoung: number
   /** hatched, neither banded nor tallied */
   readonly unlisted: number
+  /** of the passes and fails, those culled since, and those that never wore a band */
+  readonly culled: number
+  readonly unbanded: number
   /** passes of passes and fails */
   readonly rate: Share | CannotSay
   /** the same with every chick that was not fully scored failing, and passing */
@@ -59,6 +62,8 @@ class Group {
   readonly sires = new Set<Bird>()
   passesOnFewer = 0
   unlisted = 0
+  culled = 0
+  unbanded = 0
 
   constructor(required: readonly Trait[]) {
     this.traits = new Map(required.map(trait => [trait, {right: 0, judged: 0, passesWithout: 0}]))
@@ -72,7 +77,10 @@ class Group {
       else if (verdict.is === 'right') judged.passesWithout += chick.count
     }
     if (verdict.is === 'right' && verdict.right.length < this.traits.size) this.passesOnFewer += chick.count
-    if (verdict.is === 'right' || verdict.is === 'off') for (const {bird} of chick.parentage.sires) this.sires.add(bird)
+    if (verdict.is !== 'right' && verdict.is !== 'off') return
+    for (const {bird} of chick.parentage.sires) this.sires.add(bird)
+    if (chick.left?.how === 'culled') this.culled += chick.count
+    if (chick.kind === 'tally') this.unbanded += chick.count
   }
 
   rate(): TrueBredRate {
@@ -86,7 +94,7 @@ class Group {
     // where nothing is required nothing can fail: no share is given
     const all = this.traits.size === 0 ? 0 : passes + fails + partScored
     return {
-      passes, passesOnFewer: this.passesOnFewer, fails, partScored, lost, tooYoung, unlisted: this.unlisted, sires: this.sires.size,
+      passes, passesOnFewer: this.passesOnFewer, fails, partScored, lost, tooYoung, unlisted: this.unlisted, culled: this.culled, unbanded: this.unbanded, sires: this.sires.size,
       rate: shareOf(passes, passes + fails, aside.list()), ifAllFail: shareOf(passes, all, apart), ifAllPass: shareOf(passes + partScored, all, apart),
       traits: [...this.traits].map(([trait, {right, judged, passesWithout}]) => ({trait, share: shareOf(right, judged), passesWithout})),
     }

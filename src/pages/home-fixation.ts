@@ -50,7 +50,7 @@ function birdInTheWay({bird, carries, ifDropped}: Fixation['inTheWay'][number], 
 }
 
 /** Empty where no pen stands or nothing will throw back. */
-function warningWords(throwBacks: readonly ThrowBacks[]): string {
+export function warningWords(throwBacks: readonly ThrowBacks[]): string {
   const told = throwBacks.filter(({share}) => share >= 0.0005)
   if (told.length === 0) return ''
   const chicks = told[0]?.chicks ?? null

@@ -14,12 +14,15 @@ import type {Cell, Figure, Page} from './page.ts'
 import {mainMeasure} from './main-measure.ts'
 import {spreadFigure} from './step-figures.ts'
 import {stepWords} from './step-words.ts'
+import {trendView, type TrendView} from './trend-words.ts'
 
 export interface LadderView {
   readonly lead: string
   readonly feather: FeatherView | null
   readonly empty: string
   readonly figures: readonly Figure[]
+  /** null before there was a step inside the line, or while nothing is required */
+  readonly trend: TrendView | null
   /** what a generation inside the line cost; null before there was one */
   readonly rates: ClosenessRates | null
   /** null while no step is reached */
@@ -83,7 +86,7 @@ export function ladderPage(findings: Findings, trueBredFigure: Figure | null): P
   const view: LadderView = {
     lead: lead(findings), feather: featherView(findings), figures: [trueBredFigure, even, blood, close].filter(figure => figure !== null),
     empty: findings.ladder.length === 0 ? 'Once the first cross has hatched, or steps are planned in the project’s record, they stand here one below the other.' : '',
-    rates: closenessRates(findings), backcross: currentStep(findings.ladder) === null ? null : backcrossAgain(findings.nextBackcross, findings.book.project.units), written: written(findings),
+    trend: trendView(findings), rates: closenessRates(findings), backcross: currentStep(findings.ladder) === null ? null : backcrossAgain(findings.nextBackcross, findings.book.project.units), written: written(findings),
   }
   return {path: LADDER, template: 'ladder', title: 'Ladder', section: 'ladder', view, search: {kind: 'index', words: `ladder steps ${figured(findings.ladder.length, 'step')}`}}
 }

@@ -135,7 +135,7 @@ export function penPage(pen: Pen, findings: Findings): Page {
       ...(pen.hatches.length === 0 ? ['No eggs of this pen have been set yet.'] : []),
     ],
     forecast: penForecast(pen, findings),
-    trueBred: bred && bred.rate.kind === 'share' ? trueBredView(bred, book.project.units) : null,
+    trueBred: bred && bred.rate.kind === 'share' ? trueBredView(bred, findings.trueBredParts.find(({of, name}) => of === 'pen' && name === pen.id)?.family ?? null, book.project.units) : null,
     trueBredWords: bred && bred.rate.kind === 'share' ? `${shareInText(bred.rate)} of its chicks showed ${ALL_THEY_COULD}.` : pen.hatches.length === 0 ? '' : 'None of its chicks has been scored for what the standard requires.',
     care: careList(care, book.asOf), caution: careCaution(care), body: pen.body, plates: plates(pen.photos ?? [], `Pen ${pen.id}`, false),
   }

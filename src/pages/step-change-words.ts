@@ -5,7 +5,7 @@ import type {Trait} from '../logbook/book.ts'
 import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
 import {testChance} from './chance-words.ts'
 import {traitPath} from './links.ts'
-import {counted, countWord, figured, listWords, NOTHING, ofWords, percent, percentSign, rounded, sentence, signed, sizeRange} from './numbers.ts'
+import {counted, countWord, listWords, NOTHING, ofWords, percent, percentSign, rounded, sentence, signed, sizeRange} from './numbers.ts'
 import {mainMeasure} from './main-measure.ts'
 import type {Cell, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
@@ -114,7 +114,7 @@ function better(change: StepChange): readonly Said[] {
   if (told.length === 0) return [{head: 'Better graded? That cannot be told.', words: untold}]
   const good = told.map(({trait, verdict}) => { const up = higherIsBetter(trait); return up === null ? null : up === (verdict === 'higher') })
   const head = `${good.every(each => each === true) ? 'Better graded' : good.every(each => each === false) ? 'Worse graded' : 'Graded otherwise'}${theseOnly(enough(...told))}.`
-  const said = told.map(row => `${row.trait.name}: ${gradeVerdict(row)}, the middle one ${middleOf(row.to)} in ${to} and ${middleOf(row.from)} in ${from} (a chick of ${to} above one of ${from} in ${oftenWords(row)}).`)
+  const said = told.map(row => `${row.trait.name}: ${gradeVerdict(row)}, the middle one ${middleOf(row.to)} in ${to}, ${middleOf(row.from)} in ${from} (a chick of ${to} above one of ${from} in ${oftenWords(row)}).`)
   return [{head, words: [...said, ...(untold === '' ? [] : [untold])].join(' ')}]
 }
 
@@ -131,7 +131,7 @@ function believe(change: StepChange): readonly string[] {
     ...(even.length + marks.length === 0 ? [] : ['Measures and grades are taken bird by bird, and of few sires sound surer than they are.']),
     ...(even.length === 0 ? [] : ['Each bird is held against hatch mates of its sex, so that a good season alone makes no step more even.']), ...(marks.length === 0 ? [] : ['Grades may move with the season and with who gave them.']),
   ]
-  return [...families, ...both, ...birds, `${sentence(figured(compared, 'thing was', 'things were'))} compared: where nothing has changed, one such verdict in twenty errs.`]
+  return [...families, ...both, ...birds, `${sentence(counted(compared, 'thing was', 'things were'))} compared: where nothing has changed, one such verdict in twenty errs.`]
 }
 
 const link = (trait: Trait, more: string): Cell => ({text: `${trait.name}${more}`, link: traitPath(trait)})
@@ -147,7 +147,7 @@ function tableOf(change: StepChange): Table | null {
       return read === null ? [] : [[row.by === 'true-bred' ? 'Everything required' : link(row.by, ''), shareCell(row.from), shareCell(row.to), `${pointsWords(read)}: ${SHARE_VERDICT[row.verdict]}`]]
     }),
     ...spreadsToTell(change).map((row): readonly Cell[] => [link(row.trait, `${ofSex(row)}, CV`), `${cvOf(row.from)} of ${birdsIn(row.from)}`, `${cvOf(row.to)} of ${birdsIn(row.to)}`, `${timesWords(row)}${spreadP(row)}: ${EVEN_VERDICT[row.verdict]}`]),
-    ...marksToTell(change).map((row): readonly Cell[] => [link(row.trait, ', middle'), `${middleOf(row.from)} of ${row.from.scored}`, `${middleOf(row.to)} of ${row.to.scored}`, `above in ${oftenWords(row)}: ${gradeVerdict(row)}`]),
+    ...marksToTell(change).map((row): readonly Cell[] => [link(row.trait, ', middle grade'), `${middleOf(row.from)} of ${row.from.scored}`, `${middleOf(row.to)} of ${row.to.scored}`, `higher in ${oftenWords(row)}: ${gradeVerdict(row)}`]),
   ]
   return rows.length === 0 ? null : {columns: [{head: 'Compared'}, {head: from}, {head: to}, {head: 'Change, with its 95% interval'}], rows}
 }
@@ -171,7 +171,7 @@ export function stepChangeView(change: StepChange): StepChangeView {
 
 /** One sentence: `Against BC3F2, BC3F3 is truer, as far as these chicks go; whether it is more even cannot be told.` */
 export function changeInShort(change: StepChange): string {
-  const found = trueBredOf(change), rows = spreadsToTell(change), these = theseOnly(found?.speaksOf === 'families')
+  const found = trueBredOf(change), rows = spreadsToTell(change), these = theseOnly(found?.speaksOf === 'families') || ', by sire families too'
   const verdict = change.outside.length > 0 && found && readOf(found) ? 'by-plan' : found?.verdict ?? 'cannot-tell'
   const bred = verdict === 'truer' ? `is truer${these}` : verdict === 'less-true' ? `is less true${these}` : verdict === 'by-plan' ? 'differs in trueness by the plan of the crosses' : 'cannot be told to be truer'
   const named = (which: ChangeOfSpread['verdict']): string => listWords(rows.filter(row => row.verdict === which).map(({trait}) => trait.name.toLowerCase()))

@@ -26,7 +26,9 @@ import type {RecordsOfBird} from './records-by-bird.ts'
 import {stepCloseness, type StepClosenessView} from './step-closeness.ts'
 import {spreadFigure} from './step-figures.ts'
 import {eggTable, leavingTable} from './step-eggs.ts'
+import {changeInShort, stepChangeView, type StepChangeView} from './step-change-words.ts'
 import {spreadLeftOut, spreadTable, standardTable} from './step-even.ts'
+import {askedWords, carriersWords, partsTable} from './step-true-bred.ts'
 import {stepMeaning} from './step-words.ts'
 import {trueBredView} from './true-bred-view.ts'
 import type {TrueBredView} from './true-bred-view.ts'
@@ -56,6 +58,14 @@ export interface StepView {
   readonly trueBred: TrueBredView | null
   readonly trueBredWords: string
   readonly trueBredFigure: Figure | null
+  /** truer and more even than the step before? in a sentence; empty where there is none before */
+  readonly answer: string
+  /** null: no step before it */
+  readonly change: StepChangeView | null
+  /** by sex, pen and last seasons */
+  readonly parts: Table | null
+  readonly asked: string
+  readonly carriers: readonly string[]
   readonly evenWords: string
   readonly evenFigures: readonly Figure[]
   readonly spread: Table | null
@@ -80,7 +90,7 @@ export interface StepView {
 }
 
 const NOTHING_YET = {
-  trueBred: null, trueBredWords: '', trueBredFigure: null, evenWords: '', evenFigures: [], spread: null, spreadLeftOut: [], standard: null, eggs: null, eggNote: [], leaving: null,
+  trueBred: null, trueBredWords: '', trueBredFigure: null, answer: '', change: null, parts: null, asked: '', carriers: [], evenWords: '', evenFigures: [], spread: null, spreadLeftOut: [], standard: null, eggs: null, eggNote: [], leaving: null,
   closeness: null, strains: null, strainWords: '', kept: null, keptWords: '', symbolNote: '', allBirds: {link: BIRDS, words: ''}, pens: [], hatches: null, hatchNote: [], care: [], caution: null,
 } as const
 
@@ -148,12 +158,15 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
   const breeders = new Set(census.breeders)
   const kept = step.birds.filter(bird => bird.kept !== null || records(bird).stays.length > 0)
   const hatches = new Set(step.hatches), care = careOf(step, book)
+  const change = findings.changes.find(({to}) => to === step.label)
+  const family = findings.trends.shares.find(({by}) => by === 'true-bred')?.steps.find(each => each.step === step.label)?.family ?? null
   const own = ofStepWords(step.hatches, step.label), shared = own === null ? [] : [`${sentence(own)}; the others are of other steps, and eggs are counted by the whole setting.`]
   return {
-    trueBred: rate ? trueBredView(rate, book.project.units) : null,
+    trueBred: rate ? trueBredView(rate, family, book.project.units) : null,
     trueBredWords: trueBred.required.length === 0 ? 'No trait is marked as required yet, so there is nothing to be true to.'
       : rate === null || rate.rate.kind === 'cannot-say' ? `No chick of ${step.label} has been scored for all it could show of what the standard requires.`
         : `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}.${rate.interSe ? '' : ` A ${step.label === 'mixed' ? 'mixed mating' : 'cross or backcross'} cannot breed true; this is what there was to choose from.`}`,
+    answer: change ? changeInShort(change) : '', change: change ? stepChangeView(change) : null, parts: partsTable(step, findings), asked: askedWords(step, findings), carriers: carriersWords(step, findings),
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
     eggNote: [...(rates ? [`Hatch of fertile eggs: ${rateWords(rates.hatchOfFertile)}.`, `Hatch of set: ${rateWords(rates.hatchOfSet)}.`] : ['No setting of this step is on record.']), ...shared],

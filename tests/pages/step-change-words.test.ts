@@ -60,7 +60,7 @@ describe('stepChangeView(change): more even, better graded', () => {
 
   it('says whether a higher grade is what is wanted', () => {
     const low = [4, 5, 5, 5, 6, 6, 6, 7, 4, 5], high = [7, 8, 8, 8, 9, 9, 9, 10, 7, 8]
-    expect(said([{step: F2, type: low}, {step: F3, type: high}]).said[2]).toMatchObject({head: 'Better graded, as far as these chicks go.', words: expect.stringContaining('Type: graded higher, for the better, the middle one 8 in F3 and 5 in F2') as string})
+    expect(said([{step: F2, type: low}, {step: F3, type: high}]).said[2]).toMatchObject({head: 'Better graded, as far as these chicks go.', words: expect.stringContaining('Type: graded higher, for the better, the middle one 8 in F3, 5 in F2') as string})
     expect(said([{step: F2, type: high}, {step: F3, type: low}]).said[2]?.head).toBe('Worse graded, as far as these chicks go.')
     expect(said([{step: F2, type: low}, {step: F3, type: low}]).said[2]).toEqual({head: 'Better graded? That cannot be told.', words: 'Type cannot be told apart.'})
   })
