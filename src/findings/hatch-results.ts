@@ -24,6 +24,9 @@ export interface HatchRates {
   readonly hatchOfFertile: Share | CannotSay
   /** hatched of eggs, over the settings that have hatched */
   readonly hatchOfSet: Share | CannotSay
+  /** died as germs, and fully grown in the shell: of fertile, over the settings that were candled and counted them */
+  readonly germDeath: Share | CannotSay
+  readonly shellDeath: Share | CannotSay
 }
 
 export interface HatchResult extends HatchRates {
@@ -91,7 +94,7 @@ export function ratesOf(hatches: readonly Hatch[]): HatchRates {
     settings: hatches.length, eggs: sum(hatches, eggs), clear: sum(hatches, hatch => hatch.clear), fertile: sum(hatches, fertileOf),
     deadInGerm: sum(hatches, hatch => hatch.deadInGerm), deadInShell: sum(hatches, hatch => hatch.deadInShell), bad: sum(hatches, hatch => hatch.bad),
     hatched: sum(hatches, hatchedOf), fertility: rate(hatches, fertileOf, eggs, false), hatchOfFertile: rate(hatches, hatchedOf, fertileOf, true),
-    hatchOfSet: rate(hatches, hatchedOf, eggs, true),
+    hatchOfSet: rate(hatches, hatchedOf, eggs, true), germDeath: rate(hatches, hatch => hatch.deadInGerm, fertileOf, true), shellDeath: rate(hatches, hatch => hatch.deadInShell, fertileOf, true),
   }
 }
 
@@ -101,11 +104,12 @@ const howHatched = (hatch: Hatch): HatchResult['how'] => (hatch.broody ? 'broody
  * How many of the eggs were fertile, and how many of them hatched?
  *
  *     fertility = fertile / eggs    hatch of fertile = hatched / fertile    hatch of set = hatched / eggs    fertile = eggs − clear
+ *     dead in germ, dead in shell = so many / fertile
  *
  * each with its Wilson 95 % interval, by hatch, pen, step and season, broody hens and machines apart. Where clear eggs were not
  * counted, fertility cannot be told and neither can hatch of fertile; a setting not hatched yet has no hatch. Sums leave out
  * what was not counted and say so. Eggs of one hen are not independent (one infertile hen clears them all), so the interval of
- * a hatch is narrower than the truth.
+ * a hatch is narrower than the truth: `hatchResultsOfGroups` has those that allow for it.
  *
  * @see Wilson 1927, J. Am. Stat. Assoc. 22:209–212. The three rates are common practice, no single source.
  */

@@ -25,6 +25,14 @@ describe('hatchResults(book)', () => {
     expectClose(got.hatchOfSet.kind === 'share' ? got.hatchOfSet.interval.high : NaN, 0.866922, 1e-6)
   })
 
+  it('works the dead of each stage of the fertile eggs', () => {
+    const [got] = of(hatch('2024-03', {eggs: 48, clear: 5, deadInGerm: 2, deadInShell: 4, hatched: 37})).hatches // check-values Q
+    expectClose(value(got?.germDeath ?? {kind: 'cannot-say', have: 0, need: 1, why: 'not-counted', leftOut: []}), 2 / 43, 0)
+    expectClose(value(got?.shellDeath ?? {kind: 'cannot-say', have: 0, need: 1, why: 'not-counted', leftOut: []}), 4 / 43, 0)
+    expect(of(hatch('1', {eggs: 48, deadInGerm: 2, hatched: 37})).all.germDeath).toMatchObject({kind: 'cannot-say', leftOut: []})
+    expect(of(hatch('1', {eggs: 48, clear: 5, hatched: 37, step: F1})).all.shellDeath).toMatchObject({kind: 'cannot-say', why: 'not-counted', leftOut: [{count: 1, why: 'not-counted'}]})
+  })
+
   it('takes bad eggs off nothing', () => {
     const [got] = of(hatch('1', {eggs: 20, clear: 2, bad: 3, hatched: 12})).hatches
     expect([got?.fertile, value(got?.fertility ?? {kind: 'cannot-say', have: 0, need: 1, why: 'not-counted', leftOut: []})]).toEqual([18, 0.9])
