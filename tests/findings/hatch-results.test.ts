@@ -29,7 +29,7 @@ describe('hatchResults(book)', () => {
     const [got] = of(hatch('2024-03', {eggs: 48, clear: 5, deadInGerm: 2, deadInShell: 4, hatched: 37})).hatches // check-values Q
     expectClose(value(got?.germDeath ?? {kind: 'cannot-say', have: 0, need: 1, why: 'not-counted', leftOut: []}), 2 / 43, 0)
     expectClose(value(got?.shellDeath ?? {kind: 'cannot-say', have: 0, need: 1, why: 'not-counted', leftOut: []}), 4 / 43, 0)
-    expect(of(hatch('1', {eggs: 48, deadInGerm: 2, hatched: 37})).all.germDeath).toMatchObject({kind: 'cannot-say', leftOut: []})
+    expect(of(hatch('1', {eggs: 48, deadInGerm: 2, hatched: 37})).all.germDeath).toMatchObject({kind: 'cannot-say', leftOut: [{count: 1, why: 'not-candled'}]})
     expect(of(hatch('1', {eggs: 48, clear: 5, hatched: 37, step: F1})).all.shellDeath).toMatchObject({kind: 'cannot-say', why: 'not-counted', leftOut: [{count: 1, why: 'not-counted'}]})
   })
 

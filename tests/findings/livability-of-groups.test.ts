@@ -10,7 +10,7 @@ import {drawnBook} from './drawn-book.ts'
 
 const A = pen('2024-A', 2024)
 const left = (how: Leaving['how'], on: string | null): Leaving => ({how, on: on === null ? null : date(on), why: null})
-const hatched = (id: string, ways: readonly (Leaving | null)[], more: Partial<Hatch> = {}): Hatch => {
+const hatched = (id: string, ways: readonly (Leaving | null)[], more: Partial<Hatch> = {}): ReturnType<typeof hatch> => {
   const made = hatch(id, {pens: [{pen: A, eggs: null}], on: date('2024-03-23'), machine: 'I1', ...more})
   made.chicks = ways.map((way, place): Bird => bird(`${id}-${place}`, 'unknown', {hatch: made, hatched: made.on, left: way}))
   return made
