@@ -18,6 +18,7 @@ import {donorGenes, type DonorGene} from './donor-gene.ts'
 import {evidence, type EvidenceOfAll} from './evidence.ts'
 import {expectedLooks, type ExpectedOfAll} from './expected-looks.ts'
 import {fixationOf, type Fixation} from './fixation.ts'
+import {flockSummaries, type FlockSummaries} from './flock-summary.ts'
 import {founders, type Founders} from './founders.ts'
 import {gradedScores, type GradedScores} from './graded-scores.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
@@ -79,6 +80,7 @@ export interface Findings {
   readonly change: (from: ReachedStep, to: ReachedStep) => StepChange
   /** to each step from the one before it, where there is one */
   readonly changes: readonly StepChange[]
+  readonly summaries: FlockSummaries
   readonly gradedScores: GradedScores
   readonly againstStandard: readonly AgainstStandard[]
   /** null: nothing required has been scored yet */
@@ -181,6 +183,7 @@ export function study(book: Logbook): Findings {
     trends: () => trendsOf(all.ladder, all.trueBred, all.spread),
     change: () => (from, to) => stepChange(from, to, all.trueBred, all.spread, book.traits),
     changes: () => changesOfSteps(all.ladder, all.passages, all.change),
+    summaries: () => flockSummaries(all),
     gradedScores: () => gradedScores(book, all.ladder),
     againstStandard: () => againstStandard(all.spread),
     leastUniform: () => leastUniform(all.trueBred, all.ladder),

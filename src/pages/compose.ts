@@ -35,6 +35,7 @@ import {siteFrame} from './site-frame.ts'
 import type {SiteFrame} from './site-frame.ts'
 import {standardPage} from './standard.ts'
 import {stepPage} from './step.ts'
+import {summaryPages} from './summaries.ts'
 import {trueBredFigure} from './step-figures.ts'
 import {strainPages} from './strain.ts'
 import {strainsPage} from './strains.ts'
@@ -71,7 +72,7 @@ function pagesOfFlock(findings: Findings): readonly Page[] {
 function pagesOfPapers(findings: Findings): readonly Page[] {
   const {book} = findings, history = draftHistoryPage(book)
   return [
-    showsPage(findings), ...showPages(findings), standardPage(book), ...draftPages(book), ...(history ? [history] : []), dossierPage(findings), diaryPage(book), ...diaryEntryPages(book),
+    showsPage(findings), ...showPages(findings), standardPage(book), ...draftPages(book), ...(history ? [history] : []), dossierPage(findings), diaryPage(book), ...diaryEntryPages(book), ...summaryPages(findings),
     strainsPage(book), ...strainPages(book), keepersPage(book), carePage(book), methodsPage(), recordFormatsPage(), problemManualPage(),
   ]
 }

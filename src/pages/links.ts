@@ -27,6 +27,11 @@ export const DRAFT_HISTORY = 'standard/changes.html'
 export const RECORD_FORMATS = 'record-formats.html'
 export const PROBLEM_MANUAL = 'problems.html'
 
+export const SUMMARIES = 'summaries.html'
+/** A step that is called like a year stands apart from the season. */
+export const summaryPath = ({of, name}: {readonly of: 'season' | 'step'; readonly name: string}): string =>
+  `summaries/${of === 'step' && /^\d+$/.test(fileName(name)) ? 'steps/' : ''}${fileName(name)}.html`
+
 export const stepPath = (label: Step['label']): string => `steps/${fileName(label)}.html`
 export const birdsByStepPath = (label: Step['label'], part = 1): string => `birds/by-step/${fileName(label)}${part === 1 ? '' : `-${part}`}.html`
 export const birdPath = (bird: Bird): string => `birds/${bird.id}.html`

@@ -14,10 +14,12 @@ export interface Page {
   /** for `<title>`; the breed's name is added by the layout */
   readonly title: string
   readonly section: Section | null
-  /** class of `<body>`: `standard`, `dossier` or none */
-  readonly look?: 'standard' | 'dossier'
+  /** class of `<body>`: `standard`, `dossier`, `summary` or none */
+  readonly look?: 'standard' | 'dossier' | 'summary'
   /** one file with stylesheet, font and pictures inside */
   readonly selfContained?: boolean
+  /** of a page that is one file and small enough to be mailed: no typeface in it, of the stylesheet what it uses, and these words at the head of every printed sheet */
+  readonly sheet?: string
   readonly view: object
   /** what the search finds it by and says of it: `kind` stands beside the title, `step` or `BC3F2 hen, hatched 2024, sold`; pages without are not in the index */
   readonly search?: {readonly kind: string; readonly words: string}

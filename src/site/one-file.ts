@@ -10,11 +10,16 @@ function dataAddress(path: string, content: string | Uint8Array): string {
   return `data:${type};base64,${Buffer.from(content).toString('base64')}`
 }
 
-/** The stylesheet with its fonts inside, for a page that is one file. */
-export function styleInside(templates: Files): string {
+/** The stylesheet as it is written. */
+export function styleOnly(templates: Files): string {
   const style = templates.get('style.css')
   if (typeof style !== 'string') throw new Error('the templates folder has no style.css')
-  return style.replace(/\/\*[\s\S]*?\*\//g, '').replace(/\n\s*/g, '\n').replace(/url\("?([\w./-]+)"?\)/g, (whole, path: string) => {
+  return style
+}
+
+/** The stylesheet with its fonts inside, for a page that is one file. */
+export function styleInside(templates: Files): string {
+  return styleOnly(templates).replace(/\/\*[\s\S]*?\*\//g, '').replace(/\n\s*/g, '\n').replace(/url\("?([\w./-]+)"?\)/g, (whole, path: string) => {
     const content = templates.get(path)
     return content === undefined ? whole : `url("${dataAddress(path, content)}")`
   })

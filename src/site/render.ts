@@ -12,10 +12,11 @@ import type {Files} from './assets.ts'
 import {FEED} from './feed.ts'
 import type {Frame} from './frame.ts'
 import {openMarkdown} from './markdown.ts'
-import {linksInside, picturesInside, styleInside} from './one-file.ts'
+import {linksInside, picturesInside, styleInside, styleOnly} from './one-file.ts'
 import type {Pictures} from './picture.ts'
 import {SafeHtml} from './safe-html.ts'
 import {searchIndex} from './search.ts'
+import {styleUsed} from './style-used.ts'
 import {openTemplates} from './templates.ts'
 
 export interface SiteInput {
@@ -42,19 +43,21 @@ export async function renderSite({pages, downloads, frame, photos, templates, pr
   const site = new Claims()
   const charts = await drawFigures(figures)
   const asked = new Set<string>()
-  let style: SafeHtml | null = null
+  const sizes = new Map<string, number>()
+  let style: SafeHtml | null = null, styleOf: ((html: string) => string) | null = null
   const engine = openTemplates(textOf(templates), {
     frame, charts, pictures: photos.pictures, asked,
     markdown: openMarkdown(photos.pictures, new Set(pages.map(page => page.path))),
-    inlineStyle: () => (style ??= new SafeHtml(styleInside(templates))),
+    inlineStyle: () => (style ??= new SafeHtml(styleInside(templates))), ownStyle: html => (styleOf ??= styleUsed(styleOnly(templates)))(html), sizes,
     feed: downloads.some(download => download.path === FEED) ? FEED : null,
   })
   return files()
 
   function* files(): Generator<readonly [string, string | Uint8Array]> {
     for (const [index, page] of pages.entries()) {
-      const html = engine.render(page)
-      yield* site.claim(page.path, page.selfContained ? linksInside(picturesInside(html, page.path, photos.files)) : html, `page “${page.title}” (${page.template})`)
+      const set = engine.render(page), html = page.selfContained ? linksInside(picturesInside(set, page.path, photos.files)) : set
+      if (page.selfContained) sizes.set(page.path, Buffer.byteLength(html))
+      yield* site.claim(page.path, html, `page “${page.title}” (${page.template})`)
       if (index % TOLD_EVERY === 0) progress?.(index, pages.length)
     }
     for (const {figure, page} of figures) yield* site.claim(`charts/${figure.name}.vl.json`, chartDownload(figure), `figure ${figure.id} of ${page.path}`, true)

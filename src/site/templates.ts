@@ -13,6 +13,7 @@ import type {Picture, Pictures} from './picture.ts'
 import {SafeHtml} from './safe-html.ts'
 import {slimSprite} from './slim-sprite.ts'
 import {slimTags} from './slim-tags.ts'
+import {runningHead} from './style-used.ts'
 import {valueHelpers} from './template-helpers.ts'
 
 export interface TemplateParts {
@@ -27,6 +28,10 @@ export interface TemplateParts {
   readonly asked: Set<string>
   /** path of the feed, or null */
   readonly feed: string | null
+  /** of a page's HTML, the stylesheet for it alone: of pages that are mailed */
+  readonly ownStyle: (html: string) => string
+  /** bytes of the pages that are one file, as they are set */
+  readonly sizes: ReadonlyMap<string, number>
 }
 
 export interface Templates {
@@ -74,7 +79,7 @@ function pictureHelper(pictures: Pictures, page: Page, file: string, small: bool
 }
 
 /** Helpers that need to know the page they stand on. */
-function siteHelpers({charts, pictures, markdown, asked}: TemplateParts): Record<string, Handlebars.HelperDelegate> {
+function siteHelpers({charts, pictures, markdown, asked, sizes}: TemplateParts): Record<string, Handlebars.HelperDelegate> {
   const body = (text: string, options: Handlebars.HelperOptions, inline: boolean): SafeHtml => {
     const data = dataOf(options)
     const {level} = options.hash as {level?: number}
@@ -91,6 +96,12 @@ function siteHelpers({charts, pictures, markdown, asked}: TemplateParts): Record
       addresses.set(target, address)
       asked.add(target)
       return address
+    },
+    /** `18 kB`, of a page that is one file and was set before this one */
+    sizeOf(path: string): string {
+      const bytes = sizes.get(path)
+      if (bytes === undefined) throw new Error(`${path} is not set yet, or is no page that is one file: its size cannot be told`)
+      return `${Math.ceil(bytes / 1000)} kB`
     },
     markdown: (text: string, options: Handlebars.HelperOptions) => body(text, options, false),
     inline: (text: string, options: Handlebars.HelperOptions) => body(text, options, true),
@@ -149,7 +160,7 @@ export function openTemplates(files: ReadonlyMap<string, string>, parts: Templat
   }
 }
 
-const TITLE = '\u0001title\u0001', MATTER = '\u0001matter\u0001'
+const TITLE = '\u0001title\u0001', MATTER = '\u0001matter\u0001', STYLE = '\u0001style\u0001'
 
 /** A stretch of the layout, or what fills a gap in it. */
 type Piece = (title: string, matter: string) => string
@@ -175,11 +186,11 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
   const known = new Map<string, readonly Piece[]>()
   return (page, matter) => {
     const look = page.look ?? null, selfContained = page.selfContained === true
-    const key = JSON.stringify([folderOf(page.path), page.section, look, selfContained, main.has(page.path) ? page.path : ''])
+    const key = JSON.stringify([folderOf(page.path), page.section, look, selfContained, page.sheet !== undefined, main.has(page.path) ? page.path : ''])
     let pieces = known.get(key)
     if (!pieces) {
       const html = put({
-        title: TITLE, breed: frame.breed, language: frame.language, look, style: selfContained ? parts.inlineStyle() : null, feed, home,
+        title: TITLE, breed: frame.breed, language: frame.language, look, style: page.sheet !== undefined ? new SafeHtml(STYLE) : selfContained ? parts.inlineStyle() : null, feed, home,
         // a page that goes alone leads nowhere
         nav: selfContained ? [] : navOf(frame, page.section, page.path), contents: selfContained ? [] : page.path === home ? frame.contents : main.has(page.path) ? bare : [], asOf: frame.asOf, matter: new SafeHtml(MATTER),
       }, page)
@@ -187,7 +198,8 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
       known.set(key, pieces)
     }
     const title = Handlebars.escapeExpression(titleOf(page, frame)), slim = tidy(matter)
-    return pieces.map(piece => piece(title, slim)).join('')
+    const html = pieces.map(piece => piece(title, slim)).join('')
+    return page.sheet === undefined ? html : html.replace(STYLE, () => `${parts.ownStyle(html)}${runningHead(page.sheet ?? '')}`)
   }
 }
 

@@ -1,0 +1,31 @@
+/** The summaries to send on, season by season and step by step, and the list of them with the answer and the size of each. */
+import type {Findings} from '../findings/study.ts'
+import {SUMMARIES, summaryPath} from './links.ts'
+import type {Page} from './page.ts'
+import {answerInShort} from './summary-answer.ts'
+import {toDo} from './summary-next.ts'
+import {summaryPage} from './summary.ts'
+
+interface Listed {
+  readonly title: string
+  readonly link: string
+  readonly words: string
+}
+
+export interface SummariesView {
+  readonly lead: string
+  readonly seasons: readonly Listed[]
+  readonly steps: readonly Listed[]
+}
+
+/** None while nothing was ever penned, set or hatched. The list comes last: it tells the sizes of the others. */
+export function summaryPages(findings: Findings): readonly Page[] {
+  const {seasons, steps} = findings.summaries, all = [...seasons, ...steps]
+  if (all.length === 0) return []
+  const next = toDo(findings)
+  const listed = (of: typeof seasons): readonly Listed[] => of.toReversed().map(each => ({title: each.name, link: summaryPath(each), words: answerInShort(each)}))
+  const view: SummariesView = {
+    lead: 'A sheet or two for each season and each step: one file that opens without the site, from a stick, in a letter or on a phone.', seasons: listed(seasons), steps: listed(steps),
+  }
+  return [...all.map(each => summaryPage(each, findings, next)), {path: SUMMARIES, template: 'summaries', title: 'To send on', section: null, view, search: {kind: 'index', words: 'summaries summary season step send print letter phone stick'}}]
+}
