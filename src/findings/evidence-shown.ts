@@ -11,6 +11,7 @@ import type {RecordsAudit} from './records-audit.ts'
 import type {ShowResults} from './show-results.ts'
 import type {SpreadOfMeasures, SpreadRow} from './spread.ts'
 import type {TrueBred, TrueBredRate} from './true-bred.ts'
+import type {TrueBredPart} from './true-bred-parts.ts'
 
 /** What evidence is gathered from: the book and the other findings, each worked only where a requirement asks for it. */
 export interface Sources {
@@ -45,8 +46,8 @@ export type Shown =
   | {readonly kind: 'shown-per-class'; readonly classes: readonly {readonly class: string; readonly birds: number}[]}
   | {readonly kind: 'shows-and-judges'; readonly shows: number; readonly judges: readonly string[]; readonly years: readonly number[]}
   | {readonly kind: 'show-result'; readonly entries: number; readonly disqualified: number; readonly firsts: number; readonly awards: number; readonly leastPoints: number | null}
-  /** chicks of inter se matings, of these seasons; `sure`: it would still be reached if every chick not fully scored failed */
-  | {readonly kind: 'true-to-type'; readonly seasons: readonly number[]; readonly rate: TrueBredRate; readonly sure: boolean}
+  /** chicks of inter se matings, of these seasons; `sure`: it would still be reached if every chick not fully scored failed; `part`: the same chicks with every interval */
+  | {readonly kind: 'true-to-type'; readonly seasons: readonly number[]; readonly rate: TrueBredRate; readonly part: TrueBredPart; readonly sure: boolean}
   | {readonly kind: 'even-weight'; readonly step: string; readonly rows: readonly SpreadRow[]}
   | {readonly kind: 'written-standard'; readonly draft: number; readonly clauses: number; readonly emptySections: readonly string[]; readonly points: number}
   /** by neighbouring breed, how many characters differ */

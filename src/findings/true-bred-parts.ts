@@ -6,7 +6,7 @@ import {seasonOf, type Chick} from './ladder-chicks.ts'
 import {penOf} from './pen-of.ts'
 import {shareOf} from './share-of.ts'
 import {countByFamily, FAMILY_SEED} from './sire-families.ts'
-import {trueBredOf, type TrueBred, type TrueBredRate} from './true-bred.ts'
+import {trueBredOf, type TrueBred} from './true-bred.ts'
 import type {Logbook} from '../logbook/book.ts'
 
 /** So many of the last seasons with a hatch inside the line are taken together. */
@@ -40,23 +40,30 @@ export function trueBredParts(book: Logbook, trueBred: TrueBred): readonly TrueB
   const {required, verdicts, steps, pens} = trueBred
   if (required.length === 0) return []
   const chicks = [...verdicts.keys()], seasons = lastSeasons(trueBred)
-  const part = (of: TrueBredPart['of'], name: string, sex: TrueBredPart['sex'], own: readonly Chick[], unlisted: number): TrueBredPart => {
-    const families = countByFamily(own, chick => {
-      const verdict = verdicts.get(chick)
-      return verdict ? judgedRight(verdict, 'true-bred') : null
-    })
-    const {k, n} = sumOf(families), listed = own.reduce((sum, {count}) => sum + count, 0)
-    return {of, name, sex, share: shareOf(k, n), exact: n === 0 ? null : clopperPearson(k, n), family: familyShare(families, {seed: FAMILY_SEED}), leftOut: listed + unlisted - n}
-  }
+  const part = (of: TrueBredPart['of'], name: string, sex: TrueBredPart['sex'], own: readonly Chick[], unlisted: number): TrueBredPart => partOf(trueBred, {of, name, sex}, own, unlisted)
   return [
     ...steps.flatMap(({step}) => (['male', 'female'] as const).map(sex => part('sex', step, sex, chicks.filter(chick => chick.step.label === step && chick.sex === sex), 0))),
     ...pens.map(({pen, unlisted}) => part('pen', pen.id, 'all', chicks.filter(chick => penOf(chick) === pen), unlisted)),
-    ...(seasons.length === 0 ? [] : [part('seasons', [...new Set([seasons[0], seasons.at(-1)])].join(' to '), 'all', chicks.filter(chick => chick.step.interSe >= 1 && inSeasons(chick, seasons)), unlistedIn(trueBredOf(book, trueBred, seasons)))]),
+    ...(seasons.length === 0 ? [] : [trueBredInSeasons(book, trueBred, seasons)]),
   ]
+}
+
+/** The chicks hatched inside the line in some seasons, one or more. */
+export function trueBredInSeasons(book: Logbook, trueBred: TrueBred, seasons: readonly number[]): TrueBredPart {
+  const own = [...trueBred.verdicts.keys()].filter(chick => chick.step.interSe >= 1 && inSeasons(chick, seasons))
+  return partOf(trueBred, {of: 'seasons', name: [...new Set([seasons[0], seasons.at(-1)])].join(' to '), sex: 'all'}, own, trueBredOf(book, trueBred, seasons).unlisted)
+}
+
+function partOf({verdicts}: TrueBred, shape: Pick<TrueBredPart, 'of' | 'name' | 'sex'>, own: readonly Chick[], unlisted: number): TrueBredPart {
+  const families = countByFamily(own, chick => {
+    const verdict = verdicts.get(chick)
+    return verdict ? judgedRight(verdict, 'true-bred') : null
+  })
+  const {k, n} = sumOf(families), listed = own.reduce((sum, {count}) => sum + count, 0)
+  return {...shape, share: shareOf(k, n), exact: n === 0 ? null : clopperPearson(k, n), family: familyShare(families, {seed: FAMILY_SEED}), leftOut: listed + unlisted - n}
 }
 
 const inSeasons = (chick: Chick, seasons: readonly number[]): boolean => {
   const season = seasonOf(chick)
   return season !== null && seasons.includes(season)
 }
-const unlistedIn = ({unlisted}: TrueBredRate): number => unlisted

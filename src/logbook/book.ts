@@ -516,6 +516,8 @@ export interface Requirement {
   readonly seasons: number | null
   readonly perClass: number | null
   readonly judges: number | null
+  /** whose lower limit has to reach the share; null: the rate itself decides */
+  readonly interval: 'families' | 'exact' | null
   readonly trait: Trait | null
   /** the keeper's own statement, where only a person can say */
   readonly stated: string | null

@@ -12,7 +12,7 @@ export function linkRequirements({records}: Bench, traits: Traits): Requirements
     at, body, association: data.association ?? null,
     items: data.requirements.map((read, index): Requirement => ({
       kind: read.kind, title: read.title, asked: read.asked, atLeast: read['at-least'] ?? null, atMost: read['at-most'] ?? null, males: read.males ?? null,
-      females: read.females ?? null, seasons: read.seasons ?? null, perClass: read['per-class'] ?? null, judges: read.judges ?? null,
+      females: read.females ?? null, seasons: read.seasons ?? null, perClass: read['per-class'] ?? null, judges: read.judges ?? null, interval: read.interval ?? null,
       trait: read.trait ? traits.find(read.trait) : null, stated: read.stated ?? null,
       waived: read.waived ? {because: read.waived.because, by: read.waived.by ?? null, on: data.papers?.find(({file}) => file !== undefined && file === read.waived?.paper)?.on ?? null} : null, at: read.at ?? inside(at, 'requirements', index),
     })),

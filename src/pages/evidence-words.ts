@@ -88,7 +88,7 @@ export function shownWords({requirement, shown}: Evidence, book: Logbook): strin
     case 'shown-per-class': return classWords(shown, requirement)
     case 'shows-and-judges': return showsWords(shown)
     case 'show-result': return resultWords(shown)
-    case 'true-to-type': return trueWords(shown)
+    case 'true-to-type': return trueWords(shown, requirement)
     case 'even-weight': return evenWords(shown, requirement, book)
     case 'written-standard': return standardWords(shown)
     case 'distinct': return distinctWords(shown)

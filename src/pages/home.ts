@@ -24,6 +24,7 @@ import {ALL_IT_COULD, ALL_THEY_COULD, onFewerWords} from './true-bred-words.ts'
 import {homeFixation} from './home-fixation.ts'
 import type {HomeFixation} from './home-fixation.ts'
 import {mainMeasure} from './main-measure.ts'
+import {changeInShort} from './step-change-words.ts'
 import {comingWords} from './upcoming-words.ts'
 import type {Coming} from './upcoming-words.ts'
 
@@ -127,10 +128,16 @@ function words(findings: Findings): readonly string[] {
   const rate = trueBred.steps.find(each => each.step === step.label)
   const scored = rate?.rate.kind === 'share' ? scoredWords(rate, rate.rate) : `${sentence(counted(step.chicks.hatched, 'chick'))} of ${step.label} hatched; none fully scored yet.`
   const least = leastUniform && leastUniform.share.value < 1 && leastUniform.step === step.label ? ` The weakest point is ${leastUniform.trait.name.toLowerCase()}: ${ofWords(leastUniform.share.count, leastUniform.share.total)} as wanted.` : ''
-  const few = rate?.rate.kind === 'share' && rate.sires < 5 ? ` These chicks come from ${counted(rate.sires, 'sire')}, so the figures speak of these chicks only.` : ''
+  const few = rate?.rate.kind === 'share' ? fewFamilies(findings, step.label) : '', change = findings.changes.find(({to}) => to === step.label)
   const {aliveCount: {all}, breederCount: {male, female, unknown}} = census, say = saying(all, male, female, unknown)
   const breeding = [...(male + female + unknown === 0 ? ['none'] : []), ...(male > 0 ? [say(male, 'male')] : []), ...(female > 0 ? [say(female, 'female')] : []), ...(unknown > 0 ? [say(unknown, 'bird not sexed', 'birds not sexed')] : [])]
-  return [`${scored}${least}${few}`, all === 0 ? 'No bird is living by the records.' : `${sentence(say(all, 'bird'))} living, ${listWords(breeding)} breeding.`]
+  return [`${scored}${least}${few}`, ...(change ? [`${changeInShort(change)}`] : []), all === 0 ? 'No bird is living by the records.' : `${sentence(say(all, 'bird'))} living, ${listWords(breeding)} breeding.`]
+}
+
+/** Empty where the families of the step are enough. */
+function fewFamilies({trends}: Findings, step: string): string {
+  const family = trends.shares.find(({by}) => by === 'true-bred')?.steps.find(each => each.step === step)?.family
+  return family?.kind === 'these-chicks' ? ` These chicks come of ${counted(family.families, 'sire family', 'sire families')}, so the figures speak of these chicks only.` : ''
 }
 
 /** `Of the 58 chicks of BC3F3 scored, 55 showed …`; every count in figures. */

@@ -2,10 +2,11 @@ import {describe, expect, it} from 'vitest'
 import {study} from '../../src/findings/study.ts'
 import type {Evidence} from '../../src/findings/evidence.ts'
 import {REQUIREMENT_KINDS, type Logbook, type Paper, type Requirement, type Requirements, type Show, type ShowEntry} from '../../src/logbook/book.ts'
+import {bookOfFamilies} from './evenness-book.ts'
 import {at, bird, date, F2, hatch, logbook, smallBook, weekOld, weight} from '../pages/small-logbook.ts'
 
 const asks = (kind: Requirement['kind'], more: Partial<Requirement> = {}): Requirement => ({
-  kind, title: kind, asked: kind, atLeast: null, atMost: null, males: null, females: null, seasons: null, perClass: null, judges: null, trait: null, stated: null, waived: null, at, ...more,
+  kind, title: kind, asked: kind, atLeast: null, atMost: null, males: null, females: null, seasons: null, perClass: null, judges: null, interval: null, trait: null, stated: null, waived: null, at, ...more,
 })
 const asked = (items: readonly Requirement[], more: Partial<Requirements> = {}): Requirements => ({at, body: '', association: null, items, papers: [], distinctness: null, ...more})
 const shown = (book: Logbook, item: Requirement, more: Partial<Requirements> = {}): Evidence => {
@@ -57,6 +58,19 @@ describe('evidence', () => {
     expect(found).toMatchObject({state: 'met', shown: {kind: 'true-to-type', seasons: [2025], sure: true}})
     expect(state(book, asks('true-to-type', {atLeast: 0.9}))).toBe('not-yet')
     expect(state(weekOld(), asks('true-to-type', {atLeast: 0.5}))).toBe('cannot-tell')
+  })
+
+  it('lets the lower limit decide where the requirement names an interval', () => {
+    // 29 of 32 right; by Clopper and Pearson the lower limit is 75.0% (R 4, binom.test(29, 32), from memory), by six families lower
+    const six = bookOfFamilies([...Array.from({length: 5}, () => ({step: F2, pea: 6})), {step: F2, pea: 1, single: 1}]), few = bookOfFamilies([{step: F2, pea: 29, single: 3}])
+    const type = (book: Logbook, atLeast: number, interval: Requirement['interval']) => shown(book, asks('true-to-type', {atLeast, interval}))
+    expect([0.74, 0.76].map(atLeast => type(few, atLeast, 'exact').state)).toEqual(['met', 'not-yet'])
+    expect([0.76, 0.95].map(atLeast => type(few, atLeast, null).state)).toEqual(['met', 'not-yet'])
+    expect(type(few, 0.5, 'families').state).toBe('cannot-tell')
+    const found = type(six, 0.5, 'families')
+    expect(found.shown).toMatchObject({part: {family: {kind: 'families', families: 6}}})
+    const low = found.shown.kind === 'true-to-type' ? found.shown.part.family?.low ?? NaN : NaN
+    expect([low - 0.001, low, low + 0.001].map(atLeast => type(six, atLeast, 'families').state)).toEqual(['met', 'met', 'not-yet'])
   })
 
   it('wants every sex even, and cannot tell of one with too few', () => {

@@ -26,7 +26,7 @@ export const diaryEntry = (id: string, title: string, on: string, more: Partial<
   ({at, body: '', id, title, on: date(on), photos: [], ...more})
 
 export const requirement = (kind: Requirement['kind'], title: string, asked: string, more: Partial<Requirement> = {}): Requirement => ({
-  kind, title, asked, atLeast: null, atMost: null, males: null, females: null, seasons: null, perClass: null, judges: null, trait: null, stated: null,
+  kind, title, asked, atLeast: null, atMost: null, males: null, females: null, seasons: null, perClass: null, judges: null, interval: null, trait: null, stated: null,
   waived: null, at, ...more,
 })
 

@@ -13,7 +13,7 @@ export const HOW_DECIDED = {
   'shown-per-class': '**Shown in every class:** different birds shown in each class the standard gives a weight for; disqualified entries do not count.',
   'shows-and-judges': '**Shows and judges:** shows with an entry, and judges who placed one, each once.',
   'show-result': '**Show results:** no entry disqualified and, where points are asked, none below them.',
-  'true-to-type': '**True to type:** the true-bred rate of chicks from matings inside the breed in the last seasons. The rate itself decides, not its lower limit; both are printed.',
+  'true-to-type': '**True to type:** the true-bred rate of chicks from matings inside the breed in the last seasons. The rate itself decides, not its lower limit, unless the requirement’s `interval` says that the limit has to reach it: by sire families, which five or more must have, or by Clopper and Pearson. The families’ interval is printed where there is one.',
   'fixed': `**Fixed traits:** at each locus of the trait named, or of every required trait, the chance that not one living breeder carries an allele that is not wanted, all together, against the share asked, ${percentSign(FIXED_AT)} where none is named; over 99.9% counts as certain. A bird that could show the trait and was neither scored nor tested leaves it untold; so does a trait without rules for its genes.`,
   'even-weight': '**Even weights:** the coefficient of variation of each sex in the latest step that has one, held against the most that is asked; or the share within a tenth against the least.',
   'written-standard': '**Written standard:** every section of the latest draft filled, no clause empty, and points that make 100.',

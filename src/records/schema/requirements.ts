@@ -29,6 +29,7 @@ const requirements = object('the requirements', {
     seasons: optional(count, 'In how many of the last seasons.'),
     'per-class': optional(count, 'How many in each class.'),
     judges: optional(count, 'How many judges.'),
+    interval: optional(oneOf(['families', 'exact']), 'For kind `true-to-type`: whose lower limit has to reach the share. `families`: of the 95% interval by sire families; `exact`: of Clopper and Pearson’s. Without it the rate itself decides.'),
     trait: optional(reference('a trait'), 'The trait it is about.'),
     stated: optional(text('a statement'), 'Your own statement, where only a person can say.'),
     waived: optional(object('a waiver', {
