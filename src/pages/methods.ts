@@ -2,6 +2,7 @@
 import {METHODS as METHODS_PATH} from './links.ts'
 import {choosingMalesMethods} from './methods/choosing-males.ts'
 import {chromosomeMethods} from './methods/chromosomes.ts'
+import {coverageView, type CoverageView} from './methods/coverage.ts'
 import {descentMethods} from './methods/descent.ts'
 import {doubtfulDescentMethods} from './methods/doubtful-descent.ts'
 import {evennessOfStepsMethods} from './methods/evenness-of-steps.ts'
@@ -22,18 +23,31 @@ import {trueBredRate} from './methods/true-bred.ts'
 import {vigourMethods} from './methods/vigour.ts'
 import type {Page} from './page.ts'
 
-export const METHODS: readonly Method[] = [
-  share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, ...evennessOfStepsMethods, hatchRates, ...scoringMethods, ...descentMethods,
-  ...inbreedingMethods, ...doubtfulDescentMethods, ...chromosomeMethods, ...foundersLeftMethods, ...oldBloodMethods,
-  ...choosingMalesMethods, ...rateMethods, ...heredityMethods, ...heredityBreedMethods, ...heredityPlanningMethods, ...vigourMethods, ...evidenceMethods,
+/** The entries in the order of the page, under the subjects of its table of contents. */
+export const METHOD_CHAPTERS: readonly {readonly title: string; readonly methods: readonly Method[]}[] = [
+  {title: 'Shares, evenness and grades', methods: [share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, ...evennessOfStepsMethods, ...scoringMethods]},
+  {title: 'Hatch, life and lay', methods: [hatchRates]},
+  {title: 'Descent and inbreeding', methods: [...descentMethods, ...inbreedingMethods, ...doubtfulDescentMethods, ...chromosomeMethods]},
+  {title: 'Founders, males and pens', methods: [...foundersLeftMethods, ...oldBloodMethods, ...choosingMalesMethods, ...rateMethods]},
+  {title: 'Heredity', methods: [...heredityMethods, ...heredityBreedMethods, ...heredityPlanningMethods]},
+  {title: 'Choosing and vigour', methods: [...vigourMethods]},
+  {title: 'Evidence', methods: [...evidenceMethods]},
 ]
 
+export const METHODS: readonly Method[] = METHOD_CHAPTERS.flatMap(({methods}) => methods)
+
 export interface MethodsView {
+  readonly chapters: readonly {readonly title: string; readonly methods: readonly {readonly id: string; readonly title: string}[]}[]
   readonly methods: readonly (Omit<Method, 'example'> & {readonly given: string; readonly gives: string})[]
+  readonly coverage: CoverageView
 }
 
 export function methodsPage(): Page {
-  const view: MethodsView = {methods: METHODS.map(({example, ...method}) => ({...method, given: example.given, gives: example.gives()}))}
+  const view: MethodsView = {
+    chapters: METHOD_CHAPTERS.map(({title, methods}) => ({title, methods: methods.map(({id, title: name}) => ({id, title: name}))})),
+    methods: METHODS.map(({example, ...method}) => ({...method, given: example.given, gives: example.gives()})),
+    coverage: coverageView(),
+  }
   return {
     path: METHODS_PATH, template: 'methods', title: 'Methods', section: 'methods', view,
     search: {kind: 'methods', words: METHODS.map(method => method.title).join(' ')},

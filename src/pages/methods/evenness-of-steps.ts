@@ -1,5 +1,4 @@
 import {FAMILY_SEED} from '../../findings/sire-families.ts'
-import {FAMILY_COVERAGE} from '../../statistics/family-coverage.ts'
 import {FEWEST_FAMILIES} from '../../statistics/family-bootstrap.ts'
 import {mannKendall} from '../../statistics/mann-kendall.ts'
 import {rankSum} from '../../statistics/rank-sum.ts'
@@ -11,12 +10,8 @@ import {shiftBetween} from '../../statistics/shift.ts'
 import {variationRatio} from '../../statistics/variation-ratio.ts'
 import {weightedKappa} from '../../statistics/weighted-kappa.ts'
 import {countWord, limits, percent, rounded} from '../numbers.ts'
+import {heldBy} from './coverage.ts'
 import type {Method} from './method.ts'
-
-const held = (of: 'family' | 'plain'): string => {
-  const all = FAMILY_COVERAGE.map(each => each[of])
-  return `${rounded(Math.min(...all), 1)} to ${rounded(Math.max(...all), 1)}`
-}
 
 const trend: Method = {
   id: 'trend',
@@ -28,8 +23,8 @@ const trend: Method = {
   edges: `- Crosses, backcrosses, steps beside the ladder and mixed birds are in no trend.
 - Exact where there are 60 chicks or fewer, or under 5 expected right or wrong.
 - Under ${countWord(FEWEST_FAMILIES)} sire families: these chicks only. Sires that may have had the same chick are one family. 2000 draws, seed ${FAMILY_SEED}.
-- In made-up flocks of 5 to 20 families the families’ interval held the truth ${held('family')} times in a hundred, the plain one ${held('plain')}.
-- Three steps cannot show that a CV goes one way, whatever they hold.`,
+- In made-up flocks of 5 to 20 families the families’ interval held the truth ${heldBy('family-share')} times in a hundred, the plain one of sibs ${heldBy('wilson-families')} ([all figures](#coverage)).
+- Four steps or fewer cannot show that a CV goes one way, whatever they hold.`,
   source: 'Cochran 1954, Biometrics 10:417–451; Armitage 1955, Biometrics 11:375–386; Mann 1945, Econometrica 13:245–259; Sen 1968, J. Am. Stat. Assoc. 63:1379–1389. Families drawn whole: Davison and Hinkley 1997, 3.8, from memory; the joining with Wilson’s formula is ours, held by simulation.',
   example: {
     given: 'Right 19 of 516, 29 of 589 and 24 of 293; a figure of 10, 10, 10, 5, 10, 20, 18, 17, 15, 24 and 15.',

@@ -51,7 +51,7 @@ const response: Method = {
   definition: 'S: how far those bred from stood above their hatch mates of one sex, each counting by its scored chicks; half of each sex. R: the next step’s mean less this one’s, of birds reared together. Realised heritability is R on S, both added up over the steps.',
   formula: 'S = ½ (S♂ + S♀)\nin a backcross S is half of the step’s own, R = next step − ½ (this step + the strain)',
   letters: [],
-  edges: '- Without birds of both steps reared together season and selection cannot be told apart: there is no R, only the move of the means.\n- A backcross moves the mean by blood; that move is printed apart. What vigour is lost with heterozygosity is not taken off.\n- One step gives a heritability without limits; with few they are too narrow.',
+  edges: '- Without birds of both steps reared together season and selection cannot be told apart: there is no R, only the move of the means.\n- A backcross moves the mean by blood; that move is printed apart. What vigour is lost with heterozygosity is not taken off.\n- One step gives a heritability without limits. Choosing uses up some of what there is to choose from: of a flock of h² 0.4 eight steps brought 0.35 in made-up lines.',
   source: 'Falconer and Mackay 1996, ch. 11, from memory.',
   example: {
     given: 'Cocks 300 g above their mates and hens 100 g, h² 0.4; the best 2 of 10; S 200 and 150 g with R 80 and 55 g.',
@@ -99,7 +99,7 @@ const vigour: Method = {
   definition: 'First crosses of two strains, or of two lines, against the mean of chicks of either line, all three reared together; sexes and hatches weigh alike in all three.',
   formula: 'H = (cross − ½ (one + other)) / ½ (one + other)',
   letters: [],
-  edges: '- A backcross, or two generations of one line, is no cross of lines.\n- Sibs are alike: from five sire families of each on, the limits draw families whole; under five they speak of these chicks only. In made-up flocks of 5 to 20 families they held the truth 92 to 99 times in a hundred. So do those of response and recovery.\n- Half of H is to be expected in the next generation.',
+  edges: '- A backcross, or two generations of one line, is no cross of lines.\n- Sibs are alike: from five sire families of each on, the limits draw families whole; under five they speak of these chicks only. So do those of response and recovery ([how often they hold](#coverage)).\n- Half of H is to be expected in the next generation.',
   source: 'Falconer and Mackay 1996, ch. 14; Satterthwaite 1946, Biometrics Bull. 2:110–114; both from memory.',
   example: {given: '20 of each: lines of 2000 and 2400 g, SD 180 and 220 g, their cross 2420 g, SD 200 g.', gives: () => {
     const found = heterosis({n: 20, mean: 2420, sd: 200}, {n: 20, mean: 2000, sd: 180}, {n: 20, mean: 2400, sd: 220})
