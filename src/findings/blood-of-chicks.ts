@@ -22,7 +22,7 @@ export interface Blood {
  * @returns null where less than half of the chances are of two birds of the book
  */
 export function bloodOfChicks({pedigree, numberOf}: PedigreeOfBook, kinship: Kinship, heterozygosity: Float64Array): (parentage: Parentage) => Blood | null {
-  const sameness = strainSameness(pedigree), kept = new Map<string, Blood | null>()
+  const sameness = strainSameness(pedigree), kept = new Map<string, Blood | null>(), keyOf = familyKeys()
   const work = (pairs: Parentage['pairs']): Blood | null => {
     let known = 0, chickF = 0, damF = 0, chickH = 0, damH = 0
     for (const {sire, dam, chance} of pairs) {
@@ -35,10 +35,10 @@ export function bloodOfChicks({pedigree, numberOf}: PedigreeOfBook, kinship: Kin
     }
     return known < 0.5 ? null : {chickF: chickF / known, damF: damF / known, chickH: chickH / known, damH: damH / known}
   }
-  return ({pairs}) => {
-    const key = familyKey({pairs}), before = kept.get(key)
+  return parentage => {
+    const key = keyOf(parentage), before = kept.get(key)
     if (before !== undefined) return before
-    const found = work(pairs)
+    const found = work(parentage.pairs)
     kept.set(key, found)
     return found
   }
@@ -46,3 +46,15 @@ export function bloodOfChicks({pedigree, numberOf}: PedigreeOfBook, kinship: Kin
 
 /** Chicks of the same parents, or of the same doubt, have the same key. */
 export const familyKey = ({pairs}: Pick<Parentage, 'pairs'>): string => pairs.map(({sire, dam, chance}) => `${sire?.id ?? '?'} × ${dam?.id ?? '?'} ${chance}`).join('; ')
+
+/** The same, each parentage written once: hatch mates share theirs. */
+export function familyKeys(): (parentage: Pick<Parentage, 'pairs'>) => string {
+  const written = new Map<Parentage['pairs'], string>()
+  return parentage => {
+    const known = written.get(parentage.pairs)
+    if (known !== undefined) return known
+    const key = familyKey(parentage)
+    written.set(parentage.pairs, key)
+    return key
+  }
+}

@@ -1,6 +1,6 @@
 import type {Bird, Hatch, Logbook, Parentage, Trait} from '../logbook/book.ts'
 import {yearOf} from '../records/dates.ts'
-import {familyKey, type Blood} from './blood-of-chicks.ts'
+import {familyKeys, type Blood} from './blood-of-chicks.ts'
 import {countedValue} from './counted-value.ts'
 import {grouped} from './grouped.ts'
 import {fertileOf} from './hatch-results.ts'
@@ -82,6 +82,7 @@ function diedWithin({hatched, left}: Pick<Bird, 'hatched' | 'left'>, asOf: numbe
 
 function living(book: Logbook, bloodOf: BloodOf): Depression {
   const cells = new Map<string, CountedGroup>()
+  const keyOf = familyKeys()
   let leftOut = 0
   for (const hatch of book.hatches) {
     leftOut += hatch.unlisted
@@ -91,7 +92,7 @@ function living(book: Logbook, bloodOf: BloodOf): Depression {
         leftOut += chick.count
         continue
       }
-      const key = `${hatch.id}\n${familyKey(chick.parentage)}`, before = cells.get(key)
+      const key = `${hatch.id}\n${keyOf(chick.parentage)}`, before = cells.get(key)
       cells.set(key, {blood, season: seasonOfHatch(hatch), cluster: hatch.id, n: (before?.n ?? 0) + chick.count, k: (before?.k ?? 0) + (died ? 0 : chick.count)})
     }
   }
@@ -107,9 +108,10 @@ interface Measured {
 }
 
 function ofMeasures(outcome: 'weight' | 'eggs', trait: Trait | null, unit: string, measured: readonly Measured[], all: number): Depression {
+  const keyOf = familyKeys()
   // a class of one family tells nothing of blood, whatever its numbers
-  const told = [...grouped(measured, ({group}) => group).values()].filter(own => new Set(own.map(({bird}) => familyKey(bird.parentage))).size > 1).flat()
-  const families = [...grouped(told, ({bird, group}) => `${group}\n${familyKey(bird.parentage)}`).values()].flatMap(own => {
+  const told = [...grouped(measured, ({group}) => group).values()].filter(own => new Set(own.map(({bird}) => keyOf(bird.parentage))).size > 1).flat()
+  const families = [...grouped(told, ({bird, group}) => `${group}\n${keyOf(bird.parentage)}`).values()].flatMap(own => {
     const [first] = own
     return first ? [{group: first.group, blood: first.blood, value: own.reduce((sum, {value}) => sum + value, 0) / own.length}] : []
   })

@@ -5,7 +5,7 @@ import {withinClasses} from '../statistics/within-classes.ts'
 import {countedValue} from './counted-value.ts'
 import type {CannotSay, Interval, Share} from './estimate.ts'
 import {grouped} from './grouped.ts'
-import {ladderChicks} from './ladder-chicks.ts'
+import {ladderChicks, type Chick} from './ladder-chicks.ts'
 import type {LadderStep} from './ladder.ts'
 import {shareOf} from './share-of.ts'
 
@@ -51,6 +51,8 @@ export interface KeptMeasure extends Kept {
 
 interface Seen {
   readonly group: string
+  /** label of its step */
+  readonly step: string
   readonly sex: 'male' | 'female'
   readonly kept: boolean
   readonly value: string | number
@@ -62,13 +64,13 @@ type Untested = Omit<KeptState, 'corrected' | 'tests' | 'differ'> | Omit<KeptMea
 const REMARKABLE = 0.05
 
 /** Each chick once, a tally as often as it has chicks; what was weighed without a band was not kept. Chicks of unknown sex or hatch have no mates to be held against. */
-function seenOf(book: Logbook, trait: Trait, kept: ReadonlySet<Bird>, step: string | null): readonly Seen[] {
+function seenOf(book: Logbook, chicks: readonly Chick[], trait: Trait, kept: ReadonlySet<Bird>): readonly Seen[] {
   const loose = book.looseWeighings.flatMap(({hatch, sex, value, countsFor}): Seen[] =>
-    (sex === 'unknown' || hatch.step.kind === 'strain' || (step !== null && hatch.step.label !== step) || !countsFor.includes(trait) ? [] : [{group: `${sex} ${hatch.id}`, sex, kept: false, value}]))
-  const listed = ladderChicks(book).flatMap((chick): Seen[] => {
-    const value = countedValue(chick, trait), {sex, hatch} = chick
-    if (value === null || sex === 'unknown' || hatch === null || (step !== null && chick.step.label !== step)) return []
-    return Array.from({length: chick.count}, () => ({group: `${sex} ${hatch.id}`, sex, kept: chick.kind === 'bird' && kept.has(chick), value}))
+    (sex === 'unknown' || hatch.step.kind === 'strain' || !countsFor.includes(trait) ? [] : [{group: `${sex} ${hatch.id}`, step: hatch.step.label, sex, kept: false, value}]))
+  const listed = chicks.flatMap((chick): Seen[] => {
+    const {sex, hatch} = chick, value = sex === 'unknown' || hatch === null ? null : countedValue(chick, trait)
+    if (value === null || sex === 'unknown' || hatch === null) return []
+    return Array.from({length: chick.count}, () => ({group: `${sex} ${hatch.id}`, step: chick.step.label, sex, kept: chick.kind === 'bird' && kept.has(chick), value}))
   })
   return [...listed, ...loose]
 }
@@ -143,9 +145,14 @@ function corrected(found: readonly Untested[]): readonly (KeptState | KeptMeasur
  * @param kept of `birdsKept`
  */
 export function keptAgainstAll(book: Logbook, ladder: readonly LadderStep[], kept: ReadonlySet<Bird>): readonly (KeptState | KeptMeasure)[] {
-  const rows = (step: string | null) => book.traits.flatMap(trait => {
-    const seen = seenOf(book, trait, kept, step)
-    return seen.length === 0 ? [] : keptOf(trait, step, seen)
+  const chicks = ladderChicks(book)
+  const seen = book.traits.map(trait => {
+    const all = seenOf(book, chicks, trait, kept)
+    return {trait, all, byStep: grouped(all, ({step}) => step)}
+  })
+  const rows = (step: string | null) => seen.flatMap(({trait, all, byStep}) => {
+    const own = step === null ? all : byStep.get(step) ?? []
+    return own.length === 0 ? [] : keptOf(trait, step, own)
   })
   return [...corrected(rows(null)), ...corrected(ladder.flatMap(({label}) => rows(label)))]
 }

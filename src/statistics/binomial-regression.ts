@@ -1,7 +1,7 @@
 import {fisherTail} from './fisher-f.ts'
 import {solveLeastSquares} from './householder.ts'
 import type {Interval} from './interval.ts'
-import {logitFit, type LogitFit, type LogitRow} from './logit-fit.ts'
+import {logitFits, type LogitFit, type LogitRow} from './logit-fit.ts'
 import {studentQuantile} from './student-t.ts'
 
 /** So many of so many, and what may bear on it: the eggs of one hen in one hatch, say. */
@@ -82,18 +82,24 @@ export function binomialRegression(rows: readonly BinomialRow[], level = 0.95, f
   const {middles, sizes, scaled} = standardised(used, width)
   const solution = solveLeastSquares(scaled.map(({x}) => x), scaled.map(() => 0))
   if (solution.kind === 'dependent') return {kind: 'dependent', n, clusters, columns: solution.columns.map(column => column - 1)}
-  const plain = logitFit(scaled, {penalised: false}), fit = plain ?? logitFit(scaled, {penalised: true})
+  const {alike, rowOf} = alikeTogether(scaled), fitted = logitFits(alike), plain = fitted({penalised: false}), whole = plain ?? fitted({penalised: true})
+  const fit = whole && {...whole, shares: rowOf.map(place => whole.shares[place] ?? 0)}
   if (fit === null) return {kind: 'unsettled', n, clusters}
   const extra = extraSpread(scaled, names, fit, freedom), penalised = plain === null
   const quantile = studentQuantile(level, freedom)
   const slopes = sizes.map((size, place) => {
     const value = fit.coefficients[place + 1] ?? 0, error = Math.sqrt(extra * (fit.inverse[place + 1]?.[place + 1] ?? 0))
     if (place < from) return {value: value / size, error: error / size, interval: null, p: error > 0 ? fisherTail((value / error) ** 2, 1, freedom) : 1}
+    let start = fit.coefficients
     const far = (at: number): number | null => {
-      const held = logitFit(scaled, {penalised, fixed: {place: place + 1, value: at}, start: fit.coefficients})
+      const fixed = {place: place + 1, value: at}, held = fitted({penalised, fixed, start}) ?? fitted({penalised, fixed})
+      if (held !== null) start = held.coefficients
       return held === null ? null : Math.max(0, (2 * (fit.logLikelihood - held.logLikelihood)) / extra)
     }
-    const low = limit(value, -error, far, quantile ** 2), high = limit(value, error, far, quantile ** 2), none = far(0)
+    const none = far(0), [low = null, high = null] = [-error, error].map(side => {
+      start = fit.coefficients
+      return limit(value, quantile * side, far, quantile)
+    })
     return {
       value: value / size,
       error: error / size,
@@ -153,14 +159,52 @@ function extraSpread(rows: readonly LogitRow[], names: readonly string[], fit: L
   return Math.max(1, single / (rows.length - (rows[0]?.x.length ?? 0)), together / freedom)
 }
 
-/** Where the profile reaches the limit, going from the best value by steps of the error, doubled until beyond, then halved between. */
+/** Rows whose columns are the same made one, since only their sums bear on a fit; and where each row has gone. */
+function alikeTogether(rows: readonly LogitRow[]): {readonly alike: readonly LogitRow[]; readonly rowOf: readonly number[]} {
+  const places = new Map<string, number>(), alike: {k: number; n: number; x: readonly number[]}[] = []
+  const rowOf = rows.map(({k, n, x}) => {
+    const key = x.join(' '), known = places.get(key), place = known ?? alike.length, before = alike[place]
+    if (known === undefined) places.set(key, place)
+    alike[place] = {k: k + (before?.k ?? 0), n: n + (before?.n ?? 0), x}
+    return place
+  })
+  return {alike, rowOf}
+}
+
+/** As near to the limit as anyone reads, in parts of the way to it. */
+const NEAR = 1e-9
+
+/**
+ * Where the profile reaches the limit: the root of its square root, which is all but a straight line, less `enough`. From the best value by steps doubled until beyond, then between the
+ * two by the false position, halving the side that stands still (Dowell & Jarratt 1971, from memory), or the way where there was no fit.
+ */
 function limit(from: number, step: number, far: (at: number) => number | null, enough: number): number | null {
-  let inside = from, outside = from + step
-  for (let doubling = 0; (far(outside) ?? Infinity) < enough; doubling++, inside = outside, outside = from + step * 2 ** doubling) if (doubling > 12) return null
-  for (let halving = 0; halving < 34; halving++) {
-    const middle = (inside + outside) / 2
-    if ((far(middle) ?? Infinity) < enough) inside = middle
-    else outside = middle
+  const beyond = (at: number): number => {
+    const found = far(at)
+    return found === null ? Infinity : Math.sqrt(found) - enough
+  }
+  let inside = from, outside = from + step, below = -enough, above = beyond(outside)
+  for (let doubling = 0; above < 0; doubling++) {
+    if (doubling > 12) return null
+    inside = outside
+    below = above
+    outside = from + step * 2 ** (doubling + 1)
+    above = beyond(outside)
+  }
+  for (let tries = 0, stood = 0; tries < 100 && Math.abs(outside - inside) > NEAR * Math.abs(step); tries++) {
+    const middle = above === Infinity ? (inside + outside) / 2 : (inside * above - outside * below) / (above - below), found = beyond(middle)
+    if (Math.abs(found) <= NEAR * enough) return middle
+    if (found < 0) {
+      inside = middle
+      below = found
+      if (stood < 0 && above < Infinity) above /= 2
+      stood = -1
+    } else {
+      outside = middle
+      above = found
+      if (stood > 0) below /= 2
+      stood = 1
+    }
   }
   return (inside + outside) / 2
 }

@@ -26,10 +26,15 @@ export interface LogitOptions {
   readonly start?: readonly number[]
 }
 
-/** Newton's own steps settle in ten or so; with the penalty, whose own curvature is left aside, they creep where few rows part failures from successes. */
+/** Newton's own steps settle in ten or so; with the penalty, whose own curvature is left aside, they would creep where few rows part failures from successes, and are lengthened. */
 const MOST_STEPS = {plain: 40, penalised: 5000}
 const LONGEST_STEP = 4
 const CLOSE = 1e-9
+const FLAT = 1e-9
+/** of a column of a size near 1, where likelihoods hang on differences of rounding */
+const AS_CLOSE_AS_MAY_BE = 1e-6
+/** Steps that shrink no faster than this are lengthened by what they leave undone; as a rate nearer to 1 would throw them too far. */
+const CREEPING = {from: 0.2, to: 0.98}
 
 /**
  * Which coefficients make the counts most likely, when the logit of the share is a mixture of columns?
@@ -41,75 +46,153 @@ const CLOSE = 1e-9
  *
  * @param rows counts and columns; the columns must not depend on each other
  * @param options `penalised`: with Firth's penalty · `fixed`: a coefficient that is held, for a profile · `start`: where to begin, default 0 for all
- * @returns the fit; null when the steps do not settle, as where data separate and there is no penalty
+ * @returns the fit; null when the steps do not settle, as where data separate and there is no penalty. With a coefficient held it is enough that the likelihood settles
  * @see McCullagh & Nelder 1989, Generalized Linear Models, ch. 4. Firth 1993, Biometrika 80:27–38. Heinze & Schemper 2002, Stat. Med. 21:2409–2419. All from memory.
  * @example logitFit([{k: 3, n: 10, x: [1]}], {penalised: true})?.shares  // (3 + ½)/(10 + 1) = 0.3182
  */
 export function logitFit(rows: readonly LogitRow[], options: LogitOptions): LogitFit | null {
-  const {penalised, fixed, start = []} = options
-  const count = rows[0]?.x.length ?? 0
-  const free = Array.from({length: count}, (_, place) => place).filter(place => place !== fixed?.place)
-  let at = stateAt(rows, Array.from({length: count}, (_, place) => (place === fixed?.place ? fixed.value : start[place] ?? 0)), penalised)
-  for (let step = 0; at !== null && step < (penalised ? MOST_STEPS.penalised : MOST_STEPS.plain); step++) {
-    const move = newtonStep(rows, at, free, penalised)
-    if (move === null) return null
-    const longest = move.reduce((most, value) => Math.max(most, Math.abs(value)), 0)
-    if (longest < CLOSE) return at
-    let part = Math.min(1, LONGEST_STEP / longest), next: LogitFit | null = null
-    for (let halving = 0; halving < 30; halving++, part /= 2) {
-      const tried = at.coefficients.map((value, place) => value + part * (move[free.indexOf(place)] ?? 0))
-      next = stateAt(rows, tried, penalised)
-      if (next !== null && next.logLikelihood >= at.logLikelihood - 1e-12 * Math.abs(at.logLikelihood)) break
+  return logitFits(rows)(options)
+}
+
+/** The same rows fitted again and again, as a profile asks: they are laid out once. */
+export function logitFits(rows: readonly LogitRow[]): (options: LogitOptions) => LogitFit | null {
+  const laid = layOut(rows)
+  return ({penalised, fixed, start = []}) => {
+    const {count} = laid, free = Array.from({length: count}, (_, place) => place).filter(place => place !== fixed?.place)
+    let at = stateAt(laid, Float64Array.from({length: count}, (_, place) => (place === fixed?.place ? fixed.value : start[place] ?? 0)), penalised), before = 0, gain = Infinity
+    for (let step = 0; at !== null && step < (penalised ? MOST_STEPS.penalised : MOST_STEPS.plain); step++) {
+      const move = newtonStep(laid, at, free, penalised)
+      if (move === null) return null
+      const longest = move.reduce((most, value) => Math.max(most, Math.abs(value)), 0)
+      if (longest < CLOSE) return fitOf(at)
+      const rate = before > 0 ? longest / before : 0, lengthened = penalised && rate > CREEPING.from && rate < 1 ? 1 / (1 - Math.min(rate, CREEPING.to)) : 1
+      before = lengthened > 1 ? 0 : longest
+      const next = gaining(laid, at, move, free, Math.min(lengthened, LONGEST_STEP / longest), penalised)
+      if (next === null) return null
+      gain = next.logLikelihood - at.logLikelihood
+      // where a small step gains nothing, rounding is all that is left
+      if (gain <= 0 && longest < AS_CLOSE_AS_MAY_BE) return fitOf(next)
+      at = next
     }
-    if (next === null) return null
-    at = next
+    // a profile may be likeliest with another coefficient without end: its height is known all the same
+    return at !== null && fixed && Math.abs(gain) < FLAT ? fitOf(at) : null
+  }
+}
+
+/** The counts and columns, row after row in one array each. */
+interface LaidOut {
+  readonly count: number
+  readonly successes: Float64Array
+  readonly totals: Float64Array
+  readonly columns: Float64Array
+}
+
+interface State {
+  readonly coefficients: Float64Array
+  readonly shares: Float64Array
+  /** 1 less the share, without the rounding of a share near 1 */
+  readonly rests: Float64Array
+  readonly logLikelihood: number
+  /** XᵀWX, the lower half */
+  readonly information: readonly Float64Array[]
+  /** its root; worked for the penalty, and at the end */
+  readonly root: readonly Float64Array[] | null
+}
+
+function layOut(rows: readonly LogitRow[]): LaidOut {
+  const count = rows[0]?.x.length ?? 0, columns = new Float64Array(rows.length * count)
+  rows.forEach(({x}, row) => { columns.set(x, row * count) })
+  return {count, columns, successes: Float64Array.from(rows, ({k}) => k), totals: Float64Array.from(rows, ({n}) => n)}
+}
+
+/** The farthest of the step, its half, its quarter … that gains; null where none does. */
+function gaining(laid: LaidOut, at: State, move: Float64Array, free: readonly number[], whole: number, penalised: boolean): State | null {
+  const least = at.logLikelihood - 1e-12 * Math.abs(at.logLikelihood)
+  for (let halving = 0, part = whole; halving < 30; halving++, part /= 2) {
+    const tried = at.coefficients.slice()
+    free.forEach((place, index) => { tried[place] = (tried[place] ?? 0) + part * (move[index] ?? 0) })
+    const next = stateAt(laid, tried, penalised)
+    if (next !== null && next.logLikelihood >= least) return next
   }
   return null
 }
 
-function stateAt(rows: readonly LogitRow[], coefficients: readonly number[], penalised: boolean): LogitFit | null {
-  const count = coefficients.length
-  const information = coefficients.map(() => new Float64Array(count))
+function stateAt({count, successes, totals, columns}: LaidOut, coefficients: Float64Array, penalised: boolean): State | null {
+  const shares = new Float64Array(totals.length), rests = new Float64Array(totals.length), information = Array.from({length: count}, () => new Float64Array(count))
   let logLikelihood = 0
-  const shares = rows.map(({k, n, x}) => {
-    const eta = x.reduce((sum, value, place) => sum + value * (coefficients[place] ?? 0), 0)
+  for (let row = 0, first = 0; row < totals.length; row++, first += count) {
+    const k = successes[row] ?? 0, n = totals[row] ?? 0
+    let eta = 0
+    for (let place = 0; place < count; place++) eta += (columns[first + place] ?? 0) * (coefficients[place] ?? 0)
     // log(1 + e^−|η|), which neither overflows nor cancels
-    const soft = Math.log1p(Math.exp(-Math.abs(eta)))
+    const small = Math.exp(-Math.abs(eta)), soft = Math.log1p(small)
     logLikelihood -= k * (soft + Math.max(0, -eta)) + (n - k) * (soft + Math.max(0, eta))
-    const share = 1 / (1 + Math.exp(-eta)), weight = (n * Math.exp(-Math.abs(eta))) / (1 + Math.exp(-Math.abs(eta))) ** 2
-    for (let i = 0; i < count; i++) {
-      const row = information[i]
-      if (row) for (let j = 0; j <= i; j++) row[j] = (row[j] ?? 0) + weight * (x[i] ?? 0) * (x[j] ?? 0)
-    }
-    return share
-  })
-  const root = choleskyRoot(information)
-  if (root === null) return null
-  if (penalised) logLikelihood += root.reduce((sum, row, place) => sum + Math.log(row[place] ?? 0), 0)
-  return Number.isFinite(logLikelihood) ? {coefficients, shares, logLikelihood, inverse: inverseOf(root)} : null
+    shares[row] = (eta < 0 ? small : 1) / (1 + small)
+    rests[row] = (eta < 0 ? 1 : small) / (1 + small)
+    addSquare(information, columns, first, (n * small) / (1 + small) ** 2)
+  }
+  const root = penalised ? choleskyRoot(information) : null
+  if (penalised && root === null) return null
+  if (root) logLikelihood += root.reduce((sum, row, place) => sum + Math.log(row[place] ?? 0), 0)
+  return Number.isFinite(logLikelihood) ? {coefficients, shares, rests, logLikelihood, information, root} : null
 }
 
-function newtonStep(rows: readonly LogitRow[], at: LogitFit, free: readonly number[], penalised: boolean): number[] | null {
-  const score = at.coefficients.map(() => 0), information = free.map(() => new Float64Array(free.length))
-  rows.forEach(({k, n, x}, index) => {
-    const share = at.shares[index] ?? 0
-    let left = k - n * share, weight = n * share * (1 - share)
-    if (penalised) {
+/** Adds weight·x·xᵀ of one row to the lower half of a matrix. */
+function addSquare(matrix: readonly Float64Array[], columns: Float64Array, first: number, weight: number): void {
+  for (let i = 0; i < matrix.length; i++) {
+    const line = matrix[i], own = weight * (columns[first + i] ?? 0)
+    if (line && own !== 0) for (let j = 0; j <= i; j++) line[j] = (line[j] ?? 0) + own * (columns[first + j] ?? 0)
+  }
+}
+
+function fitOf({coefficients, shares, logLikelihood, information, root}: State): LogitFit | null {
+  const found = root ?? choleskyRoot(information)
+  return found === null ? null : {coefficients: [...coefficients], shares: [...shares], logLikelihood, inverse: inverseOf(found)}
+}
+
+function newtonStep(laid: LaidOut, at: State, free: readonly number[], penalised: boolean): Float64Array | null {
+  const {count, successes, totals, columns} = laid, score = new Float64Array(count), information = penalised ? at.information.map(row => row.slice()) : at.information
+  for (let row = 0, first = 0; row < totals.length; row++, first += count) {
+    const k = successes[row] ?? 0, n = totals[row] ?? 0, share = at.shares[row] ?? 0, rest = at.rests[row] ?? 0
+    let left = k * rest - (n - k) * share
+    if (at.root) {
       // the penalty acts as half a success and half a failure more, times the row's leverage
-      const leverage = weight * x.reduce((sum, value, i) => sum + value * (at.inverse[i] ?? []).reduce((part, entry, j) => part + entry * (x[j] ?? 0), 0), 0)
+      const leverage = n * share * rest * squareOf(at.root, columns, first)
       left += leverage * (0.5 - share)
-      weight += leverage * share * (1 - share)
+      addSquare(information, columns, first, leverage * share * rest)
     }
-    x.forEach((value, place) => { score[place] = (score[place] ?? 0) + left * value })
-    free.forEach((place, i) => {
-      const row = information[i]
-      if (row) for (let j = 0; j <= i; j++) row[j] = (row[j] ?? 0) + weight * (x[place] ?? 0) * (x[free[j] ?? 0] ?? 0)
-    })
-  })
-  const root = choleskyRoot(information)
-  if (root === null) return null
-  const inverse = inverseOf(root)
-  return free.map((_, i) => free.reduce((sum, place, j) => sum + (inverse[i]?.[j] ?? 0) * (score[place] ?? 0), 0))
+    for (let place = 0; place < count; place++) score[place] = (score[place] ?? 0) + left * (columns[first + place] ?? 0)
+  }
+  const own = free.length === count ? information : free.map(i => Float64Array.from(free, j => information[Math.max(i, j)]?.[Math.min(i, j)] ?? 0)), root = choleskyRoot(own)
+  return root && solved(root, Float64Array.from(free, place => score[place] ?? 0))
+}
+
+/** xᵀ(LLᵀ)⁻¹x = |L⁻¹x|² of one row. */
+function squareOf(root: readonly Float64Array[], columns: Float64Array, first: number): number {
+  const half = new Float64Array(root.length)
+  let square = 0
+  for (let i = 0; i < root.length; i++) {
+    const row = root[i]
+    let left = columns[first + i] ?? 0
+    for (let j = 0; j < i; j++) left -= (row?.[j] ?? 0) * (half[j] ?? 0)
+    half[i] = left / (row?.[i] ?? 1)
+    square += (half[i] ?? 0) ** 2
+  }
+  return square
+}
+
+/** (LLᵀ)⁻¹ times a column. */
+function solved(root: readonly Float64Array[], column: Float64Array): Float64Array {
+  const found = column.slice()
+  for (let i = 0; i < root.length; i++) {
+    for (let j = 0; j < i; j++) found[i] = (found[i] ?? 0) - (root[i]?.[j] ?? 0) * (found[j] ?? 0)
+    found[i] = (found[i] ?? 0) / (root[i]?.[i] ?? 1)
+  }
+  for (let i = root.length - 1; i >= 0; i--) {
+    for (let j = i + 1; j < root.length; j++) found[i] = (found[i] ?? 0) - (root[j]?.[i] ?? 0) * (found[j] ?? 0)
+    found[i] = (found[i] ?? 0) / (root[i]?.[i] ?? 1)
+  }
+  return found
 }
 
 /** L with L·Lᵀ the matrix whose lower half is given; null when it is not positive definite. */

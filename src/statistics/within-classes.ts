@@ -25,7 +25,11 @@ export interface ClassedRow {
  */
 export function withinClasses(rows: readonly ClassedRow[], level = 0.95): Regression {
   const groups = new Map<string, ClassedRow[]>()
-  for (const row of rows) groups.set(row.group, [...(groups.get(row.group) ?? []), row])
+  for (const row of rows) {
+    const members = groups.get(row.group)
+    if (members) members.push(row)
+    else groups.set(row.group, [row])
+  }
   const centred = [...groups.values()].flatMap(members => {
     const mean = (of: (row: ClassedRow) => number) => members.reduce((sum, row) => sum + of(row), 0) / members.length
     const y = mean(row => row.y), x = (members[0]?.x ?? []).map((_, place) => mean(row => row.x[place] ?? NaN))
