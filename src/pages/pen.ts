@@ -11,9 +11,10 @@ import {careCaution, careList} from './care-words.ts'
 import type {CareWords} from './care-words.ts'
 import {dateWords, dayWords, stayWords} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
-import {hatchTable, rateWords} from './hatch-rows.ts'
+import {hatchTable} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
-import {birdPath, MALES, penPath} from './links.ts'
+import {feedWords, layWords} from './lay-rows.ts'
+import {birdPath, LAY, MALES, penPath} from './links.ts'
 import {mixedWhy} from './mixed-words.ts'
 import {counted, listWords, percent, percentSign, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
@@ -57,6 +58,10 @@ export interface PenView {
   readonly forecast: PenForecast | null
   readonly trueBred: TrueBredView | null
   readonly trueBredWords: string
+  /** what its hens laid and its birds ate; empty where nothing is recorded */
+  readonly laid: readonly string[]
+  /** where all of that stands side by side */
+  readonly lay: string
   readonly care: readonly CareWords[]
   readonly caution: string | null
   readonly body: string
@@ -117,6 +122,11 @@ function facts(pen: Pen): readonly Fact[] {
   ]
 }
 
+function laidOf(pen: Pen, {life, book}: Findings): readonly string[] {
+  const {units} = book.project, lay = life.lay.sheets.find(({sheets: [sheet]}) => sheet?.pen === pen), fed = life.feed.find(each => each.pen === pen)
+  return [...(lay ? layWords(lay, units) : []), ...(fed ? feedWords(fed, units) : [])]
+}
+
 export function penPage(pen: Pen, findings: Findings): Page {
   const {book, hatchResults, trueBred} = findings
   const rates = hatchResults.pens.find(each => each.pen === pen), bred = trueBred.pens.find(each => each.pen === pen)
@@ -130,14 +140,14 @@ export function penPage(pen: Pen, findings: Findings): Page {
     close: closeWords(pen, findings), choose: findings.pairings.pens.some(each => each.pen === pen) ? MALES : null,
     hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of pen ${pen.id}`, 'pen'),
     results: [
-      ...(rates ? [`Together: fertility ${rateWords(rates.fertility)}, hatch of fertile eggs ${rateWords(rates.hatchOfFertile)}, hatch of set ${rateWords(rates.hatchOfSet)}.`] : []),
+      ...(rates ? [`Together: fertility ${shareInText(rates.fertility)}, hatch of fertile eggs ${shareInText(rates.hatchOfFertile)}, hatch of set ${shareInText(rates.hatchOfSet)}.`] : []),
       ...(shared > 0 ? [`${sentence(counted(shared, 'hatch', 'hatches'))} shared the setting with another pen and ${shared === 1 ? 'stands' : 'stand'} outside these sums.`] : []),
       ...(pen.hatches.length === 0 ? ['No eggs of this pen have been set yet.'] : []),
     ],
     forecast: penForecast(pen, findings),
     trueBred: bred && bred.rate.kind === 'share' ? trueBredView(bred, findings.trueBredParts.find(({of, name}) => of === 'pen' && name === pen.id)?.family ?? null, book.project.units) : null,
     trueBredWords: bred && bred.rate.kind === 'share' ? `${shareInText(bred.rate)} of its chicks showed ${ALL_THEY_COULD}.` : pen.hatches.length === 0 ? '' : 'None of its chicks has been scored for what the standard requires.',
-    care: careList(care, book.asOf), caution: careCaution(care), body: pen.body, plates: plates(pen.photos ?? [], `Pen ${pen.id}`, false),
+    laid: laidOf(pen, findings), lay: LAY, care: careList(care, book.asOf), caution: careCaution(care), body: pen.body, plates: plates(pen.photos ?? [], `Pen ${pen.id}`, false),
   }
   return {path: penPath(pen), template: 'pen', title: `Pen ${pen.id}`, section: 'pens', view, search: {kind: 'pen', words: `pen ${pen.id} ${pen.season} ${pen.males.map(({bird}) => bird.band).join(' ')}`}}
 }

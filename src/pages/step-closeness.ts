@@ -57,7 +57,7 @@ const scaleOf = (shares: readonly number[]): number => axisFromZero(shares.map(s
 function stat(title: string, {value, range, to, mark}: Drawn, words: string): Stat {
   const over = mark !== null && value > mark + 1e-12
   const label = `${percent(value)} per cent${range ? `, ${limits(range)}` : ''}${mark === null ? '' : `, limit ${percent(mark)}`}`
-  return {title, value: percent(value), unit: '%', candle: {...candle(value, range, {from: 0, to}, mark, over), label}, words}
+  return {title, value: percent(value).replace('-', '−'), unit: '%', candle: {...candle(value, range, {from: 0, to}, mark, over), label}, words}
 }
 
 /** What a generation of the closed phase cost; nothing outside of it. */
@@ -82,7 +82,7 @@ function wordsOf({most, doubtful, atLeast, birds, unbanded, generations, onZ, he
     ...(doubtful > 0 ? [`parents are in doubt for ${doubtful}`] : []), ...(atLeast > 0 ? [`a grandparent is not on record for ${atLeast}, whose F is “at least”`] : []),
   ]
   return [
-    `${most.f > 0.0005 ? `Highest is ${most.bird.band}, at up to ${percentSign(most.f)}. ` : ''}${mating && mating.over.length > 0 ? `${ofWords(mating.over.length, birds)} birds are, or may be, above the limit for a mating. ` : ''}${onZ ? `On the Z the ${figured(onZ.cocks, 'cock')} stand at ${percentSign(onZ.mean)}. ` : ''}In ${percentSign(heterozygosity)} of genes the two copies are expected to be of different strains.`,
+    `${most.f > 0.0005 ? `Highest is ${most.bird.band}, at up to ${percentSign(most.f)}. ` : ''}${mating && mating.over.length > 0 ? `${ofWords(mating.over.length, birds)} birds are, or may be, above the limit for a mating. ` : ''}${onZ ? `On the Z the ${onZ.cocks === 1 ? 'one cock stands' : `${figured(onZ.cocks, 'cock')} stand`} at ${percentSign(onZ.mean)}. ` : ''}In ${percentSign(heterozygosity)} of genes the two copies are expected to be of different strains.`,
     `Descent is known for ${rounded(generations, 1)} equivalent complete generations on average${known.length > 0 ? `; ${listWords(known)}` : ''}.${unbanded > 0 ? ` ${figured(unbanded, 'unbanded chick')} left out.` : ''}`,
   ]
 }

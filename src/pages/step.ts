@@ -12,7 +12,7 @@ import type {CareWords} from './care-words.ts'
 import {ofStepWords, uncertainShareWords} from './chicks-of-step.ts'
 import {dateWords, daySpan} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
-import {hatchTable, rateWords} from './hatch-rows.ts'
+import {hatchTable} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {birdsByStepPath, BIRDS, stepPath, strainPath} from './links.ts'
 import {mainMeasure} from './main-measure.ts'
@@ -169,7 +169,7 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
     answer: change ? changeInShort(change) : '', change: change ? stepChangeView(change) : null, parts: partsTable(step, findings), asked: askedWords(step, findings), carriers: carriersWords(step, findings),
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
-    eggNote: [...(rates ? [`Hatch of fertile eggs: ${rateWords(rates.hatchOfFertile)}.`, `Hatch of set: ${rateWords(rates.hatchOfSet)}.`] : ['No setting of this step is on record.']), ...shared],
+    eggNote: [...(rates ? [`Hatch of fertile eggs: ${shareInText(rates.hatchOfFertile)}.`, `Hatch of set: ${shareInText(rates.hatchOfSet)}.`] : ['No setting of this step is on record.']), ...shared],
     closeness: stepCloseness(step.label, findings), strains: strainTable(step, findings), strainWords: strainWords(step, findings),
     kept: kept.length === 0 ? null : birdTable(kept, book, breeders, `Birds kept from ${step.label}`),
     keptWords: kept.length === 0 ? 'No bird of this step has been kept for breeding so far.' : '', symbolNote: symbolNote(book.traits),
