@@ -27,12 +27,12 @@ export interface LogitOptions {
 }
 
 /** Newton's own steps settle in ten or so; with the penalty, whose own curvature is left aside, they would creep where few rows part failures from successes, and are lengthened. */
-const MOST_STEPS = {plain: 40, penalised: 5000}
+const MOST_STEPS = {plain: 40, penalised: 2000}
 const LONGEST_STEP = 4
 const CLOSE = 1e-9
 const FLAT = 1e-9
 /** of a column of a size near 1, where likelihoods hang on differences of rounding */
-const AS_CLOSE_AS_MAY_BE = 1e-6
+const AS_CLOSE_AS_MAY_BE = 1e-3
 /** Steps that shrink no faster than this are lengthened by what they leave undone; as a rate nearer to 1 would throw them too far. */
 const CREEPING = {from: 0.2, to: 0.98}
 
