@@ -3,6 +3,7 @@ import type {ChartSpec, Rows} from './chart-spec.ts'
 import {SCHEMA} from './chart-spec.ts'
 import {axisFromZero, percentOf} from './egg-rows.ts'
 import {textRoom} from './row-chart.ts'
+import {spaced} from './spaced.ts'
 import {CHART_WIDTH} from './theme.ts'
 
 export interface Course {
@@ -14,8 +15,9 @@ export interface Course {
 
 const HEIGHT = 224, LEFT = 34, BOTTOM = 26, TOP = 10
 /** Between the middles of two names. */
-const LINE = 19
-const DASHES = [[1, 0], [7, 3], [12, 4], [7, 3, 2, 3], [4, 5]] as const
+export const LINE = 19
+/** What tells lines apart. */
+export const DASHES = [[1, 0], [7, 3], [12, 4], [7, 3, 2, 3], [4, 5]] as const
 
 /** @param first  year of the first point */
 export function courses(list: Rows<Course>, first: number, limit: {readonly value: number; readonly words: string} | null): ChartSpec {
@@ -25,7 +27,7 @@ export function courses(list: Rows<Course>, first: number, limit: {readonly valu
   const last = first + Math.max(...list.map(({points}) => points.length)) - 1
   const x = {field: 'year', type: 'quantitative', scale: {domain: [first, Math.max(last, first + 1)], nice: false, zero: false}, axis: {values: last > first ? [first, last] : [first], format: 'd', grid: false}}
   const y = {field: 'percent', type: 'quantitative', scale: {domain: [0, axis.to], nice: false}, axis: {values: axis.ticks, grid: true, labelAlign: 'right', labelPadding: 8}}
-  const ends = spaced(list.map(({points}) => HEIGHT * (1 - percentOf(points.at(-1) ?? 0) / axis.to)))
+  const ends = spaced(list.map(({points}) => HEIGHT * (1 - percentOf(points.at(-1) ?? 0) / axis.to)), LINE, HEIGHT)
   return {
     $schema: SCHEMA, width, height: HEIGHT, padding: {left: LEFT, right, top: TOP, bottom: BOTTOM},
     layer: [
@@ -42,20 +44,4 @@ export function courses(list: Rows<Course>, first: number, limit: {readonly valu
       })),
     ],
   } as ChartSpec
-}
-
-/** Heights moved apart until no two names overlap, in their order, inside the drawing. */
-function spaced(heights: readonly number[]): readonly number[] {
-  const order = heights.map((height, index) => ({height, index})).sort((a, b) => a.height - b.height || a.index - b.index)
-  const placed: number[] = []
-  let floor = 0
-  order.forEach(({height}, place) => {
-    const most = HEIGHT - LINE * (order.length - 1 - place)
-    const here = Math.min(most, Math.max(height, floor))
-    placed.push(here)
-    floor = here + LINE
-  })
-  const found = [...heights]
-  order.forEach(({index}, place) => { found[index] = placed[place] ?? 0 })
-  return found
 }

@@ -21,6 +21,7 @@ import {fixationOf, type Fixation} from './fixation.ts'
 import {flockSummaries, type FlockSummaries} from './flock-summary.ts'
 import {founders, type Founders} from './founders.ts'
 import {gradedScores, type GradedScores} from './graded-scores.ts'
+import {growthCurves, type GrowthOfMeasure} from './growth-curves.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
 import {heredityOf, type Heredity, type PairAsked} from './heredity.ts'
 import {ifScoredRight, type IfScoredRight} from './if-scored-right.ts'
@@ -82,6 +83,8 @@ export interface Findings {
   readonly changes: readonly StepChange[]
   readonly summaries: FlockSummaries
   readonly gradedScores: GradedScores
+  /** means by age, step and sex of what is measured on weigh days */
+  readonly growthCurves: readonly GrowthOfMeasure[]
   readonly againstStandard: readonly AgainstStandard[]
   /** null: nothing required has been scored yet */
   readonly leastUniform: LeastUniform | null
@@ -185,6 +188,7 @@ export function study(book: Logbook): Findings {
     changes: () => changesOfSteps(all.ladder, all.passages, all.change),
     summaries: () => flockSummaries(all),
     gradedScores: () => gradedScores(book, all.ladder),
+    growthCurves: () => growthCurves(book, all.ladder),
     againstStandard: () => againstStandard(all.spread),
     leastUniform: () => leastUniform(all.trueBred, all.ladder),
     hatchResults: () => hatchResults(book),

@@ -18,3 +18,6 @@ export const genotypeChances = (genotypes: readonly WrittenGenotype[]): string =
 
 /** P of a test: `0.043`, `under 0.001` */
 export const testChance = (p: number): string => (p < 0.001 ? 'under 0.001' : rounded(p, p < 0.1 ? 3 : 2))
+
+/** `P 0.043`, not to be broken */
+export const pWords = (p: number): string => `P\u00a0${testChance(p)}`

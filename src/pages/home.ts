@@ -131,7 +131,7 @@ function words(findings: Findings): readonly string[] {
   const few = rate?.rate.kind === 'share' ? fewFamilies(findings, step.label) : '', change = findings.changes.find(({to}) => to === step.label)
   const {aliveCount: {all}, breederCount: {male, female, unknown}} = census, say = saying(all, male, female, unknown)
   const breeding = [...(male + female + unknown === 0 ? ['none'] : []), ...(male > 0 ? [say(male, 'male')] : []), ...(female > 0 ? [say(female, 'female')] : []), ...(unknown > 0 ? [say(unknown, 'bird not sexed', 'birds not sexed')] : [])]
-  return [`${scored}${least}${few}`, ...(change ? [`${changeInShort(change)}`] : []), all === 0 ? 'No bird is living by the records.' : `${sentence(say(all, 'bird'))} living, ${listWords(breeding)} breeding.`]
+  return [`${scored}${least}${few}`, ...(change ? [changeInShort(change)] : []), all === 0 ? 'No bird is living by the records.' : `${sentence(say(all, 'bird'))} living, ${listWords(breeding)} breeding.`]
 }
 
 /** Empty where the families of the step are enough. */

@@ -1,5 +1,6 @@
 /** How every figure of the site is worked: question, definition, edges, source, and an example made by the figure's own code. */
 import {METHODS as METHODS_PATH} from './links.ts'
+import {carriersInStep} from './methods/carriers-in-step.ts'
 import {choosingMalesMethods} from './methods/choosing-males.ts'
 import {chromosomeMethods} from './methods/chromosomes.ts'
 import {coverageView, type CoverageView} from './methods/coverage.ts'
@@ -8,6 +9,7 @@ import {doubtfulDescentMethods} from './methods/doubtful-descent.ts'
 import {evennessOfStepsMethods} from './methods/evenness-of-steps.ts'
 import {evidenceMethods} from './methods/evidence.ts'
 import {foundersLeftMethods} from './methods/founders-left.ts'
+import {growth} from './methods/growth.ts'
 import {hatchRates} from './methods/hatch.ts'
 import {heredityBreedMethods} from './methods/heredity-breed.ts'
 import {heredityPlanningMethods} from './methods/heredity-planning.ts'
@@ -25,7 +27,7 @@ import type {Page} from './page.ts'
 
 /** The entries in the order of the page, under the subjects of its table of contents. */
 export const METHOD_CHAPTERS: readonly {readonly title: string; readonly methods: readonly Method[]}[] = [
-  {title: 'Shares, evenness and grades', methods: [share, stateShares, trueBredRate, meanAndSpread, evenness, withinTenth, ...evennessOfStepsMethods, ...scoringMethods]},
+  {title: 'Shares, evenness and grades', methods: [share, stateShares, trueBredRate, carriersInStep, meanAndSpread, evenness, withinTenth, ...evennessOfStepsMethods, growth, ...scoringMethods]},
   {title: 'Hatch, life and lay', methods: [hatchRates]},
   {title: 'Descent and inbreeding', methods: [...descentMethods, ...inbreedingMethods, ...doubtfulDescentMethods, ...chromosomeMethods]},
   {title: 'Founders, males and pens', methods: [...foundersLeftMethods, ...oldBloodMethods, ...choosingMalesMethods, ...rateMethods]},

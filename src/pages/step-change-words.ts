@@ -3,7 +3,7 @@ import type {ChangeOfSpread} from '../findings/spread-change.ts'
 import type {ChangeOfMarks, ChangeOfShare, StepChange} from '../findings/step-change.ts'
 import type {Trait} from '../logbook/book.ts'
 import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
-import {testChance} from './chance-words.ts'
+import {pWords} from './chance-words.ts'
 import {traitPath} from './links.ts'
 import {counted, countWord, listWords, NOTHING, ofWords, percent, percentSign, rounded, sentence, signed, sizeRange} from './numbers.ts'
 import {mainMeasure} from './main-measure.ts'
@@ -73,7 +73,7 @@ const cvOf = ({spread}: ChangeOfSpread['from']): string => (spread?.kind === 'sp
 const ofSex = ({sex, trait}: {readonly sex: keyof typeof SEX_ROWS; readonly trait: Trait}): string => (sex === 'all' || trait.seenIn !== null ? '' : ` of ${SEX_ROWS[sex]}`)
 /** `0.97 times (0.61 to 1.42)` */
 export const timesWords = ({variations}: ChangeOfSpread): string => (variations ? `${rounded(variations.ratio, 2)} times (${rounded(variations.interval.low, 2)} to ${rounded(variations.interval.high, 2)})` : NOTHING)
-const spreadP = ({test}: ChangeOfSpread): string => (test?.kind === 'compared' ? `, P ${testChance(test.p)}` : '')
+const spreadP = ({test}: ChangeOfSpread): string => (test?.kind === 'compared' ? `, ${pWords(test.p)}` : '')
 /** Measures of which nothing is told are in the table alone beyond so many. */
 const MOST_SAID = 2
 
@@ -105,7 +105,7 @@ export function gradeVerdict({trait, verdict}: ChangeOfMarks): string {
 }
 
 const middleOf = ({middle}: ChangeOfMarks['from']): string => (middle ? middle.is.join(' to ') : NOTHING)
-const oftenWords = ({test}: ChangeOfMarks): string => (test.kind === 'compared' ? `${percentSign(test.superiority)}, P ${testChance(test.p)}` : 'all alike')
+const oftenWords = ({test}: ChangeOfMarks): string => (test.kind === 'compared' ? `${percentSign(test.superiority)}, ${pWords(test.p)}` : 'all alike')
 
 function better(change: StepChange): readonly Said[] {
   const rows = marksToTell(change), told = rows.filter(({verdict}) => verdict !== 'cannot-tell'), {from, to} = change

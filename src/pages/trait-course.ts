@@ -1,5 +1,6 @@
 /** How far a trait has come: charts and tables step by step, by kind of trait. */
 import {hasRows} from '../charts/chart-spec.ts'
+import {shareByStep} from '../charts/share-by-step.ts'
 import {statesByStep} from '../charts/states-by-step.ts'
 import {gradedMarks} from '../findings/graded-marks.ts'
 import {LEAST_IN_CLASS} from '../findings/spread.ts'
@@ -14,6 +15,7 @@ import {countWord, figured, listWords, NOTHING, percent, rounded, signed} from '
 import type {Cell, Figure, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
 import {spreadFigure, traitFigure} from './step-figures.ts'
+import {gradeChangesTable, gradesTable, spreadChangesTable} from './trait-changes.ts'
 
 export interface Course {
   readonly figures: readonly Figure[]
@@ -21,6 +23,7 @@ export interface Course {
   readonly words: readonly string[]
 }
 
+const tablesOf = (...tables: readonly (Table | null)[]): readonly Table[] => tables.filter(table => table !== null)
 const NONE: Course = {figures: [], tables: [], words: []}
 const numbered = (figures: readonly (Figure | null)[]): readonly Figure[] =>
   figures.filter(figure => figure !== null).map((figure, index) => ({...figure, head: `Figure ${index + 1}.`}))
@@ -35,12 +38,13 @@ function statesCourse(trait: Trait, findings: Findings): Course {
   const sexes = trait.seenIn === 'male' || trait.seenIn === 'female' ? [trait.seenIn] as const : bySex(trait) ? ['all', 'male', 'female'] as const : ['all'] as const
   const leftOut = own.filter(row => row.sex === 'all').map(row => ({step: row.step, words: leftOutWords(row.leftOut)})).filter(({words}) => words !== '')
   return {
-    figures: numbered(sexes.map(sex => traitFigure(trait, findings, sex, ''))), tables: [],
+    figures: numbered(sexes.map(sex => traitFigure(trait, findings, sex, ''))), tables: trait.kind === 'ordered' ? tablesOf(gradesTable(trait, findings), gradeChangesTable(trait, findings)) : [],
     words: [...(leftOut.length === 0 ? [] : [`Left out: ${leftOut.map(({step, words}) => `${step}, ${words}`).join('; ')}.`]), ...(trait.loci.some(locus => locus.on === 'Z') ? ['The locus lies on the Z chromosome, so males and females stand apart as well as together.'] : [])],
   }
 }
 
-function measuredCourse(trait: Trait, {spread, againstStandard, book}: Findings): Course {
+function measuredCourse(trait: Trait, findings: Findings): Course {
+  const {spread, againstStandard, book} = findings
   const {units} = book.project, shown = shownIn(trait, units)
   const rows = spread.rows.filter(row => row.trait === trait && row.sex !== 'all')
   const few = rows.flatMap(({step, sex, spread: found, values}) => (found.kind === 'cannot-say' ? [`${step} ${SEX_ROWS[sex]} (${values.length} measured)`] : []))
@@ -54,7 +58,7 @@ function measuredCourse(trait: Trait, {spread, againstStandard, book}: Findings)
       row.off === null ? NOTHING : signed(amountPlain(row.off, shown)), ...shareCells(row.inside)]),
   }
   return {
-    figures: numbered((['female', 'male'] as const).map(sex => spreadFigure(trait, spread.rows, sex, null, ''))), tables: standard.length === 0 ? [] : [table],
+    figures: numbered((['female', 'male'] as const).map(sex => spreadFigure(trait, spread.rows, sex, null, ''))), tables: tablesOf(standard.length === 0 ? null : table, spreadChangesTable(trait, findings)),
     words: [
       ...(few.length === 0 ? [] : [`Too few reared alike to say how even they are: ${listWords(few)}.`]),
       ...(unsexed > 0 ? [`${figured(unsexed, 'bird')} measured of unknown sex, in none of these figures.`] : []),
@@ -76,16 +80,27 @@ function gradedCourse(trait: Trait, findings: Findings): Course {
     rows: steps.map((step): readonly Cell[] => [step.step, String(step.scored), ...marks.map(mark => String(step.marks.find(each => each.mark === mark)?.count ?? 0))]),
   }
   const figure: Figure | null = drawn ? {
-    kind: 'figure', id: 'marks', name: `${fileName(trait.id)}-marks-by-step`, head: 'Figure 1.', title: `${trait.name}, marks by step`, caption: `Marks given for ${trait.name.toLowerCase()}, step by step.`,
+    kind: 'figure', id: 'marks', name: `${fileName(trait.id)}-marks-by-step`, head: '', title: `${trait.name}, marks by step`, caption: `Marks given for ${trait.name.toLowerCase()}, step by step.`,
     description: `${steps.map(step => `${step.step}: ${listWords(step.marks.map(({mark, count}) => `${count} with ${markName(mark)}`))}`).join('; ')}.`, spec: statesByStep(rows, keys), table,
   } : null
-  const required = findings.trueBred.steps.flatMap(step => step.traits.filter(each => each.trait === trait).map(({share}): readonly Cell[] => [step.step, ...shareCells(share)]))
+  const mark = figure ? null : atTheMark(trait, findings)
   return {
-    figures: figure ? [figure] : [],
-    tables: [...(figure ? [] : [{caption: 'Marks given, step by step', ...table}]), ...(required.length === 0 ? [] : [{
-      caption: 'Good enough for the standard', columns: [{head: 'Step'}, {head: 'Chicks', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}], rows: required,
-    }])],
+    figures: numbered([figure ?? mark]),
+    tables: tablesOf(figure ? null : {caption: 'Marks given, step by step', ...table}, figure !== null || mark === null ? gradesTable(trait, findings) : null, gradeChangesTable(trait, findings)),
     words: ['Marks are an order and not a measure, so they are counted and not averaged.'],
+  }
+}
+
+/** Where marks are too many to tell apart by patterns: how many are at the mark or above. */
+function atTheMark(trait: Trait, findings: Findings): Figure | null {
+  const own = findings.gradedScores.steps.filter(row => row.trait === trait && row.sex === 'all')
+  const rows = own.flatMap(({step, asWanted}) => (asWanted.kind === 'share' ? [{label: step, count: asWanted.count, total: asWanted.total}] : []))
+  const table = gradesTable(trait, findings)
+  if (!hasRows(rows) || table === null) return null
+  return {
+    kind: 'figure', id: 'at-the-mark', name: `${fileName(trait.id)}-at-the-mark`, head: '', title: `${trait.name}, at the mark`, caption: `Chicks with the mark that is wanted for ${trait.name.toLowerCase()}, solid, and without, barred.`,
+    description: `${listWords(rows.map(({label, count, total}) => `${count} of ${total} in ${label}`))}.`, spec: shareByStep(rows),
+    table,
   }
 }
 
@@ -100,6 +115,8 @@ export function standingWords(trait: Trait, findings: Findings): string {
   if (trait.kind === 'measured') return measuredStanding(trait, findings, latest)
   const rate = latest(findings.trueBred.steps.flatMap(({step, traits}) => traits.flatMap(({trait: of, share}) => (of === trait && share.kind === 'share' ? [{step, share}] : []))))
   if (rate) return `Latest in ${rate.step}: ${rate.share.count} of ${rate.share.total} scored chicks as wanted, ${percent(rate.share.value)}%.`
+  const graded = trait.kind === 'graded' ? latest(findings.gradedScores.steps.filter(row => row.trait === trait && row.sex === 'all')) : undefined
+  if (graded?.asWanted.kind === 'share') return `Latest in ${graded.step}: the middle mark ${graded.middle.is.join(' to ')}, ${graded.asWanted.count} of ${graded.asWanted.total} as wanted, ${percent(graded.asWanted.value)}%.`
   const marks = trait.kind === 'graded' ? latest(gradedMarks(trait, findings.ladder)) : undefined
   if (marks) return `Latest in ${marks.step}: ${listWords(marks.marks.map(({mark, count}) => `${count} with ${markName(mark)}`))} of ${marks.scored} scored.`
   const last = latest(findings.shares.filter(each => each.trait === trait && each.sex === 'all'))

@@ -15,6 +15,8 @@ import {inheritanceOf} from './trait-inheritance.ts'
 import type {Inheritance} from './trait-inheritance.ts'
 import {traitFrequencies} from './trait-frequencies.ts'
 import type {TraitFrequencies} from './trait-frequencies.ts'
+import {agreementView, type AgreementView} from './trait-changes.ts'
+import {traitGrowth, type TraitGrowth} from './trait-growth.ts'
 import {hiddenOf} from './trait-hidden.ts'
 import type {HiddenAtLocus} from './trait-hidden.ts'
 import {scoreDisputes} from './trait-scores.ts'
@@ -28,6 +30,10 @@ export interface TraitView {
   readonly lead: string
   readonly plates: readonly Plate[]
   readonly course: Course
+  /** null where its measure was taken at no two ages */
+  readonly growth: TraitGrowth | null
+  /** of two who graded the same birds */
+  readonly agreement: AgreementView | null
   /** one entry for each locus with alleles that are not wanted */
   readonly hidden: readonly HiddenAtLocus[]
   readonly frequencies: TraitFrequencies | null
@@ -70,11 +76,11 @@ const graveOf = ({known}: Inheritance): TraitView['grave'] => (['lethal', 'welfa
 
 export function traitPage(trait: Trait, findings: Findings): Page {
   const misscored = findings.misscoring.find(each => each.trait === trait) ?? null
-  const course = courseOf(trait, findings), inheritance = inheritanceOf(trait, findings.book)
+  const course = courseOf(trait, findings), growth = traitGrowth(trait, findings, course.figures.length + 1), inheritance = inheritanceOf(trait, findings.book)
   const view: TraitView = {
     name: trait.name, facts: facts(trait, findings),
     lead: `${trait.required ? 'Required by the standard' : sentence(KINDS[trait.kind])}. ${standingWords(trait, findings)}`,
-    course, frequencies: traitFrequencies(trait, findings, course.figures.length), grave: graveOf(inheritance), hidden: hiddenOf(trait, findings), segregation: traitSegregation(trait, findings), inheritance: {...inheritance, known: inheritance.known.map(known => ({...known, cautions: known.cautions.filter(({about}) => about === 'breeding')}))}, strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body, plates: plates(trait.photos ?? [], trait.name, false),
+    course, growth, agreement: agreementView(trait, findings), frequencies: traitFrequencies(trait, findings, course.figures.length + (growth?.figures.length ?? 0)), grave: graveOf(inheritance), hidden: hiddenOf(trait, findings), segregation: traitSegregation(trait, findings), inheritance: {...inheritance, known: inheritance.known.map(known => ({...known, cautions: known.cautions.filter(({about}) => about === 'breeding')}))}, strains: strainTable(trait, findings), disputes: scoreDisputes(trait, findings.book, misscored), body: trait.body, plates: plates(trait.photos ?? [], trait.name, false),
   }
   return {path: traitPath(trait), template: 'trait', title: trait.name, section: 'traits', view, search: {kind: 'trait', words: `${trait.name} ${trait.states.join(' ')} ${trait.loci.map(({symbol}) => symbol).join(' ')}`}}
 }

@@ -1,7 +1,7 @@
 /** Is the line getting truer and more even, step by step? What the steps mated inside the line show, in a sentence each and a table. */
 import type {Findings} from '../findings/study.ts'
 import type {ShareOverSteps, SpreadOverSteps, TrendVerdict} from '../findings/trends.ts'
-import {testChance} from './chance-words.ts'
+import {pWords} from './chance-words.ts'
 import {traitPath} from './links.ts'
 import {counted, listWords, NOTHING, percent, sentence, signed, sizeRange} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
@@ -18,7 +18,7 @@ const VERDICT: Readonly<Record<TrendVerdict, string>> = {rises: 'rises', falls: 
 function slopeWords({plain, families}: ShareOverSteps): string {
   const read = families.kind === 'families' ? families : null, slope = read?.slope ?? plain.slope
   if (slope === null || plain.how === 'none') return NOTHING
-  return `${signed(percent(slope))} points a step${read ? ` (${sizeRange(percent(read.interval.low), percent(read.interval.high))}), by families` : ''}, P ${testChance(read?.p ?? plain.p)}`
+  return `${signed(percent(slope))} points a step${read ? ` (${sizeRange(percent(read.interval.low), percent(read.interval.high))}), by families` : ''}, ${pWords(read?.p ?? plain.p)}`
 }
 
 function shareSentence(row: ShareOverSteps): string {

@@ -12,6 +12,10 @@ const EXPECTED: Readonly<Record<string, string>> = {
   'state-shares': '59 of 62 is 95.2% (86.7 to 98.3).',
   // Wilson's formula worked apart in Python 3: 59/66 0.797 to 0.948, 63/66 0.875 to 0.984
   'true-bred': '59 of 62 (95.2%, 86.7 to 98.3). With the 4 all failing: 59 of 66 (89.4%, 79.7 to 94.8). With the 4 all passing: 63 of 66 (95.5%, 87.5 to 98.4).',
+  // by hand: of two carriers' white chicks two in three carry, 5 × 2/3
+  'carriers-in-step': '3.3 of 5.',
+  // by hand: 57 days are 8 weeks by ratio, 133 within 10 of 140, 366 nearest 364; mean 2430/3, SD √((90² + 40² + 130²)/2)
+  growth: 'They stand at 8 weeks, 20 weeks and 52 weeks. Mean 810 g, SD 115 g.',
   // mean 622/3, SD √(92.67/2), by hand
   mean: 'mean 207.3 g, SD 6.8 g.',
   // by hand: variances 1 and 4, SD √2.5, CV² (0.1² + 0.1²)/2; together mean 15, SD √(160/5). Vangel's formula for 8.6 % of 27, by hand.

@@ -46,7 +46,7 @@ describe('stepChangeView(change): more even, better graded', () => {
   it('tells a measure that strays less, and for whom it holds', () => {
     const {said: [, even], table} = said([{step: F2, grams: wide}, {step: F3, grams: narrow}])
     expect(even?.head).toBe('More even, as far as these chicks go.')
-    expect(even?.words).toMatch(/^Weight at 20 weeks of males, more even: coefficient of variation 2\.2% in F3, 22\.\d% in F2, 0\.10 times \(.*\), P under 0\.001\.$/)
+    expect(even?.words).toMatch(/^Weight at 20 weeks of males, more even: coefficient of variation 2\.2% in F3, 22\.\d% in F2, 0\.10 times \(.*\), P\u00a0under 0\.001\.$/)
     expect(table?.rows.at(-1)?.at(-1)).toMatch(/: more even$/)
     expect(said([...many(5, {step: F2, grams: wide}), ...many(5, {step: F3, grams: narrow})]).said[1]?.head).toBe('More even.')
   })

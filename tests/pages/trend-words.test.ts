@@ -19,16 +19,16 @@ describe('trendView(findings)', () => {
 
   it('speaks of these chicks only where families are few, and of birds bred like these where they are enough', () => {
     const few = told([{step: F2, pea: 40, single: 40}, {step: F3, pea: 60, single: 20}, {step: F4, pea: 78, single: 2}])
-    expect(few?.words[0]).toBe('Over F2, F3 and F4 the line gets truer: +23.8 points a step, P under 0.001, said of these chicks only, for want of sire families.')
+    expect(few?.words[0]).toBe('Over F2, F3 and F4 the line gets truer: +23.8 points a step, P\u00a0under 0.001, said of these chicks only, for want of sire families.')
     const enough = told([...many(4, {step: F2, pea: 5, single: 5}), ...many(4, {step: F3, pea: 7, single: 3}), ...many(4, {step: F4, pea: 9, single: 1})])
-    expect(enough?.words[0]).toMatch(/^Over F2, F3 and F4 the line gets truer: \+20\.0 points a step \(.* to .*\), by families, P .*, said of birds bred like these\.$/)
+    expect(enough?.words[0]).toMatch(/^Over F2, F3 and F4 the line gets truer: \+20\.0 points a step \(.* to .*\), by families, P\u00a0.*, said of birds bred like these\.$/)
     expect(enough?.table?.rows[0]).toMatchObject(['Everything required', '50.0, 70.0, 90.0', expect.stringContaining('by families'), 'rises'])
   })
 
   it('tells less true, alike, and what cannot be told', () => {
     expect(told([{step: F2, pea: 78, single: 2}, {step: F3, pea: 40, single: 40}])?.words[0]).toContain('the line gets less true: −47.5 points a step')
     expect(told([{step: F2, pea: 9}, {step: F3, pea: 9}])?.words[0]).toBe('Over F2 and F3 all chicks are alike.')
-    expect(told([{step: F2, pea: 5, single: 5}, {step: F3, pea: 6, single: 4}])?.words[0]).toMatch(/^Whether the line gets truer over F2 and F3 cannot be told: \+10\.0 points a step, P/)
+    expect(told([{step: F2, pea: 5, single: 5}, {step: F3, pea: 6, single: 4}])?.words[0]).toMatch(/^Whether the line gets truer over F2 and F3 cannot be told: \+10\.0 points a step, P\u00a0/)
   })
 
   it('tells a direction of evenness from five steps on', () => {
