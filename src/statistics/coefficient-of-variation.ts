@@ -21,7 +21,7 @@ export interface ClassVariation {
  *
  * @param classes one class or more. Meant for coefficients of 0.33 or less (Vangel's range)
  * @param level above 0 and below 1; default 0.95
- * @returns low and high as shares; null when the birds are so uneven or so few that no upper limit exists
+ * @returns low and high as shares; null when the birds are so uneven or so few that no upper limit exists, and when none differs at all: then the scale was too coarse to tell, and 0 to 0 would claim too much
  * @throws RangeError when there is no class, or an argument is out of its range
  * @see Vangel 1996, Am. Stat. 50:21–26, equation 16 as it stands in K. Wright's R function (R-help, June 2007). McKay 1932, J. R. Stat. Soc. 95:695–698.
  * @example pooledVariationInterval([{cv: 0.08, freedom: 9}, {cv: 0.1, freedom: 14}])  // low 0.0719, high 0.1304
@@ -42,7 +42,7 @@ export function pooledVariationInterval(classes: readonly ClassVariation[], leve
       const theta = (freedom / (freedom + 1)) * (1 + (2 * all) / (u * freedom))
       seen += (freedom * cv ** 2) / (1 + theta * cv ** 2)
     }
-    return u > seen ? Math.sqrt(seen / (u - seen)) : null
+    return seen > 0 && u > seen ? Math.sqrt(seen / (u - seen)) : null
   }
   const low = limit((1 + level) / 2), high = limit((1 - level) / 2)
   return low === null || high === null ? null : {low, high}

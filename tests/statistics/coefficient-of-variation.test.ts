@@ -76,7 +76,7 @@ describe('coefficientOfVariationInterval(cv, freedom)', () => {
     }))
   })
 
-  it('is 0 to 0 for birds all alike', () => expect(coefficientOfVariationInterval(0, 9)).toEqual({low: 0, high: 0}))
+  it('says nothing of birds all alike: the scale was too coarse', () => expect(coefficientOfVariationInterval(0, 9)).toBeNull())
   it('says nothing where no upper limit exists', () => expect(coefficientOfVariationInterval(1.2, 4)).toBeNull())
 
   it('gives the value of its example', () => {

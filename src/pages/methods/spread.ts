@@ -50,7 +50,7 @@ export const evenness: Method = {
   letters: [['s, m', 'a class’s own standard deviation and mean'], ['ν', 'its degrees of freedom, birds less one']],
   edges: `- Only classes of ${countWord(LEAST_IN_CLASS)} birds or more count; birds of smaller ones are counted as left out.
 - Birds of unknown sex are left out and counted.
-- The interval is the modified McKay interval, meant for a CV of a third or less; where birds are so uneven or few that no upper limit exists, none is printed.`,
+- The interval is the modified McKay interval, meant for a CV of a third or less; where birds are so uneven or few that no upper limit exists, or all weigh the same on the scale, none is printed.`,
   source: `Interval: Vangel 1996, Am. Stat. 50:21–26, equation 16, and McKay 1932, J. R. Stat. Soc. 95:695–698; neither paper was at hand, the equation is read from K. Wright’s R function (R-help, June 2007). The weighing of several classes is ours; its coverage is held by simulation. ${sentence(countWord(LEAST_IN_CLASS))} birds a class: common practice, no source.`,
   example: {
     given: 'Two classes, 9, 10 and 11 and 18, 20 and 22 (too small to count, but easy to follow); and a class of 27 with a CV of 8.6%.',
