@@ -32,7 +32,7 @@ const LINK = new RegExp(`<a(${ATTRIBUTES})>([\\s\\S]*?)</a>`, 'g')
 
 /** The value of an attribute as it is written; null when the tag has none of that name. */
 function attribute(attributes: string, name: string): string | null {
-  for (const [, own, double, single] of attributes.matchAll(/([^\s=>"']+)=(?:"([^"]*)"|'([^']*)')/g)) if (own === name) return double ?? single ?? null
+  for (const [, own, double, single, bare] of attributes.matchAll(/([^\s=>"']+)=(?:"([^"]*)"|'([^']*)'|([^\s>"']+))/g)) if (own === name) return double ?? single ?? bare ?? null
   return null
 }
 
@@ -41,7 +41,8 @@ export function picturesInside(html: string, pagePath: string, files: Files): st
   return html.replace(IMAGE, tag => {
     const address = attribute(tag, 'src')
     const found = address === null ? undefined : [...files].find(([path]) => addressOf(path, pagePath) === address)
-    return found ? tag.replace(` src="${address}"`, () => ` src="${dataAddress(...found)}"`) : tag
+    const written = tag.includes(` src="${address}"`) ? ` src="${address}"` : ` src=${address}`
+    return found ? tag.replace(written, () => ` src="${dataAddress(...found)}"`) : tag
   })
 }
 

@@ -48,7 +48,7 @@ export async function renderSite({pages, downloads, frame, photos, templates, pr
   const engine = openTemplates(textOf(templates), {
     frame, charts, pictures: photos.pictures, asked,
     markdown: openMarkdown(photos.pictures, new Set(pages.map(page => page.path))),
-    inlineStyle: () => (style ??= new SafeHtml(styleInside(templates))), ownStyle: html => (styleOf ??= styleUsed(styleOnly(templates)))(html), sizes,
+    inlineStyle: () => (style ??= new SafeHtml(styleInside(templates))), ownStyle: html => (styleOf ??= styleUsed(styleOnly(templates)))(linksInside(html)), sizes,
     feed: downloads.some(download => download.path === FEED) ? FEED : null,
   })
   return files()

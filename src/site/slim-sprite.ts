@@ -4,7 +4,7 @@ const PIECE = /(<(?:symbol|pattern) id="[\w-]+"[\s\S]*?<\/(?:symbol|pattern)>\s*
 const NAME = /^<(symbol|pattern) id="([\w-]+)"/
 
 /** How a page calls a symbol or pattern: by address, or a pattern through a class of its name, which the stylesheet knows. */
-const CALL = /(?:"|url\()#([\w-]+)["')]|class="(barred|speckled)"/g
+const CALL = /(?:["=]|url\()#([\w-]+)["') >]|class="?(barred|speckled)["\s>]/g
 
 /**
  * @param sprite  the sprite whole

@@ -38,9 +38,10 @@ function parse(style: string): readonly Rule[] {
 /** What a page is made of: `td`, `.wide`, `#matter`, `[aria-current]`. */
 function namesIn(html: string): ReadonlySet<string> {
   const names = new Set<string>()
-  for (const [, element = '', attributes = ''] of html.matchAll(/<([a-z][a-z\d]*)((?:\s+[^\s=>"']+(?:="[^"]*")?)*)\s*\/?>/gi)) {
+  for (const [, element = '', attributes = ''] of html.matchAll(/<([a-z][a-z\d]*)((?:\s+[^\s=>"']+(?:=(?:"[^"]*"|[^\s>"']+))?)*)\s*\/?>/gi)) {
     names.add(element.toLowerCase())
-    for (const [, name = '', value = ''] of attributes.matchAll(/([^\s=>"']+)(?:="([^"]*)")?/g)) {
+    for (const [, name = '', quoted = '', bare = ''] of attributes.matchAll(/([^\s=>"']+)(?:=(?:"([^"]*)"|([^\s>"']+)))?/g)) {
+      const value = quoted || bare
       names.add(`[${name}]`)
       if (name === 'class') for (const one of value.split(/\s+/)) names.add(`.${one}`)
       if (name === 'id') names.add(`#${value}`)
@@ -96,10 +97,12 @@ export function styleUsed(style: string): (html: string) => string {
   const rules = parse(style)
   return html => {
     const names = namesIn(html)
-    return rules.map(rule => write(rule, names)).join('\n').replace(/\n{2,}/g, '\n').trim()
+    const kept = rules.map(rule => write(rule, names)).join('\n').replace(/\n{2,}/g, '\n').trim()
+    // a value of which nothing kept makes use
+    return kept.replace(/(--[\w-]+):[^;{}]*(?:;|(?=\}))/g, (whole, name: string) => (kept.includes(`var(${name})`) ? whole : ''))
   }
 }
 
-/** A rule that prints these words at the head of every sheet. */
+/** A rule for sheets with narrow edges and these words at the head of every one. */
 export const runningHead = (words: string): string =>
-  `@page{@top-left{content:"${words.replace(/[\\"<\n]/g, sign => `\\${sign.codePointAt(0)?.toString(16) ?? ''} `)}";font:9pt serif;color:#495750}}`
+  `@page{margin:14mm 13mm;@top-left{content:"${words.replace(/[\\"<\n]/g, sign => `\\${sign.codePointAt(0)?.toString(16) ?? ''} `)}";font:9pt serif;color:#495750}}`

@@ -168,7 +168,10 @@ type Piece = (title: string, matter: string) => string
 function pieceOf(text: string): Piece {
   if (text === TITLE) return title => title
   if (text === MATTER) return (_, matter) => matter
-  if (!text.startsWith('<svg class="sprite"')) return () => text
+  if (!text.startsWith('<svg class="sprite"')) {
+    const slim = slimTags(text)
+    return () => slim
+  }
   const slim = slimSprite(text)
   return (_, matter) => slim(matter)
 }
@@ -194,10 +197,10 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
         // a page that goes alone leads nowhere
         nav: selfContained ? [] : navOf(frame, page.section, page.path), contents: selfContained ? [] : page.path === home ? frame.contents : main.has(page.path) ? bare : [], asOf: frame.asOf, matter: new SafeHtml(MATTER),
       }, page)
-      pieces = tidy(html).split(/(\u0001\w+\u0001|<svg class="sprite"[\s\S]*?<\/defs>[\s\S]*?<\/svg>\n(?=<a))/).map(pieceOf) // eslint-disable-line no-control-regex
+      pieces = tidy(html).split(/(\u0001\w+\u0001|<svg class="sprite"[\s\S]*?<\/defs>[\s\S]*?<\/svg>\n(?=<(?:a|header) ))/).map(pieceOf) // eslint-disable-line no-control-regex
       known.set(key, pieces)
     }
-    const title = Handlebars.escapeExpression(titleOf(page, frame)), slim = tidy(matter)
+    const title = Handlebars.escapeExpression(titleOf(page, frame)), slim = slimTags(tidy(matter))
     const html = pieces.map(piece => piece(title, slim)).join('')
     return page.sheet === undefined ? html : html.replace(STYLE, () => `${parts.ownStyle(html)}${runningHead(page.sheet ?? '')}`)
   }
@@ -205,7 +208,7 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
 
 const titleOf = (page: Page, {breed}: Frame): string => (page.title === breed || page.title.startsWith(`${breed}:`) ? page.title : `${page.title} · ${breed}`)
 
-/** No space at the ends of lines, nor at their beginnings where no line is kept as it was written, and no tag that can be left out. */
-const tidy = (html: string): string => slimTags(html.includes('<pre') ? html.replace(/[ \t]+\n/g, '\n') : html.replace(/\s*\n\s*/g, '\n'))
+/** No space at the ends of lines, nor at their beginnings where no line is kept as it was written. */
+const tidy = (html: string): string => (html.includes('<pre') ? html.replace(/[ \t]+\n/g, '\n') : html.replace(/\s*\n\s*/g, '\n'))
 
 const messageOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault))

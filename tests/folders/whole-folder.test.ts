@@ -79,12 +79,13 @@ describe.each(['week-old', 'small-yard'])('the folder %s', name => {
     const files = new Set(filesOf(site))
     const ids = new Map<string, Set<string>>()
     const idsOf = (path: string) => {
-      const known = ids.get(path) ?? new Set([...readFileSync(join(site, path), 'utf8').matchAll(/\sid="([^"]*)"/g)].map(match => match[1] ?? ''))
+      const known = ids.get(path) ?? new Set([...readFileSync(join(site, path), 'utf8').matchAll(/\sid=(?:"([^"]*)"|([^\s>]+))/g)].map(match => match[1] ?? match[2] ?? ''))
       ids.set(path, known)
       return known
     }
     const lost = [...files].filter(path => path.endsWith('.html')).flatMap(path =>
-      [...readFileSync(join(site, path), 'utf8').matchAll(/\s(?:href|src)="([^"]*)"/g)].flatMap(([, target = '']) => {
+      [...readFileSync(join(site, path), 'utf8').matchAll(/\s(?:href|src)=(?:"([^"]*)"|([^\s>]+))/g)].flatMap(([, quoted, bare]) => {
+        const target = quoted ?? bare ?? ''
         if (/^(?:https?:|mailto:|data:)/.test(target)) return []
         const url = new URL(target, `file:///site/${path}`)
         const file = decodeURIComponent(url.pathname).replace('/site/', '')

@@ -27,7 +27,7 @@ describe('the index of birds', () => {
   it('gives what a bird does now and its step right after its band, where a phone shows them', async () => {
     const site = new Map(await renderSite({...composed, photos: {pictures: new Map(), files: new Map()}, templates: readTemplates('no-folder').files}))
     const html = String(site.get(BIRDS))
-    expect(html).toContain('<th scope="col">Band<th scope="col">Now<th scope="col">Step')
+    expect(html).toContain('<th scope=col>Band<th scope=col>Now<th scope=col>Step')
     const [row] = view.groups.flatMap(({table}) => table.rows)
     expect(html).toContain(`>${row?.band ?? ''}</a><td>${row?.now ?? ''}<td>${row?.step ?? ''}<`)
   })

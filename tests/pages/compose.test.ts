@@ -27,11 +27,12 @@ async function build(book: Logbook): Promise<Built> {
 
 /** Links that lead nowhere: to no file, or to no place on a page. */
 function deadLinks({html, files}: Built): readonly string[] {
-  return [...html].flatMap(([page, text]) => [...text.matchAll(/ href="([^"]+)"/g)].flatMap(([, address = '']) => {
+  return [...html].flatMap(([page, text]) => [...text.matchAll(/ href=(?:"([^"]+)"|([^\s>]+))/g)].flatMap(([, quoted, bare]) => {
+    const address = quoted ?? bare ?? ''
     if (/^(https?|mailto):/.test(address)) return []
     const [path = '', place] = decodeURI(address).split('#')
     const to = path === '' ? page : join(dirname(page), path)
-    const there = files.has(to) && (place === undefined || (html.get(to) ?? '').includes(` id="${place}"`))
+    const there = files.has(to) && (place === undefined || [` id="${place}"`, ` id=${place} `, ` id=${place}>`].some(written => (html.get(to) ?? '').includes(written)))
     return there ? [] : [`${page} → ${address}`]
   }))
 }

@@ -48,18 +48,18 @@ describe('a page', () => {
     const files = await sampleSite({template: '<h1>x</h1>', view: {}, path: 'birds/24-031.html', title: 'Hen 24-031', section: 'birds'})
     const html = textAt(files, 'birds/24-031.html')
     expect(html).toContain('<title>Hen 24-031 · Skerry Fowl</title>')
-    expect(html).toContain('<a href="../birds.html" aria-current="true">Birds</a>')
-    expect(html).toContain('<a class="skip" href="#matter">')
-    expect(html).toContain('<a href="../index.html#contents">All pages</a>')
-    expect(html).toContain('<link rel="stylesheet" href="../style.css">')
-    expect(html).not.toMatch(/ on\w+="|https?:\/\//)
+    expect(html).toContain('<a href=../birds.html aria-current=true>Birds</a>')
+    expect(html).toContain('<a class=skip href=#matter>')
+    expect(html).toContain('<a href=../index.html#contents>All pages</a>')
+    expect(html).toContain('<link rel=stylesheet href=../style.css>')
+    expect(html).not.toMatch(/ on\w+=|https?:\/\//)
   })
 
   it('that is a main one marks its own entry as this page and lists all pages at its foot', async () => {
     const html = textAt(await sampleSite({template: 'x', view: {}, path: 'birds.html', section: 'birds'}), 'birds.html')
-    expect(html).toContain('<a href="birds.html" aria-current="page">')
-    expect(html).toContain('<a href="#contents">All pages</a>')
-    expect(html).toContain('<a href="methods.html">Methods</a>')
+    expect(html).toContain('<a href=birds.html aria-current=page>')
+    expect(html).toContain('<a href=#contents>All pages</a>')
+    expect(html).toContain('<a href=methods.html>Methods</a>')
   })
 })
 
@@ -73,10 +73,10 @@ describe('a figure', () => {
     const files = await sampleSite({template: '{{> figure deep.figure}}', view: {deep: {figure}}})
     const html = textAt(files, 'page.html')
     expect(html).toContain('<figcaption><b>Figure 1.</b> Pea combs.</figcaption>')
-    expect(html).toContain('<desc id="figure-1-desc">1 of 2 in F1.</desc>')
+    expect(html).toContain('<desc id=figure-1-desc>1 of 2 in F1.</desc>')
     expect(html).toContain('<summary>Figure 1 as a table</summary>')
-    expect(html).toContain('<table class="n2">')
-    expect(html).toContain('<th scope="row"><a class="id" href="steps/F1.html">F1</a><td><a href="steps/F1.html">1 of 2</a>')
+    expect(html).toContain('<table class=n2>')
+    expect(html).toContain('<th scope=row><a class=id href=steps/F1.html>F1</a><td><a href=steps/F1.html>1 of 2</a>')
     const spec = textAt(files, 'charts/combs.vl.json')
     expect(JSON.parse(spec)).toHaveProperty('config.background', 'transparent')
     expect(spec).not.toContain('var(--')
@@ -107,8 +107,8 @@ describe('the whole site', () => {
   it('that is one file leads nowhere outside itself, and its inner, web and mail links stay', async () => {
     const template = '<p><a class="soft" href="{{link "birds.html"}}">Birds</a> <a href="#matter">up</a></p>{{markdown body}}'
     const html = textAt(await sampleSite({template, view: {body: '[web](https://example.org/) [page](page.md)'}, selfContained: true}), 'page.html')
-    expect([...html.matchAll(/ href="([^"]*)"/g)].map(([, address]) => address).filter(address => !address?.startsWith('#'))).toEqual(['https://example.org/'])
-    expect(html).toContain('<p>Birds <a href="#matter">up</a><p>')
+    expect([...html.matchAll(/ href=([^\s>]*)/g)].map(([, address]) => address).filter(address => !address?.startsWith('#'))).toEqual(['https://example.org/'])
+    expect(html).toContain('<p>Birds <a href=#matter>up</a><p>')
     expect(html).not.toContain('<nav')
   })
 
@@ -120,7 +120,7 @@ describe('the whole site', () => {
     const html = textAt(files, 'in/one.html')
     expect([...html.matchAll(/src="([^"]*)"/g)].map(([, address]) => address)).toEqual(['data:image/svg+xml;base64,PHN2Zy8+', 'data:image/svg+xml;base64,PHN2Zy8+'])
     expect(html).toContain('data:font/woff2;base64,')
-    expect(html).not.toMatch(/<link rel="stylesheet"|<script|url\("?fonts/)
+    expect(html).not.toMatch(/<link rel="?stylesheet|<script|url\("?fonts/)
   })
 
   it('publishes a drawing of ours only where a page asks for it', async () => {
