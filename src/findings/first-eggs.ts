@@ -19,12 +19,16 @@ export interface FirstEggs {
   readonly median: number
   /** null of a single hen */
   readonly sd: number | null
+  /** null under three hens */
   readonly interval: Interval | null
   readonly earliest: number
   readonly latest: number
   /** hens that lived past the youngest age of laying, of which no first egg is written, or not to the day: late layers are among them, and the mean is then rather too low */
   readonly notWritten: number
 }
+
+/** Fewer hens than these have no limits. */
+const LEAST_TOLD = 3
 
 /** Hens do not lay before this age in days. Common practice, no source. */
 export const YOUNGEST_LAYER = YOUNGEST_BREEDER
@@ -49,7 +53,7 @@ export function ageAtFirstEgg({hatched, firstEgg}: Pick<Bird, 'hatched' | 'first
 function firstOf(by: FirstEggs['by'], name: string, hens: readonly Bird[], asOf: number): FirstEggs[] {
   const ages = hens.flatMap(hen => ageAtFirstEgg(hen) ?? [])
   if (ages.length === 0) return []
-  const {n, mean, sd} = meanAndDeviation(ages), half = sd === null ? null : (studentQuantile(0.95, n - 1) * sd) / Math.sqrt(n)
+  const {n, mean, sd} = meanAndDeviation(ages), half = sd === null || n < LEAST_TOLD ? null : (studentQuantile(0.95, n - 1) * sd) / Math.sqrt(n)
   const grown = hens.filter(hen => ageAtFirstEgg(hen) === null && hen.hatched !== null && Math.min(asOf, lastDayOf(hen)) - hen.hatched.last >= YOUNGEST_LAYER).length
   return [{by, name, hens: n, mean, median: median(ages), sd, interval: half === null ? null : {low: mean - half, high: mean + half}, earliest: Math.min(...ages), latest: Math.max(...ages), notWritten: grown}]
 }

@@ -5,6 +5,7 @@ import {studentQuantile} from '../statistics/student-t.ts'
 import type {Interval} from './estimate.ts'
 import {grouped} from './grouped.ts'
 import type {HatchGroup, HatchGroups} from './hatch-groups.ts'
+import {LEAST_IN_CLASS} from './spread.ts'
 import {weighedChicks, type WeighedChick} from './weight-courses.ts'
 
 /** The weights of one sex at one age. */
@@ -15,7 +16,7 @@ export interface GrowthPoint {
   /** grams */
   readonly mean: number
   readonly sd: number | null
-  /** Student's, birds one by one; null of a single bird */
+  /** Student's, birds one by one; null under five */
   readonly interval: Interval | null
 }
 
@@ -27,7 +28,7 @@ export interface GrowthGain {
   readonly birds: number
   /** grams a day */
   readonly perDay: number
-  /** null where fewer than two birds were weighed at both */
+  /** null where fewer than five birds were weighed at both */
   readonly interval: Interval | null
 }
 
@@ -42,14 +43,14 @@ export interface Growth {
 export interface GrowthOfGroups {
   /** those with a weigh day */
   readonly hatches: ReadonlyMap<Hatch, readonly Growth[]>
-  readonly groups: readonly {readonly group: HatchGroup; readonly growth: readonly Growth[]}[]
+  readonly pens: readonly {readonly group: HatchGroup; readonly growth: readonly Growth[]}[]
 }
 
 /** Weighings so many days of age apart are of two ages: a week of chicks, a tenth of their age of grown birds; and no two of one age lie further apart than twice that. */
 const apartAt = (age: number): number => Math.max(7, age / 10)
 
 /**
- * How do they grow?
+ * How do the chicks of a hatch, or of a pen, grow? (Steps stand in `growthCurves`.)
  *
  * The weights by sex and age, weighings of about one age together (a week apart, or a tenth of the age); and the gain a day from one age to the next, of the birds that were weighed at both, else of the means. Weighings count
  * whether or not they count for a trait. Sexes are never thrown together: birds not yet sexed stand by themselves.
@@ -60,7 +61,7 @@ export function growthOfGroups(book: Logbook, groups: HatchGroups): GrowthOfGrou
   const weighed = grouped(weighedChicks(book), ({hatch}) => hatch)
   return {
     hatches: new Map([...weighed].map(([hatch, own]) => [hatch, growthOf(own)] as const)),
-    groups: [...groups.steps, ...groups.seasons, ...groups.pens].flatMap(group => {
+    pens: groups.pens.flatMap(group => {
       const own = group.hatches.flatMap(hatch => weighed.get(hatch) ?? [])
       return own.length === 0 ? [] : [{group, growth: growthOf(own)}]
     }),
@@ -111,7 +112,7 @@ function pointOf(own: readonly Aged[]): GrowthPoint {
 }
 
 const limitsOf = (n: number, mean: number, sd: number | null): Interval | null => {
-  const half = sd === null ? null : (studentQuantile(0.95, n - 1) * sd) / Math.sqrt(n)
+  const half = sd === null || n < LEAST_IN_CLASS ? null : (studentQuantile(0.95, n - 1) * sd) / Math.sqrt(n)
   return half === null ? null : {low: mean - half, high: mean + half}
 }
 

@@ -48,7 +48,7 @@ export function laySheets(book: Logbook): readonly LaySheet[] {
   return [...inTurn(ofPens), ...inTurn(ofHens)]
 }
 
-const nameOf = ({pen, bird}: Pick<LaySheet, 'pen' | 'bird'>): string => pen?.id ?? bird?.id ?? ''
+const nameOf = ({pen, bird}: Pick<LaySheet, 'pen' | 'bird'>): string => pen?.id ?? bird?.band ?? ''
 
 function sheetOf(of: Pick<LaySheet, 'pen' | 'bird' | 'season'>, counts: readonly EggCount[]): LaySheet[] {
   const hensOn = hensByDay(of), {rows, missing, unclear} = daysCounted(counts, day => hensOn(day).length)

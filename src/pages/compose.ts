@@ -18,6 +18,7 @@ import {hatchesPage} from './hatches.ts'
 import {homePage} from './home.ts'
 import {keepersPage} from './keepers.ts'
 import {ladderPage} from './ladder.ts'
+import {layPage} from './lay.ts'
 import {diaryPath, STANDARD} from './links.ts'
 import {malesPage} from './males.ts'
 import {methodsPage} from './methods.ts'
@@ -64,7 +65,7 @@ function pagesOfFlock(findings: Findings): readonly Page[] {
   return [
     homePage(findings), ladderPage(findings, shared), ...ladder.map(step => stepPage(step, {findings, records, trueBredFigure: shared, large: book.birds.length > ON_ONE_PAGE})),
     ...birdsPages(book, ladder.filter(step => step.kind === 'reached').map(step => step.label), breeders, findings.kinship, findings.livingCarriers), ...book.birds.map(bird => birdPage(bird, findings, records(bird), breeders.has(bird))),
-    pensPage(findings), malesPage(findings), rotationPage(findings), foundersPage(findings), ...book.pens.map(pen => penPage(pen, findings)), hatchesPage(findings), ...hatchResults.hatches.map(result => hatchPage(result, findings, breeders)),
+    pensPage(findings), malesPage(findings), rotationPage(findings), foundersPage(findings), ...book.pens.map(pen => penPage(pen, findings)), hatchesPage(findings), layPage(findings), ...hatchResults.hatches.map(result => hatchPage(result, findings, breeders)),
     ...(hasDoubts(findings) ? [doubtsPage(findings)] : []), traitsPage(findings), ...book.traits.map(trait => traitPage(trait, findings)),
   ]
 }

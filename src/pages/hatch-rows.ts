@@ -60,14 +60,25 @@ export function hatchTable(results: readonly HatchResult[], caption: string, of:
 
 const stepOf = (hatch: Hatch): string => (hatch.step.kind === 'strain' ? hatch.strain?.name ?? hatch.step.strains[0]?.name ?? 'strain' : hatch.step.label)
 
-/** Sums of many hatches, a row a season or a way of hatching. */
-export function ratesTable(groups: readonly {readonly label: string; readonly rates: HatchRates}[], head: string, caption: string): HatchTable | null {
+/** Sums of many hatches, and of what their limits speak. */
+export interface RatesOfGroup {
+  readonly label: string
+  readonly rates: HatchRates
+  readonly speaksOf?: string
+}
+
+/** Sums of many hatches, a row a step, season or way of hatching. */
+export function ratesTable(groups: readonly RatesOfGroup[], head: string, caption: string): HatchTable | null {
   if (groups.length === 0) return null
-  return {caption, heads: [head, 'Settings'], rows: groups.map(({label, rates}) => ({head: {text: label, link: null}, words: [[String(rates.settings)]], counts: counts(rates), rates: rateCells(rates)}))}
+  const speaking = groups.some(({speaksOf}) => speaksOf !== undefined)
+  return {
+    caption, heads: [head, 'Settings', ...(speaking ? ['Speaks of'] : [])],
+    rows: groups.map(({label, rates, speaksOf = ''}) => ({head: {text: label, link: null}, words: [[String(rates.settings)], ...(speaking ? [speaksOf.split(' ')] : [])], counts: counts(rates), rates: rateCells(rates)})),
+  }
 }
 
 /** Eggs of each setting by what became of them; null when none can be drawn. */
-export function hatchFigure(groups: readonly {readonly label: string; readonly rates: HatchRates}[], of: {readonly id: string; readonly name: string; readonly head: string; readonly what: string}): Figure | null {
+export function hatchFigure(groups: readonly {readonly label: string; readonly rates: HatchRates}[], of: {readonly id: string; readonly name: string; readonly head: string; readonly what: string; readonly rows?: string}): Figure | null {
   const rows = groups.flatMap(({label, rates}): readonly HatchRow[] => {
     const {eggs, hatched, clear} = rates
     if (eggs === null || eggs === 0 || hatched === null) return []
@@ -81,7 +92,7 @@ export function hatchFigure(groups: readonly {readonly label: string; readonly r
     caption: `What became of the eggs, ${of.what}. Bars are as long as the eggs were many; at the right, hatched of eggs set.`,
     description: `Hatched of eggs set: ${listWords(rows.map(row => `${row.label} ${ofWords(row.hatched, row.eggs)}`))}.`, spec: hatchResults(rows),
     table: {
-      columns: [{head: 'Setting'}, {head: 'Eggs', number: true}, {head: 'Hatched', number: true}, {head: 'Clear', number: true}, {head: 'Dead', number: true}, ...(someUntold ? [{head: 'Not told', number: true}] : [])],
+      columns: [{head: of.rows ?? 'Setting'}, {head: 'Eggs', number: true}, {head: 'Hatched', number: true}, {head: 'Clear', number: true}, {head: 'Dead', number: true}, ...(someUntold ? [{head: 'Not told', number: true}] : [])],
       rows: rows.map((row): readonly Cell[] => [row.label, String(row.eggs), String(row.hatched), count(row.clear), count(row.dead), ...(someUntold ? [String(untold(row))] : [])]),
     },
   }

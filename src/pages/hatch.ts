@@ -14,8 +14,11 @@ import type {CareWords} from './care-words.ts'
 import {dateWords, daySpan} from './dates.ts'
 import {cannotSay, leftOutSentence, shareCandle, shareWords} from './estimate-words.ts'
 import type {NamedCandle} from './estimate-words.ts'
+import {growthWords} from './growth-words.ts'
+import {feedWords} from './lay-rows.ts'
 import {leftWords} from './life-words.ts'
 import {birdPath, hatchPath, penPath, stepPath, strainPath} from './links.ts'
+import {livedWords} from './livability-rows.ts'
 import {mixedWhy} from './mixed-words.ts'
 import {counted, figured, listWords, NOTHING, percent, percentSign, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
@@ -44,6 +47,8 @@ export interface HatchView {
   readonly symbolNote: string
   readonly tallies: Table | null
   readonly loose: Table | null
+  /** how its chicks lived and what they ate */
+  readonly lived: readonly string[]
   readonly care: readonly CareWords[]
   readonly caution: string | null
   readonly body: string
@@ -147,6 +152,11 @@ function looseTable(hatch: Hatch, book: Logbook): Table | null {
   }
 }
 
+function livedOf(hatch: Hatch, {life, book}: Findings): readonly string[] {
+  const lived = life.livability.hatches.get(hatch), fed = life.feed.find(each => each.hatch === hatch)
+  return [...(lived ? livedWords(lived) : []), ...growthWords(life.growth.hatches.get(hatch) ?? [], book.project.units), ...(fed ? feedWords(fed, book.project.units) : [])]
+}
+
 export function hatchPage(result: HatchResult, findings: Findings, breeders: ReadonlySet<Bird>): Page {
   const {hatch} = result, {book} = findings
   const care = book.care.filter(entry => entry.hatches.includes(hatch) || entry.birds.some(bird => bird.hatch === hatch))
@@ -160,7 +170,8 @@ export function hatchPage(result: HatchResult, findings: Findings, breeders: Rea
       rows: hatch.eggsByDam.map(({dam, eggs}): readonly Cell[] => [{text: dam.band, link: birdPath(dam)}, String(eggs)]),
     },
     parents: parentsOf(hatch), chicks: hatch.chicks.length === 0 ? null : birdTable(hatch.chicks, book, breeders, `Chicks of hatch ${hatch.id}`), symbolNote: symbolNote(book.traits),
-    tallies: talliesTable(hatch.tallies, book.traits, book.project.units), loose: looseTable(hatch, book), care: careList(care, book.asOf), caution: careCaution(care), body: hatch.body, plates: plates(hatch.photos ?? [], `Hatch ${hatch.id}`, false),
+    tallies: talliesTable(hatch.tallies, book.traits, book.project.units), loose: looseTable(hatch, book),
+    lived: livedOf(hatch, findings), care: careList(care, book.asOf), caution: careCaution(care), body: hatch.body, plates: plates(hatch.photos ?? [], `Hatch ${hatch.id}`, false),
   }
   return {path: hatchPath(hatch), template: 'hatch', title: `Hatch ${hatch.id}`, section: 'hatches', view, search: {kind: 'hatch', words: `hatch ${hatch.id} ${hatch.step.label}`}}
 }

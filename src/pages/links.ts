@@ -9,12 +9,15 @@ export const BACKCROSS = 'ladder.html#backcross'
 export const BIRDS = 'birds.html'
 export const PENS = 'pens.html'
 export const HATCHES = 'hatches.html'
+export const LAY = 'lay.html'
 export const TRAITS = 'traits.html'
 export const STRAINS = 'strains.html'
 export const FOUNDERS = 'founders.html'
 export const MALES = 'males.html'
 export const ROTATION = 'rotation.html'
 export const DOUBTS = 'doubts.html'
+export const CHOOSING = 'choosing.html'
+export const VIGOUR = 'vigour.html'
 export const KEEPERS = 'keepers.html'
 export const SHOWS = 'shows.html'
 export const STANDARD = 'standard.html'
@@ -41,6 +44,8 @@ export const traitPath = (trait: Trait): string => `traits/${fileName(trait.id)}
 export const strainPath = (strain: Strain): string => `strains/${fileName(strain.id)}.html`
 /** Places on a page begin with a letter. */
 export const keeperAnchor = (keeper: Keeper): string => `is-${fileName(keeper.id)}`
+/** where `CHOOSING` tells of a step, for the steps of `choosingSteps` */
+export const choosingAnchor = (label: Step['label']): string => `step-${fileName(label)}`
 export const careAnchor = (entry: CareEntry): string => `on-${fileName(entry.id)}`
 export const showPath = (show: Show): string => `shows/${fileName(show.id)}.html`
 export const draftPath = (draft: Draft): string => `standard/${draft.number}.html`

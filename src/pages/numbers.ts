@@ -30,6 +30,9 @@ export const limitsShort = (interval: Interval): string => `${percent(interval.l
 /** Limits already rounded, with a true minus: `−15.4 to 16.3`. */
 export const sizeRange = (low: string, high: string): string => `${low.replace('-', '−')} to ${high.replace('-', '−')}`
 
+/** The same, never broken at its dash. */
+export const whole = (range: string): string => range.replace('–', '\u2060–\u2060')
+
 /** `59 of 62` */
 export const ofWords = (count: number, total: number): string => `${count} of ${total}`
 

@@ -13,7 +13,9 @@ import {dateWords, dayWords, stayWords} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
 import {hatchTable} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
+import {growthWords} from './growth-words.ts'
 import {feedWords, layWords} from './lay-rows.ts'
+import {livedWords} from './livability-rows.ts'
 import {birdPath, LAY, MALES, penPath} from './links.ts'
 import {mixedWhy} from './mixed-words.ts'
 import {counted, listWords, percent, percentSign, sentence} from './numbers.ts'
@@ -58,7 +60,8 @@ export interface PenView {
   readonly forecast: PenForecast | null
   readonly trueBred: TrueBredView | null
   readonly trueBredWords: string
-  /** what its hens laid and its birds ate; empty where nothing is recorded */
+  /** how its chicks lived and grew, what its hens laid and its birds ate; empty where nothing is recorded */
+  readonly lived: readonly string[]
   readonly laid: readonly string[]
   /** where all of that stands side by side */
   readonly lay: string
@@ -122,6 +125,11 @@ function facts(pen: Pen): readonly Fact[] {
   ]
 }
 
+function livedOf(pen: Pen, {life, book}: Findings): readonly string[] {
+  const lived = life.livability.groups.find(({group}) => group.by === 'pen' && group.name === pen.id), grown = life.growth.pens.find(({group}) => group.name === pen.id)
+  return [...(lived ? livedWords(lived) : []), ...(grown ? growthWords(grown.growth, book.project.units) : [])]
+}
+
 function laidOf(pen: Pen, {life, book}: Findings): readonly string[] {
   const {units} = book.project, lay = life.lay.sheets.find(({sheets: [sheet]}) => sheet?.pen === pen), fed = life.feed.find(each => each.pen === pen)
   return [...(lay ? layWords(lay, units) : []), ...(fed ? feedWords(fed, units) : [])]
@@ -147,7 +155,7 @@ export function penPage(pen: Pen, findings: Findings): Page {
     forecast: penForecast(pen, findings),
     trueBred: bred && bred.rate.kind === 'share' ? trueBredView(bred, findings.trueBredParts.find(({of, name}) => of === 'pen' && name === pen.id)?.family ?? null, book.project.units) : null,
     trueBredWords: bred && bred.rate.kind === 'share' ? `${shareInText(bred.rate)} of its chicks showed ${ALL_THEY_COULD}.` : pen.hatches.length === 0 ? '' : 'None of its chicks has been scored for what the standard requires.',
-    laid: laidOf(pen, findings), lay: LAY, care: careList(care, book.asOf), caution: careCaution(care), body: pen.body, plates: plates(pen.photos ?? [], `Pen ${pen.id}`, false),
+    lived: livedOf(pen, findings), laid: laidOf(pen, findings), lay: LAY, care: careList(care, book.asOf), caution: careCaution(care), body: pen.body, plates: plates(pen.photos ?? [], `Pen ${pen.id}`, false),
   }
   return {path: penPath(pen), template: 'pen', title: `Pen ${pen.id}`, section: 'pens', view, search: {kind: 'pen', words: `pen ${pen.id} ${pen.season} ${pen.males.map(({bird}) => bird.band).join(' ')}`}}
 }

@@ -3,7 +3,7 @@ import {reachedSteps} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import {dateWords, dayWords} from './dates.ts'
 import {
-  BIRDS, CARE, DIARY, DOSSIER, DOUBTS, DOWNLOADS, DRAFT_HISTORY, FOUNDERS, HATCHES, HOME, KEEPERS, LADDER, MALES, METHODS, PENS, PROBLEM_MANUAL, RECORD_FORMATS, ROTATION, SHOWS, STANDARD, STRAINS, SUMMARIES, TRAITS,
+  BIRDS, CARE, DIARY, DOSSIER, DOUBTS, DOWNLOADS, DRAFT_HISTORY, FOUNDERS, HATCHES, HOME, KEEPERS, LADDER, LAY, MALES, METHODS, PENS, PROBLEM_MANUAL, RECORD_FORMATS, ROTATION, SHOWS, STANDARD, STRAINS, SUMMARIES, TRAITS,
 } from './links.ts'
 import {counted, countWord} from './numbers.ts'
 import type {Page, Section} from './page.ts'
@@ -34,7 +34,7 @@ export function siteFrame(findings: Findings, pages: readonly Page[]): SiteFrame
   const all = [
     {section: 'home', title: 'Home', path: HOME, note: 'where the breed stands'}, {section: 'ladder', title: 'Ladder', path: LADDER, note: ladderNote(findings)},
     {section: 'birds', title: 'Birds', path: BIRDS, note: `${book.birds.length} on record, ${census.aliveCount.all} living`}, {section: 'pens', title: 'Pens', path: PENS, note: 'who was mated to whom'},
-    {section: 'hatches', title: 'Hatches', path: HATCHES, note: 'eggs set and chicks out'}, {section: 'traits', title: 'Traits', path: TRAITS, note: noteOr(book.traits.length, 'trait', 'traits', 'none written down yet')},
+    {section: 'hatches', title: 'Hatches', path: HATCHES, note: 'eggs set and chicks out'}, {section: null, title: 'Life and lay', path: LAY, note: 'how chicks live and hens lay'}, {section: 'traits', title: 'Traits', path: TRAITS, note: noteOr(book.traits.length, 'trait', 'traits', 'none written down yet')},
     {section: 'shows', title: 'Shows', path: SHOWS, note: noteOr(shows.shows.length, 'show', 'shows', 'none yet') + (shows.remarks.length === 0 ? '' : ', with judges’ remarks')},
     {section: 'standard', title: 'Standard', path: STANDARD, note: draft ? `draft ${draft.number}` : 'not drafted yet'}, {section: null, title: 'Changes of the standard', path: DRAFT_HISTORY, note: 'draft by draft'},
     {section: 'dossier', title: 'Dossier', path: DOSSIER, note: 'the evidence, made to print'}, {section: 'diary', title: 'Diary', path: DIARY, note: oldest ? `kept since ${dateWords(oldest.on)}` : 'nothing written yet'},

@@ -11,9 +11,10 @@ const told = (...birds: Bird[]) => firstEggs(logbook('2025-03-01', {birds}))
 describe('the age at the first egg', () => {
   it('is counted in days, by step and by season of hatch', () => {
     // by hand: 2024-03-01 to 2024-08-18 is 170 days, to 2024-08-28 is 180
-    const found = told(hen('1', '2024-08-18'), hen('2', '2024-08-28'))
-    expect(found.map(({by, name, hens, mean, median, earliest, latest}) => [by, name, hens, mean, median, earliest, latest])).toEqual([['step', 'F1', 2, 175, 175, 170, 180], ['season', '2024', 2, 175, 175, 170, 180]])
-    expectClose(found[0]?.interval?.high ?? NaN, 175 + studentQuantile(0.95, 1) * 5, 1e-9)
+    const found = told(hen('1', '2024-08-18'), hen('2', '2024-08-28'), hen('3', '2024-08-23'))
+    expect(found.map(({by, name, hens, mean, median, earliest, latest}) => [by, name, hens, mean, median, earliest, latest])).toEqual([['step', 'F1', 3, 175, 175, 170, 180], ['season', '2024', 3, 175, 175, 170, 180]])
+    expectClose(found[0]?.interval?.high ?? NaN, 175 + (studentQuantile(0.95, 2) * 5) / Math.sqrt(3), 1e-9)
+    expect(told(hen('1', '2024-08-18'), hen('2', '2024-08-28'))[0]).toMatchObject({hens: 2, interval: null})
   })
   it('counts the hens that are old enough and of which none is written to the day', () => {
     expect(told(hen('1', '2024-08-18'), hen('2', null), hen('3', '2024-09'), hen('4', null, {left: {on: date('2024-05-01'), how: 'died', why: null}}), hen('5', null, {hatched: date('2025-02-01')}))[0]).toMatchObject({hens: 1, sd: null, interval: null, notWritten: 2})

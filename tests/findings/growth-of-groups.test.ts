@@ -21,7 +21,10 @@ describe('growth', () => {
     expect(males?.points.map(({age, n, mean}) => [age, n, mean])).toEqual([[28, 2, 320], [56, 3, 924]])
     // 560/28 = 20 and 672/28 = 24 g a day: mean 22, SD 2√2
     expect(males?.gains).toMatchObject([{from: 28, to: 56, birds: 2, perDay: 22}])
-    expectClose(males?.gains[0]?.interval?.high ?? NaN, 22 + studentQuantile(0.95, 1) * 2, 1e-9)
+    const [five] = of([300, 320, 340, 360, 380].map((grams, place) => weighed(String(place), 'male', [28, grams], [56, grams + 28 * (18 + 2 * place)])))
+    // 18, 20, 22, 24, 26 g a day: SD √10
+    expectClose(five?.gains[0]?.interval?.high ?? NaN, 22 + studentQuantile(0.95, 4) * Math.SQRT2, 1e-9)
+    expect(males?.gains[0]?.interval).toBeNull()
   })
   it('sets the means beside one another where birds wore no bands, without limits', () => {
     const loose: LooseWeighing[] = [[28, 300], [56, 860]].map(([age = 0, value = 0]) => ({hatch: one, sex: 'unknown', measure: 'weight', value, on: date(isoDay(DAY + age)), at, countsFor: []}))

@@ -15,7 +15,7 @@ function numbersIn(value: unknown, seen = new Set<unknown>(), depth = 0): number
 describe('hatch, life and lay of a whole book', () => {
   it('says what it can of a project one week old', () => {
     const {hatching, hatchComparisons, livability, growth, lay, firstEggs, feed, seasons} = lifeOfFlock(weekOld())
-    expect([hatching, hatchComparisons, livability.groups, livability.comparisons, growth.groups, lay.sheets, lay.groups, firstEggs, feed, seasons]).toEqual(Array(10).fill([]))
+    expect([hatching, hatchComparisons, livability.groups, livability.comparisons, growth.pens, lay.sheets, lay.groups, firstEggs, feed, seasons]).toEqual(Array(10).fill([]))
   })
   it('has a row a season, the oldest first', () => {
     const {seasons} = lifeOfFlock(smallBook())

@@ -1,0 +1,62 @@
+/** How chicks lived, in words and table rows. */
+import type {LeftAlive, LifeComparison, LifeOfChicks} from '../findings/livability-of-groups.ts'
+import type {FamilyLivability} from '../statistics/livability-of-families.ts'
+import {alikeShort} from './alike-words.ts'
+import {ageWords} from './dates.ts'
+import {pointLimits, points} from './difference-words.ts'
+import {groupName, inText} from './hatch-compared.ts'
+import {figured, limits, limitsShort, listWords, NOTHING, percent, percentSign, whole} from './numbers.ts'
+import type {Cell, Table} from './page.ts'
+import type {Compared} from './told-apart-words.ts'
+
+export const CHICKS_SPEAK_OF: Readonly<Record<FamilyLivability['kind'], string>> = {families: 'like these', 'these-chicks': 'these chicks'}
+
+/** `13 culled, 22 sold`; empty where none left alive */
+export function leftAliveWords({culled, sold, taken, lost}: LeftAlive): string {
+  return ([['culled', culled], ['sold', sold], ['taken', taken], ['lost', lost]] as const).flatMap(([how, count]) => (count === 0 ? [] : [`${count} ${how}`])).join(', ')
+}
+
+const notFollowed = ({undated, unlisted}: LifeOfChicks): number => undated + unlisted
+const cell = (found: FamilyLivability | null | undefined): string => (found ? `${percent(found.share)} (${whole(limitsShort(found))})` : NOTHING)
+
+/** One row a group. */
+export function livabilityTable(groups: readonly {readonly name: string; readonly life: LifeOfChicks}[]): Table | null {
+  const told = groups.filter(({life}) => life.n > 0), gone = told.some(({life}) => notFollowed(life) > 0)
+  if (told.length === 0) return null
+  return {
+    caption: 'Chicks that lived, %',
+    columns: [
+      {head: 'Of'}, {head: 'Chicks', number: true}, ...(told[0]?.life.ages ?? []).map(({age}) => ({head: `To ${ageWords(age)}`})), {head: 'Speaks of'}, {head: 'Died', number: true}, {head: 'Left alive'}, ...(gone ? [{head: 'Not followed', number: true}] : []),
+    ],
+    rows: told.map(({name, life}): readonly Cell[] => {
+      const [first] = life.ages
+      return [name, String(life.n), ...life.ages.map(({found}) => cell(found)), first?.found ? CHICKS_SPEAK_OF[first.found.kind] : NOTHING, String(life.died), leftAliveWords(life.leftAlive) || NOTHING, ...(gone ? [String(notFollowed(life))] : [])]
+    }),
+  }
+}
+
+export function lifeComparisonTable(all: readonly LifeComparison[]): Table | null {
+  const [first] = all
+  if (!first) return null
+  return {
+    caption: `Differences in those that lived to ${ageWords(first.age)}, in points`, columns: [{head: 'Compared'}, {head: 'Difference'}, {head: 'Speaks of'}, {head: 'Kept alike?'}],
+    rows: all.map(({pair, difference, speaksOf, verdict, alike}): readonly Cell[] => [
+      `${groupName(pair.one)} less ${groupName(pair.other).replace(/^[UI]n/, start => start.toLowerCase())}`, `${points(difference.difference)} (${pointLimits(difference)})${verdict === 'cannot-tell' ? '' : `: ${verdict}`}`, CHICKS_SPEAK_OF[speaksOf], alikeShort(alike),
+    ]),
+  }
+}
+
+/** Each comparison in few words. */
+export const livesToldApart = (all: readonly LifeComparison[]): readonly Compared[] =>
+  all.map(({pair, verdict, speaksOf, alike}) => ({words: `${verdict === 'less' ? 'fewer' : 'more'} chicks of ${inText(pair.one)} lived than of ${inText(pair.other)}`, verdict, only: speaksOf === 'these-chicks', alike}))
+
+/** Of one hatch, in sentences. */
+export function livedWords(life: LifeOfChicks): readonly string[] {
+  if (life.n === 0) return notFollowed(life) === 0 ? [] : [`${figured(notFollowed(life), 'chick')} of which nothing more is written; how they lived cannot be told.`]
+  const ages = life.ages.flatMap(({age, found}) => (found ? [`${percentSign(found.share)} to ${ageWords(age)} (${limits(found)})`] : []))
+  const left = leftAliveWords(life.leftAlive)
+  return [
+    `Of ${figured(life.n, 'chick')} ${ages.length === 0 ? 'none has been watched long enough to say how many live' : `lived: ${listWords(ages)}`}. Died: ${life.died}.${left === '' ? '' : ` Left alive, and counted as long as they were there: ${left}.`}`,
+    ...(notFollowed(life) === 0 ? [] : [`${figured(notFollowed(life), 'chick')} could not be followed, since no day is written of them.`]),
+  ]
+}
