@@ -1,6 +1,7 @@
 /** The answer first: is it truer and more even than the one before, can it be believed, and how true each one on the way here was. */
 import {candle} from '../charts/candle.ts'
 import type {FlockSummary, OnTheWay} from '../findings/flock-summary.ts'
+import type {Findings} from '../findings/study.ts'
 import type {Project} from '../logbook/book.ts'
 import type {FamilyShare} from '../statistics/family-bootstrap.ts'
 import {wantedOfBoth} from './amounts.ts'
@@ -8,12 +9,14 @@ import {cannotSay, scaleOf, shareInText, type NamedCandle} from './estimate-word
 import {counted, figured, limits, limitsShort, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {changeInShort, stepChangeView, type Said} from './step-change-words.ts'
+import {askedWords} from './step-true-bred.ts'
 import {ALL_THEY_COULD} from './true-bred-words.ts'
 
 export interface SummaryAnswer {
   readonly title: string
   readonly said: readonly Said[]
-  readonly believe: readonly string[]
+  /** how far to believe it; may be empty */
+  readonly believe: string
   /** all that was compared; else the required traits on their own; null where none was scored */
   readonly table: Table | null
   readonly words: readonly string[]
@@ -63,16 +66,19 @@ function rateWords({rate, inside, of, name}: FlockSummary): readonly string[] {
   ]
 }
 
+/** Rows of the way here at most: the last. */
+const MOST = 8
+
 function wayHere({of, way}: FlockSummary): WayHere | null {
-  const told = way.flatMap(each => (each.share.kind === 'share' ? [{...each, share: each.share}] : [])), speaks = ({share, family}: (typeof told)[number]) => (family?.kind === 'families' ? family : share.interval)
+  const told = way.slice(-MOST).flatMap(each => (each.share.kind === 'share' ? [{...each, share: each.share}] : [])), speaks = ({share, family}: (typeof told)[number]) => (family?.kind === 'families' ? family : share.interval)
   if (told.length === 0) return null
-  const scale = scaleOf(told.map(({share}) => share)), crosses = told.some(({inside}) => !inside)
+  const scale = scaleOf(told.map(({share}) => share)), crosses = told.some(({inside}) => !inside), theseOnly = told.every(({family}) => family?.kind !== 'families')
   return {
-    head: sentence(of), caption: `Chicks true in all they could show, ${of} by ${of}, with the 95% interval; the scale runs from ${percent(scale.from).replace(/\.0$/, '')} to 100.${crosses ? ' Crosses and backcrosses cannot breed true: theirs is the plan.' : ''}`,
+    head: sentence(of), caption: `Chicks true in all they could show, ${of} by ${of}, with the 95% interval${theseOnly ? ', of these chicks only' : ''}; the scale runs from ${percent(scale.from).replace(/\.0$/, '')} to 100.${crosses ? ' Crosses and backcrosses cannot breed true: theirs is the plan.' : ''}`,
     rows: told.map(each => {
       const {low, high} = speaks(each), interval = {low, high}, {name, share, inside, family} = each
       return {
-        name: `${name}${inside ? '' : ', cross'}`, chicks: ofWords(share.count, share.total), percent: percent(share.value), limits: limits(interval), by: ofWhom(family),
+        name: `${name}${inside ? '' : ', cross'}`, chicks: ofWords(share.count, share.total), percent: percent(share.value), limits: limits(interval), by: theseOnly ? '' : ofWhom(family),
         candle: {...candle(share.value, interval, scale), label: `${percent(share.value)} per cent, ${limits(interval)}`},
       }
     }),
@@ -82,13 +88,19 @@ function wayHere({of, way}: FlockSummary): WayHere | null {
 /** How true this one is, its last row on the way. */
 export const lastOfWay = ({way, name}: FlockSummary): OnTheWay | null => way.find(each => each.name === name) ?? null
 
-export function summaryAnswer(summary: FlockSummary, units: Project['units']): SummaryAnswer {
+/** Of a step beside what is asked of it: the lower limit, and the carriers that right looks hide. */
+const ofSteps = ({of, steps}: FlockSummary, findings: Findings): readonly string[] => [
+  ...(of === 'step' ? steps.map(step => askedWords(step, findings)).filter(words => words !== '') : []),
+]
+
+export function summaryAnswer(summary: FlockSummary, findings: Findings): SummaryAnswer {
+  const {units} = findings.book.project
   const {change, before} = summary, view = change ? stepChangeView(change) : null
   const compared = view !== null && change !== null && change.outside.length === 0
   return {
-    title: view?.title ?? `Truer and more even than ${before ? before.name : 'before'}?`, said: view?.said ?? [noneBefore(summary)], believe: view?.believe ?? [],
+    title: view?.title ?? `Truer and more even than ${before ? before.name : 'before'}?`, said: view?.said ?? [noneBefore(summary)], believe: (view?.believe ?? []).join(' '),
     table: compared ? view.table : requiredTable(summary, units),
-    words: [...rateWords(summary), ...(view && view.left !== '' ? [view.left] : [])], way: wayHere(summary),
+    words: [...rateWords(summary), ...ofSteps(summary, findings), ...(view && view.left !== '' ? [view.left] : [])], way: wayHere(summary),
   }
 }
 

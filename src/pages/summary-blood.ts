@@ -6,10 +6,19 @@ import {requiredTraits} from '../findings/verdict.ts'
 import {NOTHING, limitsShort, percent, percentSign} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {stepCloseness} from './step-closeness.ts'
+import {carriersWords} from './step-true-bred.ts'
 import {unwantedWords} from './trait-hidden.ts'
 
+/** Of a season the steps of the ladder alone, where there are some. */
+const onLadder = ({steps}: FlockSummary): FlockSummary['steps'] => (steps.some(({beside}) => !beside) ? steps.filter(({beside}) => !beside) : steps)
+
+/** Carriers among those that look right. */
+export const carriersIn = (summary: FlockSummary, findings: Findings): readonly string[] =>
+  onLadder(summary).flatMap(step => carriersWords(step, findings).slice(0, 1).map(words => (summary.steps.length > 1 ? `${step.label}. ${words}` : words)))
+
 /** Unwanted alleles of what is required, of all that hatched and of those bred from; null where no locus is on record. */
-export function hiddenTable({steps}: FlockSummary, {book, frequencies, allelesOfBook}: Findings): Table | null {
+export function hiddenTable(summary: FlockSummary, {book, frequencies, allelesOfBook}: Findings): Table | null {
+  const steps = onLadder(summary)
   const asked = requiredTraits(book).flatMap(trait => unwantedInBook(trait, allelesOfBook))
   const rows = steps.flatMap(({label}) => asked.flatMap((each): readonly (readonly Cell[])[] => {
     const own = frequencies.alleles.filter(row => row.step === label && row.locus === each.locus && row.sex === 'all'), hatched = own.find(({of}) => of === 'hatched'), bred = own.find(({of}) => of === 'bred-from')
@@ -21,7 +30,8 @@ export function hiddenTable({steps}: FlockSummary, {book, frequencies, allelesOf
     const told = share(hatched)
     return told === null ? [] : [[`${steps.length > 1 ? `${label}, ` : ''}${each.trait.name.toLowerCase()}: ${unwantedWords(each)}`, told, share(bred) ?? NOTHING]]
   }))
-  return rows.length === 0 ? null : {columns: [{head: 'Not wanted'}, {head: 'Of genes hatched, %, and birds'}, {head: 'Of those bred from'}], rows}
+  const bred = rows.some(row => row[2] !== NOTHING)
+  return rows.length === 0 ? null : {columns: [{head: 'Not wanted'}, {head: 'Of genes hatched, %, and birds'}, ...(bred ? [{head: 'Of those bred from'}] : [])], rows: bred ? rows : rows.map(row => row.slice(0, 2))}
 }
 
 export interface SummaryCloseness {

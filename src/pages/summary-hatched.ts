@@ -1,12 +1,18 @@
 /** From egg to breeder, beside the one before: eggs, chicks, losses and birds kept, each with its share, and what to think of the comparison. */
 import type {FlockSummary} from '../findings/flock-summary.ts'
 import type {CannotSay, Share} from '../findings/estimate.ts'
+import type {LayGroup} from '../findings/lay.ts'
+import type {Unlike} from '../findings/reared-alike.ts'
+import type {Findings} from '../findings/study.ts'
 import type {ChickCounts} from '../findings/chick-counts.ts'
 import type {HatchRates} from '../findings/hatch-results.ts'
+import {FOLLOWED} from '../findings/depression.ts'
 import {shareOf} from '../findings/share-of.ts'
 import type {Leaving} from '../logbook/book.ts'
+import type {FamilyLivability} from '../statistics/livability-of-families.ts'
 import {cannotSay} from './estimate-words.ts'
-import {limitsShort, NOTHING, ofWords, percentSign} from './numbers.ts'
+import {ageWords} from './dates.ts'
+import {figured, limitsShort, listWords, ofWords, percent, percentSign, rounded, signed, sizeRange} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 
 /** `94 of 124, 75.8% (67.6–82.5)`, or why it cannot be said */
@@ -16,7 +22,7 @@ const GONE: readonly (readonly [string, readonly Leaving['how'][]])[] = [
   ['Died', ['died']], ['Lost or taken', ['lost', 'taken']], ['Culled', ['culled']], ['Sold, given or lent', ['sold', 'given', 'lent']],
 ]
 
-type Told = {readonly chicks: ChickCounts; readonly rates: HatchRates}
+type Told = {readonly name: string; readonly chicks: ChickCounts; readonly rates: HatchRates; readonly lived: FamilyLivability | null; readonly lay: LayGroup | null}
 type Stage = readonly [string, (of: Told) => string, (of: Told) => boolean]
 
 const share = (count: number, {hatched}: ChickCounts): string => shareShort(shareOf(count, hatched))
@@ -32,6 +38,8 @@ const STAGES: readonly Stage[] = [
     const count = ({chicks}: Told): number => hows.reduce((sum, how) => sum + (chicks.left.get(how) ?? 0), 0)
     return [head, of => share(count(of), of.chicks), of => count(of) > 0]
   }),
+  [`Lived to ${ageWords(FOLLOWED)}`, ({lived}) => (lived ? `${percentSign(lived.share)} (${limitsShort(lived)}) of ${lived.n}` : 'nobody followed'), ({lived}) => lived !== null],
+  ['Eggs of a hen in a day', ({lay}) => (lay ? `${rounded(lay.henDay.ratio, 2)}${lay.henDay.interval ? ` (${rounded(lay.henDay.interval.low, 2)}–${rounded(lay.henDay.interval.high, 2)})` : ''}, ${figured(lay.hens, 'hen')}` : 'not counted'), ({lay}) => lay !== null],
   ['Scored or measured', ({chicks}) => share(chicks.scored, chicks), ({chicks}) => chicks.hatched > 0],
   ['Kept, or penned to breed', ({chicks}) => share(chicks.kept, chicks), ({chicks}) => chicks.hatched > 0],
 ]
@@ -41,16 +49,40 @@ export interface SummaryHatched {
   readonly words: readonly string[]
 }
 
-export function summaryHatched(summary: FlockSummary): SummaryHatched {
-  const {name, before} = summary, both: readonly Told[] = before ? [summary, before] : [summary]
+export function summaryHatched(summary: FlockSummary, {life}: Findings): SummaryHatched {
+  const {of, name, before} = summary
+  const told = (each: Pick<Told, 'name' | 'chicks' | 'rates'>): Told => ({
+    ...each, lived: life.livability.groups.find(({group}) => group.by === of && group.name === each.name)?.ages.find(({age}) => age === FOLLOWED)?.found ?? null, lay: life.lay.groups.find(group => group.by === of && group.name === each.name) ?? null,
+  })
+  const both = (before ? [summary, before] : [summary]).map(told)
   return {
     table: {
       columns: [{head: 'Stage'}, {head: name}, ...(before ? [{head: before.name}] : [])],
       rows: STAGES.filter(([, , shown]) => both.some(shown)).map(([head, said]): readonly Cell[] => [head, ...both.map(said)]),
     },
-    words: summary.rates.eggs === null ? [] : ['Eggs of one hen do well or badly together, so the intervals of hatch are narrower than the truth.'],
+    words: [...(before ? comparedWords(of, name, before.name, life) : []), ...(summary.rates.eggs === null ? [] : ['Eggs of one hen do well or badly together, so the intervals of hatch in the table are narrower than the truth.'])],
   }
 }
 
-/** `75.8%`, for a statistic; a dash where it cannot be said */
-export const shareAlone = (of: Share | CannotSay): string => (of.kind === 'share' ? percentSign(of.value) : NOTHING)
+const MORE = {more: 'more', less: 'less', 'cannot-tell': 'cannot be told'} as const
+const UNLIKE_WORDS: Readonly<Record<Unlike['what'], string>> = {
+  season: 'season', months: 'time of year', ages: 'age of the hens', way: 'hen or machine', machine: 'machine', keeper: 'keeper', feed: 'feed', housing: 'housing', vaccination: 'vaccination', treatment: 'treatment', illness: 'illness', loss: 'losses',
+}
+
+const points = ({difference, low, high}: {readonly difference: number; readonly low: number; readonly high: number}): string => `${signed(percent(difference))} points (${sizeRange(percent(low), percent(high))})`
+
+/** Does it hatch, live and lay better than the one before, and were the two kept alike? */
+function comparedWords(of: FlockSummary['of'], name: string, before: string, {hatchComparisons, livability, lay}: Findings['life']): readonly string[] {
+  const ours = ({one, other}: {readonly one: {readonly by: string; readonly name: string}; readonly other: {readonly name: string}}): boolean => one.by === of && one.name === name && other.name === before
+  const hatch = hatchComparisons.find(({pair, what}) => ours(pair) && what === 'hatchOfSet'), life = livability.comparisons.find(({pair}) => ours(pair)), laid = lay.comparisons.find(ours)
+  const alike = (hatch ?? life ?? laid)?.alike, drawn = hatch?.drawn ?? hatch?.plain
+  const said = [
+    ...(hatch && drawn ? [`hatched of eggs ${points(drawn)}, ${hatch.speaksOf === 'these-eggs' ? 'of these eggs only' : `${hatch.speaksOf} drawn whole`}: ${MORE[hatch.verdict]}`] : []),
+    ...(life ? [`lived to ${ageWords(life.age)} ${points(life.difference)}, ${life.speaksOf === 'families' ? 'families drawn whole' : 'of these chicks only'}: ${MORE[life.verdict]}`] : []),
+    ...(laid?.difference ? [`eggs of a hen in a day ${signed(rounded(laid.difference.difference, 2))} (${sizeRange(rounded(laid.difference.low, 2), rounded(laid.difference.high, 2))}): ${MORE[laid.verdict]}`] : []),
+  ]
+  if (said.length === 0 || !alike) return []
+  const kept = alike.verdict === 'not-alike' ? ` Not kept alike (${listWords(alike.unlike.map(({what}) => UNLIKE_WORDS[what]))} differ), so a difference need not be one of the birds.`
+    : alike.verdict === 'not-told' ? ' Whether they were kept alike is not written of all.' : ' By the records they were kept alike.'
+  return [`Against ${before}: ${said.join('; ')}.${kept}`]
+}

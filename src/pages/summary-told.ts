@@ -5,7 +5,7 @@ import type {Show} from '../logbook/book.ts'
 import {careCaution, careWords} from './care-words.ts'
 import {dateWords} from './dates.ts'
 import {counted, figured, listWords, sentence} from './numbers.ts'
-import {placing} from './show-words.ts'
+import {byClass, placing} from './show-words.ts'
 import {changesInWords} from './standard-changes.ts'
 
 export interface Told {
@@ -14,19 +14,24 @@ export interface Told {
   readonly text: string
 }
 
-/** Remarks and entries of one list at most; the rest are counted. */
+/** Care entries, and remarks of a show, at most; the rest are counted. */
 const MOST = 8
+const REMARKS = 4
 /** Changes of a draft that are named. */
-const CHANGES = 5
+const CHANGES = 4
 
-const more = (count: number, thing: string): string => (count > 0 ? ` And ${figured(count, `more ${thing}`)}.` : '')
+/** `cock 1 and 2 of 3` */
+function classWords({name, entries}: ReturnType<typeof byClass>[number]): string {
+  const [first] = entries, alike = entries.every(({place, of, disqualified}) => place !== null && !disqualified && of === first?.of)
+  const placed = alike ? `${listWords(entries.map(({place}) => String(place)))}${first?.of === null || first?.of === undefined ? '' : ` of ${first.of}`}` : listWords(entries.map(placing))
+  return `${name ?? 'no class'} ${placed}`
+}
 
-function showText({entries}: Show, mine: (step: string) => boolean): string {
-  const own = entries.filter(({bird}) => mine(bird.step.label)), said = own.filter(({remark}) => remark !== null)
-  const placed = own.map(entry => `${entry.bird.band} ${entry.class === null ? '' : `${entry.class}, `}${placing(entry)}`)
+function showText(show: Show, mine: (step: string) => boolean): string {
+  const own = show.entries.filter(({bird}) => mine(bird.step.label)), said = own.filter(({remark}) => remark !== null)
+  const remarks = said.slice(0, REMARKS).map(({remark, judge, bird}) => `“${(remark ?? '').replace(/“/g, '‘').replace(/”/g, '’')}” (${judge === null ? '' : `${judge} of `}${bird.band})`)
   return [
-    ...(placed.length === 0 ? ['No entries on record.'] : [`${sentence(placed.slice(0, MOST).join('; '))}.${more(placed.length - MOST, 'entry')}`.replace(/entrys/, 'entries')]),
-    ...said.slice(0, MOST).map(({remark, judge, bird}) => `“${remark ?? ''}” ${judge === null ? '' : `${judge} `}of ${bird.band}.`), ...(said.length > MOST ? [more(said.length - MOST, 'remark').trim()] : []),
+    own.length === 0 ? 'No entries on record.' : `${sentence(byClass({...show, entries: own}).map(classWords).join('; '))}.`, ...remarks, ...(said.length > REMARKS ? [`And ${figured(said.length - REMARKS, 'more remark')}.`] : []),
   ].join(' ')
 }
 
@@ -39,7 +44,7 @@ export function showsTold({shows, of, name}: FlockSummary): readonly Told[] {
 
 export function draftsTold({drafts}: FlockSummary, {book}: Pick<Findings, 'book'>): readonly Told[] {
   return drafts.map(draft => {
-    const before = book.drafts[book.drafts.indexOf(draft) - 1], changes = before ? changesInWords(before, draft) : []
+    const before = book.drafts[book.drafts.indexOf(draft) - 1], changes = before ? changesInWords(before, draft).toSorted((a, b) => Number(a.why === null) - Number(b.why === null)) : []
     const named = changes.slice(0, CHANGES).map(({what, why}) => `${what.charAt(0).toLowerCase()}${what.slice(1)}${why === null ? '' : ` (${why.replace(/[.]$/, '')})`}`)
     return {
       when: dateWords(draft.on), title: `Draft ${draft.number}.`,
@@ -50,5 +55,5 @@ export function draftsTold({drafts}: FlockSummary, {book}: Pick<Findings, 'book'
 
 export function careTold({care}: FlockSummary, {book}: Pick<Findings, 'book'>): {readonly list: readonly Told[]; readonly more: string; readonly caution: string | null} {
   const all = careWords(care, book.asOf).map(({when, title, text}) => ({when, title: `${title}.`, text}))
-  return {list: all.slice(0, MOST), more: more(all.length - MOST, 'entry').trim().replace(/entrys/, 'entries'), caution: careCaution(care)}
+  return {list: all.slice(0, MOST), more: all.length > MOST ? `And ${figured(all.length - MOST, 'more entry', 'more entries')}.` : '', caution: careCaution(care)}
 }

@@ -14,7 +14,7 @@ import {counted, figured, limits, listWords, ofWords, percent, percentSign, sent
 import type {Page, Table} from './page.ts'
 import {choosingWords} from './choosing-words.ts'
 import {answerInShort, lastOfWay, ofWhom, pensWords, summaryAnswer, type SummaryAnswer} from './summary-answer.ts'
-import {hiddenTable, summaryCloseness} from './summary-blood.ts'
+import {carriersIn, hiddenTable, summaryCloseness} from './summary-blood.ts'
 import {HOW_TO_READ, summaryGaps} from './summary-gaps.ts'
 import {summaryHatched} from './summary-hatched.ts'
 import {summaryMeasured, type SummaryMeasured} from './summary-measured.ts'
@@ -38,7 +38,10 @@ export interface SummaryView {
   readonly aim: string
   readonly stats: readonly Stat[]
   readonly answer: SummaryAnswer
+  /** set across the sheet */
   readonly sections: readonly Section[]
+  /** set in two columns on paper */
+  readonly rest: readonly Section[]
 }
 
 const section = (title: string, own: Partial<Section>): readonly Section[] => {
@@ -75,7 +78,7 @@ function stats(summary: FlockSummary, findings: Findings): readonly Stat[] {
     const {share, family} = last, interval = family?.kind === 'families' ? {low: family.low, high: family.high} : share.interval, scale = scaleOf([share]), earlier = change?.shares.find(({by}) => by === 'true-bred')?.from.count
     found.push({
       title: 'True in all they could show', value: percent(share.value), unit: '%', candle: {...candle(share.value, interval, {from: Math.min(scale.from, interval.low < 0.5 ? 0 : 0.5), to: 1}), label: `${percent(share.value)} per cent, ${limits(interval)}`},
-      words: `${limits(interval)} ${ofWhom(family)}, ${ofWords(share.count, share.total)}.${then(earlier && earlier.n > 0 ? `${percentSign(earlier.k / earlier.n)} of ${earlier.n}` : null)}`,
+      words: `${limits(interval)}, ${ofWhom(family)}; ${ofWords(share.count, share.total)}.${then(earlier && earlier.n > 0 ? `${percentSign(earlier.k / earlier.n)} of ${earlier.n}` : null)}`,
     })
   }
   if (row?.spread.kind === 'spread') {
@@ -97,13 +100,19 @@ function stats(summary: FlockSummary, findings: Findings): readonly Stat[] {
   return found
 }
 
-function sections(summary: FlockSummary, findings: Findings, toDo: readonly ToDo[]): readonly Section[] {
-  const measured = summaryMeasured(summary, findings), hatched = summaryHatched(summary), close = summaryCloseness(summary, findings), care = careTold(summary, findings), hidden = hiddenTable(summary, findings)
-  const chosen = summary.steps.filter(({label}) => label !== 'mixed').flatMap(({label}) => choosingWords(findings, label).map(words => (summary.steps.length > 1 ? `${label}. ${words}` : words)))
+function sections(summary: FlockSummary, findings: Findings): readonly Section[] {
+  const measured = summaryMeasured(summary, findings), hatched = summaryHatched(summary, findings)
   return [
     ...(summary.chicks.hatched === 0 ? [] : section('What they measure', {strips: measured.strips, table: measured.table, words: measured.none === '' ? [] : [measured.none]})),
     ...(summary.chicks.hatched + summary.hatches.length === 0 ? [] : section('From egg to breeder', {table: hatched.table, words: hatched.words})),
-    ...section('What they hide', {table: hidden, words: hidden ? ['Expected from all that was seen of their kin; relatives count as independent, so the limits are too narrow.'] : []}),
+  ]
+}
+
+function rest(summary: FlockSummary, findings: Findings, toDo: readonly ToDo[]): readonly Section[] {
+  const close = summaryCloseness(summary, findings), care = careTold(summary, findings), hidden = hiddenTable(summary, findings)
+  const chosen = summary.steps.filter(({label}) => label !== 'mixed').flatMap(({label}) => choosingWords(findings, label).map(words => (summary.steps.length > 1 ? `${label}. ${words}` : words)))
+  return [
+    ...section('What they hide', {table: hidden, words: hidden ? [...carriersIn(summary, findings), 'Expected from all that was seen of their kin; relatives count as independent, so the limits are too narrow.'] : []}),
     ...(close ? section('How closely bred', {table: close.table, words: [close.words], caution: close.caution}) : []),
     ...section('What choosing did', {words: chosen}), ...section('Shows', {told: showsTold(summary)}), ...section('The standard', {told: draftsTold(summary, findings)}),
     ...section('Care', {told: care.list, words: care.more === '' ? [] : [care.more], caution: care.caution === null ? null : {head: 'Read with care.', text: care.caution}}),
@@ -116,7 +125,7 @@ function sections(summary: FlockSummary, findings: Findings, toDo: readonly ToDo
 export function summaryPage(summary: FlockSummary, findings: Findings, toDo: readonly ToDo[]): Page {
   const {book: {project, asOf}} = findings, title = `${sentence(summary.of)} ${summary.name}`
   const view: SummaryView = {
-    title, facts: facts(summary, findings), lead: answerInShort(summary), aim: project.aim, stats: stats(summary, findings), answer: summaryAnswer(summary, project.units), sections: sections(summary, findings, toDo),
+    title, facts: facts(summary, findings), lead: answerInShort(summary), aim: project.aim, stats: stats(summary, findings), answer: summaryAnswer(summary, findings), sections: sections(summary, findings), rest: rest(summary, findings, toDo),
   }
   return {
     path: summaryPath(summary), template: 'summary', title: `${title}, summary`, section: null, look: 'summary', selfContained: true, sheet: `${project.name} · ${title} · records to ${dayWords(asOf)}`, view,
