@@ -1,3 +1,4 @@
+import {clopperPearson} from '../../statistics/clopper-pearson.ts'
 import {wilsonInterval} from '../../statistics/wilson-interval.ts'
 import {limits, ofWords, percentSign} from '../numbers.ts'
 import type {Method} from './method.ts'
@@ -8,14 +9,14 @@ export const share: Method = {
   id: 'share',
   title: 'A share and its interval',
   question: 'If this many chicks of this hatch showed it, how many of a much larger hatch plausibly would?',
-  definition: 'The count over the total, with the Wilson score interval at 95%. Where the whole truth were known, intervals made this way would hold it about 95 times in a hundred. Count and total always stand beside the share.',
-  formula: 'centre = (k + z²/2) / (n + z²)\nhalf   = z / (n + z²) × √( k (n − k) / n + z²/4 )\nlimits = centre − half, centre + half',
+  definition: 'The count over the total, with the Wilson score interval at 95%. Where the whole truth were known, intervals made this way would hold it about 95 times in a hundred ([measured](#coverage)). Count and total always stand beside the share. Where an association asks for it, Clopper and Pearson’s exact interval stands beside it, which never holds the truth less often than 95 times, and is wider.',
+  formula: 'centre = (k + z²/2) / (n + z²)\nhalf   = z / (n + z²) × √( k (n − k) / n + z²/4 )\nlimits = centre − half, centre + half\nClopper and Pearson: low with P(k or more | low) = 0.025, high with P(k or fewer | high) = 0.025',
   letters: [['k', 'how many showed it, 0 to n'], ['n', 'how many were counted, 1 or more'], ['z', '1.96 at 95%']],
   edges: `- None counted: no share is given, and the page says that none was counted.
 - None of n: the lower limit is exactly 0. All of n: the upper limit is exactly 100%.
 - Chicks of few families are not independent of one another, so the true interval is wider than the printed one; with fewer than five families read it as a statement about these chicks.`,
-  source: 'Wilson 1927, J. Am. Stat. Assoc. 22:209–212; Newcombe 1998, Stat. Med. 17:857–872, method 3.',
-  example: {given: '81 of 263, and none of 20.', gives: () => `${shareWords(81, 263)}; ${shareWords(0, 20)}.`},
+  source: 'Wilson 1927, J. Am. Stat. Assoc. 22:209–212; Newcombe 1998, Stat. Med. 17:857–872, method 3; Clopper and Pearson 1934, Biometrika 26:404–413.',
+  example: {given: '81 of 263, and none of 20.', gives: () => `${shareWords(81, 263)}; ${shareWords(0, 20)}. By Clopper and Pearson ${limits(clopperPearson(81, 263))} and ${limits(clopperPearson(0, 20))}.`},
 }
 
 export const stateShares: Method = {
