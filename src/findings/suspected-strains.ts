@@ -31,7 +31,7 @@ const AS_WELL = 10
  *
  * Where two birds or more, none the other's parent, look as their family cannot make them, each strain they come of is tried: the flock is worked once
  * more with the strain's alleles loosened, half as its true-breeding look has them and half all alike. The likeliest is suspected if all that was seen is then
- * two hundred times likelier, and two of these birds at least are then scored rightly, as are its own. Where every scored chick of its birds is in doubt and none of these was scored, that is enough. A chick that another
+ * two hundred times likelier (of equal ones the first in the book's order), and two of these birds at least are then scored rightly, as are its own. Where every scored chick of its birds is in doubt and none of these was scored, that is enough. A chick that another
  * parent explains is left out, or a strain that its own founders contradict; so is a strain whose alleles are stated.
  *
  * @param from a look counts as in doubt when it is wrong with this chance or more
@@ -80,7 +80,7 @@ function likeliest({book, heredity, pedigree}: Pick<Findings, 'book' | 'heredity
     const chicks = ofStrain.filter(chick => !wrong.includes(chick))
     // one whose own birds must then be scored wrongly is no better explanation
     return wrong.some(chick => chick.kind === 'bird' && chick.strain === strain) || apart(chicks) < FEWEST ? [] : [{strain, state, chicks, gain}]
-  }).toSorted((a, b) => b.gain - a.gain)
+  }).toSorted((a, b) => Math.round((b.gain - a.gain) * 1e6))
   const [best, ...others] = tried
   if (!best) return []
   return [{strain: best.strain, trait, state: best.state, chicks: best.chicks, all: false, orElse: others.filter(({gain}) => gain > best.gain - Math.log(AS_WELL)).map(({strain}) => strain)}]

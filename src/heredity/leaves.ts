@@ -57,7 +57,9 @@ export function withoutLeaves(sizes: ArrayLike<number>, factors: readonly Factor
     hung,
     factors: [...stays.flatMap(number => factors[number] ?? []), ...branches.map(({of}, branch) => ({of, table: told[branch]?.table ?? NOTHING}))],
     withLeaves(found, whole) {
-      const logs = told.reduce((sum, {log}) => sum + log, 0), shares = telling(found, given), along = new Map<string, readonly Float64Array[]>()
+      // of what stands now, for what is read while something is supposed is still asked of this
+      const parents = branches.map((_, branch) => found.joint(numberOf(branch)))
+      const logs = told.reduce((sum, {log}) => sum + log, 0), shares = telling(found, given, branch => parents[branch] ?? NOTHING), along = new Map<string, readonly Float64Array[]>()
       let all: Propagation | null = null
       return {
         ...found, logSum: found.logSum + logs, marginal: shares.marginal, joint: shares.joint,
@@ -85,7 +87,10 @@ export function withoutLeaves(sizes: ArrayLike<number>, factors: readonly Factor
             more += anew.log - (told[branch]?.log ?? 0)
             core.set(numberOf(branch), anew.table)
           }
-          return found.supposing(core, supposed => read({...telling(supposed, tableOf), logSum: () => supposed.logSum() + more}), far)
+          return found.supposing(core, supposed => {
+            const now: Float64Array[] = []
+            return read({...telling(supposed, tableOf, branch => now[branch] ??= supposed.joint(numberOf(branch))), logSum: () => supposed.logSum() + more})
+          }, far)
         },
       }
 
@@ -104,12 +109,8 @@ export function withoutLeaves(sizes: ArrayLike<number>, factors: readonly Factor
     return leaf && (leaf.tied === factor || of.length === 1) ? leaf : undefined
   }
 
-  function telling(found: Pick<Supposed, 'marginal' | 'joint'>, tableOf: TableOf): Pick<Supposed, 'marginal' | 'joint'> {
-    const parents: Float64Array[] = [], marginals: Float64Array[] = []
-    const parentsOf = ({tied}: Leaf): Float64Array => {
-      const branch = branchOf[tied] ?? -1
-      return parents[branch] ??= found.joint(numberOf(branch))
-    }
+  function telling(found: Pick<Supposed, 'marginal' | 'joint'>, tableOf: TableOf, parentsAt: (branch: number) => Float64Array): Pick<Supposed, 'marginal' | 'joint'> {
+    const marginals: Float64Array[] = [], parentsOf = ({tied}: Leaf): Float64Array => parentsAt(branchOf[tied] ?? -1)
     const marginal = (variable: number): Float64Array => {
       const leaf = leafOf[variable]
       return leaf ? marginals[variable] ??= whole(spread(leaf, parentsOf(leaf), tableOf, true)) : found.marginal(variable)

@@ -36,8 +36,8 @@ describe('suspectedStrains(findings, from)', () => {
     const bird = (band: string, sex: string, sire: string, dam: string, look: string, year: number) => ({[`birds/${band}.md`]: `---\nband: ${band}\nsex: ${sex}\nhatched: ${year}-05-01\nsire: ${sire}\ndam: ${dam}\nskin: ${look}\n---\n`})
     const files = {...skin, ...bird('23-1', 'male', 'H-1', 'B-1', 'white', 2023), ...bird('23-2', 'female', 'H-1', 'B-1', 'white', 2023), ...bird('24-1', 'male', '23-1', '23-2', 'yellow', 2024), ...bird('24-2', 'male', '23-1', '23-2', 'yellow', 2024), ...bird('24-3', 'male', '23-1', '23-2', 'yellow', 2024)}
     const {problems} = inspectFiles(around(files))
-    expect(problems.map(({place, reason}) => `${place.file}: ${reason}`)).toEqual(['strains/holm-white.md: holm-white is said to breed true for Skin white, and 3 birds that come of it were scored as they then cannot look; that fell-buff is not true for it would explain it as well'])
-    expect(problems[0]?.related?.at(-1)).toMatchObject({note: 'what fell-buff is true for stands here', place: {file: 'strains/fell-buff.md'}})
+    expect(problems.map(({place, reason}) => `${place.file}: ${reason}`)).toEqual(['strains/fell-buff.md: fell-buff is said to breed true for Skin white, and 3 birds that come of it were scored as they then cannot look; that holm-white is not true for it would explain it as well'])
+    expect(problems[0]?.related?.at(-1)).toMatchObject({note: 'what holm-white is true for stands here', place: {file: 'strains/holm-white.md'}})
   })
   it('is warned of once, at the strain, and named beside the figures', () => {
     const {problems} = inspectFiles(around({...WRONG, ...CHICKS}))
