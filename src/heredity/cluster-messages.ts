@@ -1,7 +1,8 @@
+import {ClusterBeliefs} from './cluster-beliefs.ts'
 import {clusterLayout, onRings, productOf, type Cluster, type Face} from './cluster-layout.ts'
 import {jointAlong, type JointAlong} from './joint-along.ts'
 import type {Factor, JoinGraph} from './join-graph.ts'
-import {entriesOver, Folding, keptFromVanishing, makeWhole, multiplyEach, multiplyInto, sumInto, total, WorkingTables} from './tables.ts'
+import {entriesOver, Folding, keptFromVanishing, makeWhole, multiplyEach, sumInto, WorkingTables} from './tables.ts'
 
 /** When messages on rings have settled. */
 export interface Settling {
@@ -53,9 +54,13 @@ export class ClusterMessages {
   readonly #receiver: readonly number[]
   /** by cluster: whether it has something new to tell */
   readonly #news: Readonly<Record<Direction, Uint8Array>>
+  readonly #all: Int32Array
+  /** clusters on rings, or between them */
+  readonly #ringed: Int32Array
   /** share of the old message that a new one keeps */
   #held = 0
   readonly #room = new WorkingTables()
+  readonly #beliefs: ClusterBeliefs
   #along: JointAlong | null = null
   /** messages as they were before a supposition; null outside of one */
   #saved: Map<number, Float64Array> | null = null
@@ -73,23 +78,15 @@ export class ClusterMessages {
     this.#clusters = [...layout.clusters]
     this.#messages = layout.messages
     this.#receiver = layout.receiver
+    this.#beliefs = new ClusterBeliefs(this.#clusters, this.#messages, this.#room)
     this.#news = {later: new Uint8Array(this.#clusters.length).fill(1), earlier: new Uint8Array(this.#clusters.length).fill(1)}
 
-    const all = this.#clusters.map((_, cluster) => cluster), ringed = onRings(layout)
-    let sweeps = 1, change = 0
-    this.#sweep(all, 'later', settled)
-    if (ringed.length > 0) {
-      do {
-        this.#held = sweeps > PATIENCE ? 0.5 : 0
-        change = Math.max(this.#sweep(ringed, 'earlier', settled), this.#sweep(ringed, 'later', settled))
-        sweeps++
-      } while (change > settled && sweeps < most)
-      this.#held = 0
-    }
-    this.#sweep(all, 'earlier', settled)
+    this.#all = Int32Array.from(this.#clusters, (_, cluster) => cluster)
+    this.#ringed = Int32Array.from(onRings(layout))
+    const {sweeps, change} = this.#settle(most, settled)
     this.sweeps = sweeps
     this.change = change
-    this.logSum = this.#logSum()
+    this.logSum = this.#beliefs.logSum()
     this.marginals = this.#marginalsOf(graph.home)
   }
 
@@ -101,7 +98,7 @@ export class ClusterMessages {
    */
   supposing<T>(tables: ReadonlyMap<number, Float64Array>, {settled, sweeps: most}: Settling, read: (supposed: Supposed) => T): T {
     const touched = new Set([...tables.keys()].map(factor => this.#clusterOfFactor[factor] ?? -1)), before = new Map<number, Cluster>()
-    const all = this.#clusters.map((_, cluster) => cluster), saved = new Map<number, Float64Array>()
+    const saved = new Map<number, Float64Array>()
     const factorOf = (number: number): Factor | undefined => {
       const factor = this.#factors[number], table = tables.get(number)
       return factor && table ? {...factor, table} : factor
@@ -116,13 +113,11 @@ export class ClusterMessages {
       this.#clusters[number] = {...cluster, own: productOf(cluster.of, this.#factorsOf[number] ?? [], this.#folding, this.#sizes, factorOf)}
       this.#news.later[number] = this.#news.earlier[number] = 1
     }
-    for (let sweep = 0, change = Infinity; change > settled && sweep < most; sweep++) {
-      this.#held = sweep > PATIENCE ? 0.5 : 0
-      change = Math.max(this.#sweep(all, 'later', settled), this.#sweep(all, 'earlier', settled))
-    }
-    this.#held = 0
+    // near at hand a few sweeps over all that has news are less than what rings ask for beforehand
+    if (most > PATIENCE && this.#ringed.length > 0) this.#settle(most, settled)
+    else for (let sweep = 0, change = Infinity; change > settled && sweep < most; sweep++) change = Math.max(this.#sweep(this.#all, 'later', settled), this.#sweep(this.#all, 'earlier', settled))
     try {
-      return read({marginal: variable => this.#marginal(variable), joint: factor => this.joint(factor), logSum: () => this.#logSum()})
+      return read({marginal: variable => this.#marginal(variable), joint: factor => this.joint(factor), logSum: () => this.#beliefs.logSum()})
     } finally {
       for (const [number, cluster] of before) this.#clusters[number] = cluster
       for (const [way, message] of saved) this.#messages[way]?.set(message)
@@ -132,7 +127,7 @@ export class ClusterMessages {
 
   #marginal(variable: number): Float64Array {
     const cluster = this.#home[variable] ?? -1, shares = new Float64Array(this.#sizes[variable] ?? 0)
-    sumInto(shares, this.#folding.onto(this.#clusters[cluster]?.of ?? [], [variable]), this.#belief(cluster).table)
+    sumInto(shares, this.#folding.onto(this.#clusters[cluster]?.of ?? [], [variable]), this.#beliefs.belief(cluster).table)
     makeWhole(shares)
     return shares
   }
@@ -141,7 +136,7 @@ export class ClusterMessages {
   joint(factor: number): Float64Array {
     const cluster = this.#clusterOfFactor[factor] ?? -1, of = this.#factors[factor]?.of ?? []
     const shares = new Float64Array(entriesOver(of, this.#sizes))
-    sumInto(shares, this.#folding.onto(this.#clusters[cluster]?.of ?? [], of), this.#belief(cluster).table)
+    sumInto(shares, this.#folding.onto(this.#clusters[cluster]?.of ?? [], of), this.#beliefs.belief(cluster).table)
     makeWhole(shares)
     return shares
   }
@@ -152,8 +147,50 @@ export class ClusterMessages {
     return this.#along(variable, this.#home[variable] ?? -1, this.#clusterOfFactor[factor] ?? -1, this.#factors[factor]?.of ?? [])
   }
 
+  /** To and fro once, then on the rings until all has settled, and what came of it out to the ends. */
+  #settle(most: number, settled: number): {readonly sweeps: number; readonly change: number} {
+    const all = this.#all, ringed = this.#ringed
+    let sweeps = 1, change = 0
+    this.#sweep(all, 'later', settled)
+    if (ringed.length > 0) {
+      this.#sweep(all, 'earlier', settled)
+      const whole = this.#withoutEnds()
+      do {
+        this.#held = sweeps > PATIENCE ? 0.5 : 0
+        change = Math.max(this.#sweep(ringed, 'later', settled), this.#sweep(ringed, 'earlier', settled))
+        sweeps++
+      } while (change > settled && sweeps < most)
+      this.#held = 0
+      for (const [number, cluster] of whole) this.#clusters[number] = cluster
+      for (const number of ringed) this.#news.later[number] = this.#news.earlier[number] = 1
+      this.#sweep(all, 'later', settled)
+    }
+    this.#sweep(all, 'earlier', settled)
+    return {sweeps, change}
+  }
+
+  /** On rings what hangs on them says the same all along: it is taken into the table of each cluster. The clusters as they were. */
+  #withoutEnds(): ReadonlyMap<number, Cluster> {
+    const isRinged = new Uint8Array(this.#clusters.length), whole = new Map<number, Cluster>()
+    for (const number of this.#ringed) isRinged[number] = 1
+    const onRing = (way: number): boolean => isRinged[this.#receiver[way] ?? -1] === 1
+    for (const number of this.#ringed) {
+      const cluster = this.#clusters[number]
+      if (!cluster) continue
+      whole.set(number, cluster)
+      const part = (faces: readonly Face[], on: boolean): Face[] => faces.map(face => ({...face, later: face.later.filter(way => onRing(way) === on), earlier: face.earlier.filter(way => onRing(way) === on)}))
+        .filter(({later, earlier}) => later.length + earlier.length > 0)
+      const ends = part(cluster.faces, false)
+      if (ends.length > 0) {
+        const {table, log} = this.#beliefs.product(cluster, ends, 0)
+        this.#clusters[number] = {...cluster, own: {onto: this.#folding.onto(cluster.of, cluster.of), table: table.slice(), log}, faces: part(cluster.faces, true)}
+      }
+    }
+    return whole
+  }
+
   /** @returns the largest change of a message */
-  #sweep(clusters: readonly number[], direction: Direction, settled: number): number {
+  #sweep(clusters: Int32Array, direction: Direction, settled: number): number {
     const news = this.#news[direction], last = clusters.length - 1
     let change = 0
     for (let turn = 0; turn <= last; turn++) {
@@ -172,14 +209,16 @@ export class ClusterMessages {
   #send(number: number, direction: Direction, settled: number): number {
     const cluster = this.#clusters[number], told = cluster?.faces.filter(face => face[direction].length > 0) ?? []
     if (!cluster || told.length === 0) return 0
-    const {table} = this.#product(cluster, cluster.faces.filter(face => face[direction].length === 0), 0)
+    const {table} = this.#beliefs.product(cluster, told.length === cluster.faces.length ? NO_FACES : cluster.faces.filter(face => face[direction].length === 0), 0)
+    const [only] = told
+    if (only && told.length === 1) return this.#tell(only, direction, table, settled)
     // products over the faces that stand after each; the one in hand grows by those before
     const after: Float64Array[] = []
     for (let place = told.length - 1; place > 0; place--) {
       const product = this.#room.table(place, cluster.entries), further = after[place], face = told[place]
       if (further) product.set(further)
       else product.fill(1)
-      if (face) this.#hear(product, face)
+      if (face) this.#beliefs.hear(product, face)
       after[place - 1] = product
     }
     let change = 0
@@ -190,78 +229,52 @@ export class ClusterMessages {
         product.set(table)
         multiplyEach(product, further)
         change = Math.max(change, this.#tell(face, direction, product, settled))
-        this.#hear(table, face)
+        this.#beliefs.hear(table, face)
       } else change = Math.max(change, this.#tell(face, direction, table, settled))
     })
     return change
   }
 
   #tell(face: Face, direction: Direction, table: Float64Array, settled: number): number {
-    const {onto, entries} = face, ways = [...face[direction], ...face[direction === 'later' ? 'earlier' : 'later']], count = face[direction].length
+    const {onto, entries} = face, against = face[direction === 'later' ? 'earlier' : 'later'], count = face[direction].length
     const known = this.#room.message(0, entries), product = this.#room.message(1, entries)
     sumInto(known, onto, table)
     makeWhole(known)
+    const [only] = face[direction]
+    if (only !== undefined && count + against.length === 1) return this.#put(only, known, settled)
     // as in #send: what the ways after each have brought, and those before
+    const ways = [...face[direction], ...against]
     const after: Float64Array[] = []
     for (let place = ways.length - 1; place > 0; place--) {
       const brought = this.#room.message(place + 1, entries), further = after[place]
-      brought.set(this.#brought(ways[place] ?? 0))
+      brought.set(this.#beliefs.brought(ways[place] ?? 0))
       if (further) keptFromVanishing(brought, multiplyEach(brought, further))
       after[place - 1] = brought
     }
     let change = 0
     for (let place = 0; place < count; place++) {
-      const way = ways[place] ?? 0, further = after[place], message = this.#messages[way], to = this.#receiver[way] ?? 0
-      if (!message) continue
+      const way = ways[place] ?? 0, further = after[place]
       product.set(known)
       if (further) multiplyEach(product, further)
       makeWhole(product)
-      if (this.#saved && !this.#saved.has(way)) this.#saved.set(way, message.slice())
-      let most = 0
-      for (let entry = 0; entry < entries; entry++) {
-        const old = message[entry] ?? 0, fresh = product[entry] ?? 0
-        most = Math.max(most, Math.abs(fresh - old))
-        message[entry] = fresh + this.#held * (old - fresh)
-      }
-      if (most > settled / 10) this.#news.later[to] = this.#news.earlier[to] = 1
-      change = Math.max(change, most)
-      keptFromVanishing(known, multiplyEach(known, this.#brought(way)))
+      change = Math.max(change, this.#put(way, product, settled))
+      keptFromVanishing(known, multiplyEach(known, this.#beliefs.brought(way)))
     }
     return change
   }
 
-  /** the message that comes back along a way out */
-  #brought(way: number): Float64Array {
-    return this.#messages[way ^ 1] ?? NOTHING
-  }
-
-  /** Multiplies everything that came by a face into a table of the cluster; the logarithm of what was divided out. */
-  #hear(table: Float64Array, {onto, entries, later, earlier}: Face): number {
-    const brought = this.#room.message(0, entries)
-    let log = 0, first = true
-    for (const ways of [later, earlier]) {
-      for (const way of ways) {
-        if (first) brought.set(this.#brought(way))
-        else log += keptFromVanishing(brought, multiplyEach(brought, this.#brought(way)))
-        first = false
-      }
+  /** Sends a message along a way; by how much it is another than the last one there. */
+  #put(way: number, fresh: Float64Array, settled: number): number {
+    const message = this.#messages[way] ?? NOTHING, to = this.#receiver[way] ?? 0
+    if (this.#saved && !this.#saved.has(way)) this.#saved.set(way, message.slice())
+    let most = 0
+    for (let entry = 0; entry < message.length; entry++) {
+      const old = message[entry] ?? 0, now = fresh[entry] ?? 0, change = Math.abs(now - old)
+      if (change > most) most = change
+      message[entry] = now + this.#held * (old - now)
     }
-    return log + keptFromVanishing(table, multiplyInto(table, onto, brought))
-  }
-
-  /** The cluster's own table times what came by some of its faces, and the logarithm of what was divided out. */
-  #product({entries, own}: Cluster, faces: readonly Face[], place: number): {readonly table: Float64Array; readonly log: number} {
-    const table = this.#room.table(place, entries).fill(1)
-    let log = 0
-    if (own) log += own.log + keptFromVanishing(table, multiplyInto(table, own.onto, own.table))
-    for (const face of faces) log += this.#hear(table, face)
-    return {table, log}
-  }
-
-  #belief(number: number): {readonly table: Float64Array; readonly log: number} {
-    const cluster = this.#clusters[number]
-    if (!cluster) throw new RangeError(`there is no cluster ${number}`)
-    return this.#product(cluster, cluster.faces, 0)
+    if (most > settled / 10) this.#news.later[to] = this.#news.earlier[to] = 1
+    return most
   }
 
   #marginalsOf(home: Int32Array): readonly Float64Array[] {
@@ -269,7 +282,7 @@ export class ClusterMessages {
     const atHome = new Map<number, number[]>()
     home.forEach((cluster, variable) => { atHome.set(cluster, [...atHome.get(cluster) ?? [], variable]) })
     for (const [cluster, variables] of atHome) {
-      const {table} = this.#belief(cluster), of = this.#clusters[cluster]?.of ?? []
+      const {table} = this.#beliefs.belief(cluster), of = this.#clusters[cluster]?.of ?? []
       for (const variable of variables) {
         const shares = marginals[variable] ?? NOTHING
         sumInto(shares, this.#folding.onto(of, [variable]), table)
@@ -278,23 +291,7 @@ export class ClusterMessages {
     }
     return marginals
   }
-
-  /** The sum over all values is Π over clusters of a belief's total / Π over edges of the total of both messages' product. */
-  #logSum(): number {
-    let logSum = 0
-    for (let cluster = 0; cluster < this.#clusters.length; cluster++) {
-      const {table, log} = this.#belief(cluster)
-      logSum += log + Math.log(total(table))
-    }
-    if (logSum === -Infinity) return logSum
-    for (let way = 0; way < this.#messages.length; way += 2) {
-      const one = this.#messages[way] ?? NOTHING, other = this.#messages[way + 1] ?? NOTHING
-      let sum = 0
-      for (let entry = 0; entry < one.length; entry++) sum += (one[entry] ?? 0) * (other[entry] ?? 0)
-      logSum -= Math.log(sum)
-    }
-    return logSum
-  }
 }
 
 const NOTHING = new Float64Array(0)
+const NO_FACES: readonly Face[] = []

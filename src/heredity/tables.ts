@@ -54,10 +54,12 @@ function places(sizes: readonly number[], strides: readonly number[]): Int32Arra
 
 /** Multiplies a narrower table into a wider one; the largest entry of what comes of it. */
 export function multiplyInto(table: Float64Array, {head, tail}: Onto, narrow: Float64Array): number {
+  const run = tail.length
   let most = 0, at = 0
-  for (const base of head) {
-    for (const step of tail) {
-      const entry = (table[at] ?? 0) * (narrow[base + step] ?? 0)
+  for (let place = 0; place < head.length; place++) {
+    const base = head[place] ?? 0
+    for (let step = 0; step < run; step++) {
+      const entry = (table[at] ?? 0) * (narrow[base + (tail[step] ?? 0)] ?? 0)
       table[at++] = entry
       if (entry > most) most = entry
     }
@@ -68,10 +70,12 @@ export function multiplyInto(table: Float64Array, {head, tail}: Onto, narrow: Fl
 /** Adds every entry of the wider table up where it falls in the narrower, which is emptied first. */
 export function sumInto(narrow: Float64Array, {head, tail}: Onto, table: Float64Array): void {
   narrow.fill(0)
+  const run = tail.length
   let at = 0
-  for (const base of head) {
-    for (const step of tail) {
-      const place = base + step
+  for (let part = 0; part < head.length; part++) {
+    const base = head[part] ?? 0
+    for (let step = 0; step < run; step++) {
+      const place = base + (tail[step] ?? 0)
       narrow[place] = (narrow[place] ?? 0) + (table[at++] ?? 0)
     }
   }
@@ -113,7 +117,7 @@ export function keptFromVanishing(table: Float64Array, most: number): number {
 
 export function total(table: Float64Array): number {
   let sum = 0
-  for (const entry of table) sum += entry
+  for (let at = 0; at < table.length; at++) sum += table[at] ?? 0
   return sum
 }
 
