@@ -1,4 +1,4 @@
-import type {Animal, Mating} from '../pedigree/pedigree.ts'
+import {aboveOf, type Animal, type Mating} from '../pedigree/pedigree.ts'
 import {broodAt, conceived, type Brood} from './brood.ts'
 import {chickSide, poolSide, standInSide, type ChickSide, type SideAtBlock} from './chick-side.ts'
 import type {Flock} from './flock.ts'
@@ -35,6 +35,8 @@ interface Family {
   /** by block */
   readonly broods: readonly Brood[]
   readonly chance: Chance
+  /** of those of its chicks that had none themselves and look alike, who may have had them: they are told alike */
+  readonly alike: Map<string, {readonly sire: Pooled | null; readonly dam: Pooled | null}>
 }
 
 /**
@@ -55,7 +57,9 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
   const held: (readonly Held[])[] = [], sire: (Doubt | Pooled | null)[] = [], dam: (Doubt | Pooled | null)[] = [], together: (number | null)[] = []
   const itself: (Doubt | null)[] = []
   const outside = new Map<string, readonly Float64Array[]>(), pools = new Map<string, Pool | null>(), apart = new Map<readonly Mating[], ReturnType<typeof sidesApart>>()
-  const families = new Map<readonly Mating[], Map<string, Family>>()
+  const families = new Map<readonly Mating[], Map<string, Family>>(), likeFamilies = new Map<string, Family>()
+  const isParent = new Uint8Array(animals.length)
+  for (const animal of animals) for (const above of aboveOf(animal)) isParent[above] = 1
 
   for (const index of parentsFirst(animals)) {
     const animal = animals[index]
@@ -128,7 +132,7 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
   }
 
   function chick(index: number, animal: Animal): Held[] {
-    const {sex} = animal, {left, right, broods, chance} = familyOf(animal), doubtful = left.doubt !== null || right.doubt !== null
+    const {sex} = animal, {left, right, broods, chance, alike} = familyOf(animal), doubtful = left.doubt !== null || right.doubt !== null
     sire[index] = left.doubt
     dam[index] = right.doubt
     if (several) tie(left.doubt, right.doubt, chance)
@@ -139,8 +143,15 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
       const factor = network.table([...brood.of, own.variable],
         brood.table(own.genotypes, doubtful && !several ? (one, other) => chance(a.source[one] ?? 0, b.source[other] ?? 0) : undefined))
       const {pool: sires} = left, {pool: dams} = right
-      if (sires) sire[index] = pooledDoubt(sires, factor, () => brood.owed('sire', sires, own.genotypes))
-      if (dams) dam[index] = pooledDoubt(dams, factor, () => brood.owed('dam', dams, own.genotypes))
+      if (sires || dams) {
+        const key = isParent[index] === 1 ? '' : `${own.genotypes.join()} ${network.factors[own.own]?.table.join() ?? ''}`
+        const doubts = (key === '' ? undefined : alike.get(key)) ?? {
+          sire: sires && pooledDoubt(sires, factor, () => brood.owed('sire', sires, own.genotypes)), dam: dams && pooledDoubt(dams, factor, () => brood.owed('dam', dams, own.genotypes)),
+        }
+        if (key !== '') alike.set(key, doubts)
+        if (sires) sire[index] = doubts.sire
+        if (dams) dam[index] = doubts.dam
+      }
       if ((a.between || b.between) && hatching.some(share => share < 1)) asHatched(block, a, b, hatching)
       return own
     })
@@ -150,6 +161,9 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
   function familyOf({matings, sex, damStandIn, outside: bases_}: Animal): Family {
     const key = `${sex} ${damStandIn ?? ''} ${bases_?.sire ?? ''} ${bases_?.dam ?? ''}`, known = families.get(matings)?.get(key)
     if (known) return known
+    // hatches of one pen each have a list of their own
+    const whole = `${key} ${matings.map(({sire: one, dam: other, chance: share}) => `${one} ${other} ${share}`).join()}`, same = likeFamilies.get(whole)
+    if (same) return keepFamily(matings, key, same)
     const side = (role: 'sire' | 'dam'): ChickSide => {
       const base = bases_?.[role] ?? null, pool = damStandIn === undefined ? poolOf(matings, role, base) : null
       return pool ? poolSide(pool, sex) : chickSide(network, blocks, held, sex, role, matings, fromOutside(base, role, sex))
@@ -160,9 +174,15 @@ export function flockNetwork(flock: Flock, slack = 0, asked: ReadonlySet<number>
       if (!a || !b) throw new RangeError('a chick stands at every block')
       return broodAt(block, a, b, sex, seen.hatching(number, sex))
     })
-    const made = {left, right, broods, chance: pairChance(matings, left, right, damStandIn !== undefined)}
-    if (left.doubt === null && right.doubt === null) families.set(matings, (families.get(matings) ?? new Map<string, Family>()).set(key, made))
-    return made
+    const made: Family = {left, right, broods, chance: pairChance(matings, left, right, damStandIn !== undefined), alike: new Map()}
+    if (left.doubt !== null || right.doubt !== null) return made
+    likeFamilies.set(whole, made)
+    return keepFamily(matings, key, made)
+  }
+
+  function keepFamily(matings: readonly Mating[], key: string, family: Family): Family {
+    families.set(matings, (families.get(matings) ?? new Map<string, Family>()).set(key, family))
+    return family
   }
 
   /** Candidates stand together where one block is worked alone and all that is conceived there hatches. */

@@ -75,8 +75,8 @@ export function genotypeProbabilities(flock: Flock, asked: ReadonlySet<number> =
 
   /** of one block: by number of the genotype */
   function genotypes(animal: number, number: number, marginal: (variable: number) => Float64Array): Map<number, number> {
-    const held = heldAt(animal, number), shares = marginal(held.variable), sums = new Map<number, number>()
-    held.genotypes.forEach((genotype, value) => sums.set(genotype, (sums.get(genotype) ?? 0) + (shares[value] ?? 0)))
+    const {genotypes: each, variable} = heldAt(animal, number), shares = marginal(variable), sums = new Map<number, number>()
+    for (let value = 0; value < each.length; value++) sums.set(each[value] ?? 0, (sums.get(each[value] ?? 0) ?? 0) + (shares[value] ?? 0))
     return sums
   }
 
@@ -89,8 +89,9 @@ export function genotypeProbabilities(flock: Flock, asked: ReadonlySet<number> =
     }), alleles => alleles.join())
   }
 
+  const asWorked = atWith(found.marginal), known: (readonly Probable<Alleles>[])[][] = [], sourcesKnown = new Map<Doubt | Pooled, readonly Probable<number | null>[]>()
   return {
-    at: atWith(found.marginal),
+    at: (animal, locus) => (known[locus] ??= [])[animal] ??= asWorked(animal, locus),
     supposing: (told, read, whole) =>
       found.supposing(new Map([...told].flatMap(([animal, instead]) => [...network.otherwise(animal, instead)])), ({marginal, logSum}) => read(atWith(marginal), logSum), whole),
     together(animal) {
@@ -116,6 +117,12 @@ export function genotypeProbabilities(flock: Flock, asked: ReadonlySet<number> =
 
   function sourcesOf(doubt: Doubt | Pooled | null): readonly Probable<number | null>[] | null {
     if (!doubt) return null
+    const before = sourcesKnown.get(doubt) ?? sourcesFound(doubt)
+    sourcesKnown.set(doubt, before)
+    return before
+  }
+
+  function sourcesFound(doubt: Doubt | Pooled): readonly Probable<number | null>[] {
     if ('owed' in doubt) return likeliestFirst(pooledShares(doubt, found).map((probability, place) => ({is: doubt.sources[place] ?? null, probability})), String)
     const shares = found.marginal(doubt.variable), sums = doubt.sources.map(() => 0)
     doubt.source.forEach((place, value) => { sums[place] = (sums[place] ?? 0) + (shares[value] ?? 0) })

@@ -72,19 +72,22 @@ export function pooled(network: Network, block: GeneBlock, role: Role, side: Sid
   const fixed = members.filter(({variable}) => variable === null).reduce<Float64Array>((sum, member) => plus(sum, contribution(member, 0)), new Float64Array(SEXES.length * (block.haplotypes + 1)))
 
   const sums: Sums[] = [sumsOf([fixed])]
+  /** by member, by sum before it, by value of it: the sum that comes of both */
+  const leads: (readonly (number | undefined)[])[][] = []
   for (const member of varying) {
-    const before = sums.at(-1)?.values ?? []
-    const next = sumsOf(before.flatMap(sum => member.handed.male.map((_, value) => plus(sum, contribution(member, value)))))
+    const before = sums.at(-1)?.values ?? [], own = member.handed.male.map((_, value) => contribution(member, value))
+    const all = before.map(sum => own.map(each => plus(sum, each))), next = sumsOf(all.flat())
     if (next.values.length > MOST_VALUES) return null
+    leads.push(all.map(row => row.map(sum => next.placeOf.get(keyOf(sum)))))
     sums.push(next)
   }
   const values = sums.at(-1)?.values ?? []
   let last: number | null = null
   varying.forEach((member, place) => {
-    const before = sums[place], after = sums[place + 1]
-    if (!before || !after || member.variable === null) throw new Error('a sum for every bird that varies')
+    const after = sums[place + 1]
+    if (!after || member.variable === null) throw new Error('a sum for every bird that varies')
     const variable = network.variable(after.values.length), known: number | null = last
-    const leadsTo = before.values.map(sum => member.handed.male.map((_, value) => after.placeOf.get(keyOf(plus(sum, contribution(member, value))))))
+    const leadsTo = leads[place] ?? []
     network.factor([...(known === null ? [] : [known]), member.variable, variable], values => {
       const to = values.at(-1), value = values.at(-2) ?? 0, from = known === null ? 0 : values[0] ?? 0
       return leadsTo[from]?.[value] === to ? 1 : 0
@@ -125,11 +128,16 @@ export function pooledShares({factor, variables, owed}: Pooled, found: Pick<Prop
 }
 
 /** whether all values hand on the same */
-export const areAlike = (handed: readonly Float64Array[]): boolean => handed.every(each => keyOf(each) === keyOf(handed[0] ?? each))
+export const areAlike = (handed: readonly Float64Array[]): boolean => handed.length < 2 || handed.every((each, place) => place === 0 || keyOf(each) === keyOf(handed[0] ?? each))
 
 /** What a bird adds for one value, all sexes of the chick one after another. */
 function contribution({handed, chance}: PoolMember, value: number): Float64Array {
-  return Float64Array.from(SEXES.flatMap(sex => [...handed[sex][value] ?? []].map(each => chance * each)))
+  const width = handed.male[value]?.length ?? 0, all = new Float64Array(SEXES.length * width)
+  for (let sex = 0, at = 0; sex < SEXES.length; sex++) {
+    const own = handed[SEXES[sex] ?? 'male'][value]
+    for (let place = 0; place < width; place++) all[at++] = chance * (own?.[place] ?? 0)
+  }
+  return all
 }
 
 interface Sums {
@@ -146,6 +154,16 @@ function sumsOf(all: readonly Float64Array[]): Sums {
   return {values, placeOf}
 }
 
-const keyOf = (chances: Float64Array): string => chances.map(each => Math.round(each * 1e9)).join()
-const plus = (a: Float64Array, b: Float64Array): Float64Array => a.map((each, at) => each + (b[at] ?? 0))
+function keyOf(chances: Float64Array): string {
+  let key = ''
+  for (let at = 0; at < chances.length; at++) key += `${Math.round((chances[at] ?? 0) * 1e9)},`
+  return key
+}
+
+function plus(a: Float64Array, b: Float64Array): Float64Array {
+  const sum = new Float64Array(a.length)
+  for (let at = 0; at < sum.length; at++) sum[at] = (a[at] ?? 0) + (b[at] ?? 0)
+  return sum
+}
+
 const bySex = <T>(of: (sex: Animal['sex']) => T): Record<Animal['sex'], T> => ({male: of('male'), female: of('female'), unknown: of('unknown')})
