@@ -44,9 +44,16 @@ export function pairKinship(
   const rows = autosome.amongNodes(nodes)
   const doubts = new Map<object, readonly Possibility[]>()
   const ranges = new Map<readonly Possibility[], Map<readonly Possibility[], Range>>()
-  const shareFrom = sharesFrom(autosome.flow)
+  const sources = new Map<readonly Possibility[], readonly Source[]>(), below = new Map<readonly Possibility[], Map<number, boolean>>()
+  const shareFrom = sharesFrom(autosome.flow), told = new Map<Bird, Map<Bird, ChicksOfPair>>()
 
   return (one, other) => {
+    const known = told.get(one) ?? new Map<Bird, ChicksOfPair>(), chicks = known.get(other) ?? chicksOf(one, other)
+    told.set(one, known.set(other, chicks))
+    return chicks
+  }
+
+  function chicksOf(one: Bird, other: Bird): ChicksOfPair {
     if (one === other) return withItself(one)
     const [a, b] = [bases + numberOf(one), bases + numberOf(other)].sort((x, y) => (level[y] ?? 0) - (level[x] ?? 0)) as [number, number]
     const mean = between(rowOf(a), rowOf(b)), ofYounger = possibilitiesOf(a), ofOlder = possibilitiesOf(b)
@@ -64,28 +71,38 @@ export function pairKinship(
   function rangeOf(a: number, ofYounger: readonly Possibility[], b: number, ofOlder: readonly Possibility[] | null): Range {
     const dam = animals[a - bases]?.damStandIn
     const isFamily = dam !== undefined && dam === animals[b - bases]?.damStandIn
-    const isApart = ofOlder !== null && !isFamily && ofYounger.every(p => p.every(side => side === null || shareFrom(nodes[side] ?? -1, b) === 0))
+    const isApart = ofOlder !== null && !isFamily && !comesOf(ofYounger, b)
     const known = isApart ? ranges.get(ofYounger)?.get(ofOlder) : undefined
     if (known) return known
+    const sides = sidesOf(ofYounger), kinships = new Float64Array(sides.length)
     let low = Infinity, high = -Infinity
     for (const q of ofOlder ?? [null]) {
-      const gone = new Map<Source, number>()
-      const against = (side: Source): number => {
-        const before = gone.get(side)
-        if (before !== undefined) return before
-        const kinship = withB(side, b, q)
-        gone.set(side, kinship)
-        return kinship
-      }
+      for (let place = 0; place < sides.length; place++) kinships[place] = withB(sides[place] ?? null, b, q)
       for (const p of ofYounger) {
         if (isFamily && p[1] !== q?.[1]) continue
-        const f = meanOver(p, against)
+        const f = p.reduce<number>((sum, side) => sum + (kinships[sides.indexOf(side)] ?? 0), 0) / p.length
         low = Math.min(low, f)
         high = Math.max(high, f)
       }
     }
     if (isApart) ranges.set(ofYounger, (ranges.get(ofYounger) ?? new Map<readonly Possibility[], Range>()).set(ofOlder, {low, high}))
     return {low, high}
+  }
+
+  /** has a bird that may be any of these b among its ancestors? */
+  function comesOf(possible: readonly Possibility[], b: number): boolean {
+    const known = below.get(possible) ?? new Map<number, boolean>(), before = known.get(b)
+    if (before !== undefined) return before
+    const found = sidesOf(possible).some(side => side !== null && shareFrom(nodes[side] ?? -1, b) !== 0)
+    below.set(possible, known.set(b, found))
+    return found
+  }
+
+  /** each of the sources of these once */
+  function sidesOf(possible: readonly Possibility[]): readonly Source[] {
+    const known = sources.get(possible) ?? [...new Set(possible.flat())]
+    sources.set(possible, known)
+    return known
   }
 
   /** kinship of a bird with b, if b is this */
