@@ -86,7 +86,7 @@ function birdsOfPen(pen: Pen): BirdsOn {
 const birdsOfHatch = (hatch: Hatch): BirdsOn => day => [...hatch.chicks, ...hatch.tallies].reduce((sum, chick) => sum + (isAlive(chick, day) ? chick.count : 0), 0)
 
 /** Feed of the days from one record to the day before the next. */
-interface Eaten {
+export interface Eaten {
   readonly from: Day
   readonly to: Day
   readonly perDay: number
@@ -104,8 +104,8 @@ function useOf(of: Pick<FeedUse, 'pen' | 'hatch'>, feedings: readonly Feeding[],
   }]
 }
 
-/** Several records of a day are one. A stretch of which more is left than there was is none. */
-function eatenOf(feedings: readonly Feeding[]): {readonly stretches: readonly Eaten[]; readonly after: number} {
+/** What was eaten between the records of one pen or hatch. Several records of a day are one; where more is left than there was nothing was eaten. `after`: what is there after the last. */
+export function eatenOf(feedings: readonly Pick<Feeding, 'on' | 'feed' | 'left'>[]): {readonly stretches: readonly Eaten[]; readonly after: number} {
   const days = [...grouped(feedings, ({on}) => on.first)].sort(([a], [b]) => a - b)
     .map(([day, own]) => ({day, given: own.reduce((sum, {feed}) => sum + feed, 0), left: own.find(({left}) => left !== undefined)?.left ?? 0}))
   const stretches: Eaten[] = []

@@ -15,6 +15,7 @@ import {heredityBreedMethods} from './methods/heredity-breed.ts'
 import {heredityPlanningMethods} from './methods/heredity-planning.ts'
 import {heredityMethods} from './methods/heredity.ts'
 import {inbreedingMethods} from './methods/inbreeding.ts'
+import {lifeAndLayMethods} from './methods/life-and-lay.ts'
 import type {Method} from './methods/method.ts'
 import {oldBloodMethods} from './methods/old-blood.ts'
 import {rateMethods} from './methods/rate.ts'
@@ -28,7 +29,7 @@ import type {Page} from './page.ts'
 /** The entries in the order of the page, under the subjects of its table of contents. */
 export const METHOD_CHAPTERS: readonly {readonly title: string; readonly methods: readonly Method[]}[] = [
   {title: 'Shares, evenness and grades', methods: [share, stateShares, trueBredRate, carriersInStep, meanAndSpread, evenness, withinTenth, ...evennessOfStepsMethods, growth, ...scoringMethods]},
-  {title: 'Hatch, life and lay', methods: [hatchRates]},
+  {title: 'Hatch, life and lay', methods: [hatchRates, ...lifeAndLayMethods]},
   {title: 'Descent and inbreeding', methods: [...descentMethods, ...inbreedingMethods, ...doubtfulDescentMethods, ...chromosomeMethods]},
   {title: 'Founders, males and pens', methods: [...foundersLeftMethods, ...oldBloodMethods, ...choosingMalesMethods, ...rateMethods]},
   {title: 'Heredity', methods: [...heredityMethods, ...heredityBreedMethods, ...heredityPlanningMethods]},

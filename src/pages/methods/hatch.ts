@@ -12,7 +12,8 @@ export const hatchRates: Method = {
   edges: `- Eggs not candled: fertility and hatch of fertile cannot be told; hatch of set still can.
 - A clear egg may have held a germ that died too early to be seen, so fertility is rather a little higher than printed.
 - Eggs that were cracked or went bad are taken off neither count.
-- A hatch not finished yet has no rate. Eggs of one hen are alike, so the interval is narrower than the truth.`,
+- A hatch not finished yet has no rate. Eggs of one hen are alike, so the plain interval is narrower than the truth; [groups](#hatch-compared) have one that allows for it.
+- Dead in germ and dead in shell are of the fertile eggs.`,
   source: 'Common practice, no source; the interval is Wilson’s.',
   example: {
     given: '48 eggs set, 5 clear, 37 hatched.',
