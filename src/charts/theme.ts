@@ -54,6 +54,12 @@ export const theme: Config = {
   },
 }
 
+/** The theme with the styles that a specification names, for one that leaves the site. */
+export function themeOf(spec: object): Config {
+  const text = JSON.stringify(spec)
+  return {...theme, style: Object.fromEntries(Object.entries(theme.style ?? {}).filter(([name]) => text.includes(`"${name}"`)))}
+}
+
 /** Light-mode values of the stylesheet's variables, and plain stand-ins for its patterns. */
 const LITERAL: Readonly<Record<string, string>> = {
   'var(--paper)': '#f5f8f4', 'var(--shell)': '#e8ede6', 'var(--ink)': '#14201c', 'var(--soft)': '#495750', 'var(--line)': '#75837b', 'var(--rule)': '#bfc9c1',

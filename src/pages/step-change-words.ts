@@ -123,13 +123,13 @@ function believe(change: StepChange): readonly string[] {
   const judged = outside.length === 0 ? change.shares.filter(({plain}) => plain !== null) : [], compared = judged.length + even.length + marks.length
   if (compared === 0) return []
   const sires = (count: number): string => counted(count, 'sire family', 'sire families')
-  const come = !found ? '' : found.from.families === found.to.families ? `each step comes of ${sires(found.to.families)}` : `${from} comes of ${sires(found.from.families)} and ${to} of ${sires(found.to.families)}`
+  const come = !found ? '' : found.from.families === found.to.families ? `each comes of ${sires(found.to.families)}` : `${from} comes of ${sires(found.from.families)} and ${to} of ${sires(found.to.families)}`
   const families = !found || judged.length === 0 ? [] : found.speaksOf === 'families' ? [`A committee may read the trueness as said of birds bred like these: ${come}, and the interval is drawn by families.`]
     : [`A committee should read the trueness as said of these chicks only: ${come}, and under ${countWord(FEWEST_FAMILIES)} in either nothing can be said of birds bred like these.`]
-  const both = siresOfBoth === 0 || judged.length === 0 ? [] : [`${sentence(counted(siresOfBoth, 'sire'))} may have chicks in both steps, so that the families are not wholly apart.`]
+  const both = siresOfBoth === 0 || judged.length === 0 ? [] : [`${sentence(counted(siresOfBoth, 'sire'))} may have chicks in both, so that the families are not wholly apart.`]
   const birds = [
     ...(even.length + marks.length === 0 ? [] : ['Measures and grades are taken bird by bird, and of few sires sound surer than they are.']),
-    ...(even.length === 0 ? [] : ['Each bird is held against hatch mates of its sex, so that a good season alone makes no step more even.']), ...(marks.length === 0 ? [] : ['Grades may move with the season and with who gave them.']),
+    ...(even.length === 0 ? [] : ['Each bird is held against hatch mates of its sex, so that a good season alone makes none more even.']), ...(marks.length === 0 ? [] : ['Grades may move with the season and with who gave them.']),
   ]
   return [...families, ...both, ...birds, `${sentence(counted(compared, 'thing was', 'things were'))} compared: where nothing has changed, one such verdict in twenty errs.`]
 }
@@ -169,13 +169,19 @@ export function stepChangeView(change: StepChange): StepChangeView {
   }
 }
 
-/** One sentence: `Against BC3F2, BC3F3 is truer, as far as these chicks go; whether it is more even cannot be told.` */
+/** One sentence: `Against BC3F2, BC3F3 is truer (94.8% after 67.7%), as far as these chicks go; whether it is more even cannot be told.` */
 export function changeInShort(change: StepChange): string {
-  const found = trueBredOf(change), rows = spreadsToTell(change), these = theseOnly(found?.speaksOf === 'families') || ', by sire families too'
-  const verdict = change.outside.length > 0 && found && readOf(found) ? 'by-plan' : found?.verdict ?? 'cannot-tell'
-  const bred = verdict === 'truer' ? `is truer${these}` : verdict === 'less-true' ? `is less true${these}` : verdict === 'by-plan' ? 'differs in trueness by the plan of the crosses' : 'cannot be told to be truer'
-  const named = (which: ChangeOfSpread['verdict']): string => listWords(rows.filter(row => row.verdict === which).map(({trait}) => trait.name.toLowerCase()))
-  const [more, less] = [named('more-even'), named('less-even')]
-  const even = [...(more === '' ? [] : [`it is more even in ${more}`]), ...(less === '' ? [] : [`${more === '' ? 'it is ' : ''}less even in ${less}`])]
-  return `Against ${change.from}, ${change.to} ${bred}; ${even.length > 0 ? listWords(even) : rows.length === 0 ? 'nothing measured can be compared' : 'whether it is more even cannot be told'}.`
+  const found = trueBredOf(change), rows = spreadsToTell(change)
+  const of = (which: ChangeOfSpread['verdict']): readonly ChangeOfSpread[] => rows.filter(row => row.verdict === which)
+  const [more, less] = [of('more-even'), of('less-even')], named = (own: readonly ChangeOfSpread[]): string => listWords(own.map(({trait}) => trait.name.toLowerCase()))
+  const even = [...(more.length === 0 ? [] : [`it is more even in ${named(more)}`]), ...(less.length === 0 ? [] : [`${more.length === 0 ? 'it is ' : ''}less even in ${named(less)}`])]
+  const said = even.length > 0 ? `${listWords(even)}${theseOnly(enough(...more, ...less))}` : rows.length === 0 ? 'nothing measured can be compared' : 'whether it is more even cannot be told'
+  return `Against ${change.from}, ${change.to} ${bredInShort(change, found)}; ${said}.`
+}
+
+function bredInShort({outside}: StepChange, found: ChangeOfShare | undefined): string {
+  if (!found || !readOf(found)) return 'cannot be told to be truer'
+  if (outside.length > 0) return 'differs in trueness by the plan of the crosses'
+  const shares = `(${percentSign(found.to.count.k / found.to.count.n)} after ${percentSign(found.from.count.k / found.from.count.n)})`, whose = theseOnly(found.speaksOf === 'families') || ', by sire families too'
+  return found.verdict === 'truer' ? `is truer ${shares}${whose}` : found.verdict === 'less-true' ? `is less true ${shares}${whose}` : `cannot be told to be truer ${shares}`
 }

@@ -3,7 +3,7 @@
  *
  *     pages ──draw──▶ charts ──set──▶ pages as HTML ──gather──▶ + downloads, assets, pictures, index
  */
-import {literalColours, theme} from '../charts/theme.ts'
+import {literalColours, themeOf} from '../charts/theme.ts'
 import {renderChart} from '../charts/render.ts'
 import type {ChartSpec} from '../charts/chart-spec.ts'
 import type {Download, Figure, Page} from '../pages/page.ts'
@@ -116,4 +116,4 @@ async function drawFigures(figures: readonly {readonly figure: Figure; readonly 
 }
 
 /** The specification as somebody else can use it: with its theme, in colours that need no stylesheet. */
-const chartDownload = (figure: Figure): string => `${literalColours(JSON.stringify({...figure.spec, config: theme}))}\n`
+const chartDownload = (figure: Figure): string => `${literalColours(JSON.stringify({...figure.spec, config: themeOf(figure.spec)}))}\n`

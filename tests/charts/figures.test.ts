@@ -9,7 +9,7 @@ import {shareByStep} from '../../src/charts/share-by-step.ts'
 import {spreadByStep} from '../../src/charts/spread-by-step.ts'
 import {statePatterns, statesByStep} from '../../src/charts/states-by-step.ts'
 import {strainShareByStep} from '../../src/charts/strain-share-by-step.ts'
-import {literalColours} from '../../src/charts/theme.ts'
+import {literalColours, theme, themeOf} from '../../src/charts/theme.ts'
 import {weightsAsBars, weightsByClass} from '../../src/charts/weights-by-class.ts'
 import type {WeightClass} from '../../src/charts/weights-by-class.ts'
 import {shareRows, times, words} from './sample-rows.ts'
@@ -176,5 +176,10 @@ describe('the pieces charts are made of', () => {
 
   it('puts plain colours for variables and patterns when a drawing leaves the site', () => {
     expect(literalColours('var(--beetle) url(#barred) var(--ink)')).toBe('#0b5c4a #d9bfcd #14201c')
+  })
+
+  it('sends with a drawing the styles it names and no others', () => {
+    expect(Object.keys(themeOf({layer: [{mark: {type: 'bar', style: 'self'}}, {mark: {type: 'point', style: ['male', 'open']}}]}).style ?? {})).toEqual(['self', 'open', 'male'])
+    expect(themeOf({}).bar).toEqual(theme.bar)
   })
 })
