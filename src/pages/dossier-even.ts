@@ -17,6 +17,19 @@ function withIntervals(figure: Figure, spread: readonly SpreadRow[]): Figure {
   return {...figure, table: {...figure.table, rows}}
 }
 
+/** The figure's own table, with the interval by sire families beside the plain one, where there are families enough; a committee should read that. */
+function withFamilies(figure: Figure, {trends}: Findings): Figure {
+  const steps = trends.shares.find(({by}) => by === 'true-bred')?.steps ?? []
+  const rows = figure.table.rows.map((row): readonly Cell[] => {
+    const family = steps.find(({step}) => step === row[0])?.family
+    return family?.kind === 'families' ? row.map((cell, index) => (index === INTERVAL && typeof cell === 'string' ? `${cell}; by ${family.families} families ${limitsShort(family)}` : cell)) : row
+  })
+  return {...figure, caption: `${figure.caption} An interval speaks of these chicks only, unless it is drawn by sire families, which takes five of them.`, table: {...figure.table, rows}}
+}
+
+/** Its place among the columns. */
+const INTERVAL = 3
+
 const isWeight = ({unit}: Trait): boolean => unit !== null && isUnit(unit) && UNITS[unit].of === 'mass'
 
 /** Steps from the end of the ladder the project plans backwards; steps off that ladder come after. */
@@ -45,5 +58,5 @@ function latestWeights(findings: Findings, head: string): Figure | null {
 export function evenFigures(findings: Findings): readonly Figure[] {
   const bred = trueBredFigure(findings.trueBred.steps, 'Figure 1.')
   const even = latestWeights(findings, bred ? 'Figure 2.' : 'Figure 1.')
-  return [bred, even].filter(figure => figure !== null)
+  return [bred && withFamilies(bred, findings), even].filter(figure => figure !== null)
 }

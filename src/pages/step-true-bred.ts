@@ -34,7 +34,7 @@ export function partsTable(step: ReachedStep, findings: Findings): Table | null 
   const parts = partsOf(step, findings)
   if (parts.length < 2) return null
   return {
-    columns: [{head: 'Of them'}, {head: 'All they could', number: true}, {head: '%', number: true}, {head: 'Interval', number: true}],
+    columns: [{head: 'Of them'}, {head: 'All they could', number: true}, {head: '%', number: true}, {head: 'Interval'}],
     rows: parts.map((part): readonly Cell[] => {
       const [count, share] = shareCells(part.share)
       return [headOf(part, step), count, share, intervalCell(part)]
@@ -58,7 +58,7 @@ export function carriersWords(step: ReachedStep, findings: Findings): readonly s
   const told = some.map(each => `${nameOf(each)}: ${rounded(each.carriers, 1)} of ${each.right} (${chance(each.carriers / each.right)})${each.leftOut > 0 ? `, ${each.leftOut} not worked` : ''}`)
   const back = currentStep(findings.ladder) === step ? warningWords(findings.throwBacks) : ''
   return [
-    ...(own.length === 0 ? [] : [`Carriers among those that look right: ${told.length === 0 ? 'none to be expected' : told.join('; ')}.${told.length > 0 && none.length > 0 ? ` None of ${listWords(none.map(nameOf))}.` : ''}${own.every(({exact}) => exact) ? '' : ' Approximate.'}`]),
+    ...(own.length === 0 ? [] : [`Carriers to be expected among those that look right: ${told.length === 0 ? 'none' : told.join('; ')}.${told.length > 0 && none.length > 0 ? ` None of ${listWords(none.map(nameOf))}.` : ''}${own.every(({exact}) => exact) ? '' : ' Approximate.'}`]),
     ...(back === '' ? [] : [back]),
   ]
 }

@@ -62,7 +62,7 @@ export function agreementView(trait: Trait, {gradedScores, book}: Findings): Agr
   return {
     table: {
       caption: 'Do they agree who grade it?',
-      columns: [{head: 'Who'}, {head: 'The same grade', number: true}, {head: 'Second higher, lower', number: true}, {head: 'Kappa, 95%', number: true}],
+      columns: [{head: 'Who'}, {head: 'Alike'}, {head: 'Second higher, lower'}, {head: 'Kappa, 95%'}],
       rows: told.map((row): readonly Cell[] => [who(row), ofWords(row.same, row.birds), `${row.higher}, ${row.lower}`, kappaWords(row)]),
     },
     words: [...(told.length === 0 ? [] : ['Kappa is 1 where two agree in all and 0 where they agree no more than by chance; a miss by one grade counts little, one by many whole. Where its interval holds 0, the two may be seeing different birds: agree on what each grade is before marks are compared.']), ...left].join(' '),

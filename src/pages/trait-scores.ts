@@ -42,7 +42,7 @@ export function scoreDisputes(trait: Trait, book: Logbook, misscoring: Misscorin
   return {
     words: [
       measuredWords(trait),
-      ...(share === undefined ? [trait.kind === 'measured' ? '' : 'No bird was scored for it more than once, so the flock’s own rate of mistakes cannot be told.']
+      ...(share === undefined ? [trait.kind === 'measured' || trait.kind === 'graded' ? '' : 'No bird was scored for it more than once, so the flock’s own rate of mistakes cannot be told.']
         : share.kind === 'cannot-say' ? [`Scored more than once: ${cannotSay(share)}.`]
           : [`${ofWords(share.count, share.total)} repeated ${share.total === 1 ? 'scoring' : 'scorings'} (${percentSign(share.value)}, ${limits(share.interval)}) ${share.total === 1 ? 'differs' : 'differ'} from the one before.${misscoring === null || misscoring.perScoring === null || share.count === 0 ? '' : ` If each scoring is as likely to be wrong, that is ${percent(misscoring.perScoring)} in a hundred.`}`]),
       ...(aside.length === 0 ? [] : [`${figured(aside.length, 'score')} ${aside.length === 1 ? 'is' : 'are'} kept on record and not counted: ${listWords([...(struck.length > 0 ? [`${struck.length} struck out`] : []), ...(aside.length > struck.length ? [`${aside.length - struck.length} too early or off the day`] : [])])}.`]),

@@ -68,7 +68,7 @@ describe('stepChangeView(change): more even, better graded', () => {
 
 describe('changeInShort(change)', () => {
   it('answers both in a sentence', () => {
-    expect(changeInShort(lastChange(bookOfFamilies([{step: F2, pea: 48, single: 32}, {step: F3, pea: 56, single: 14}])))).toBe('Against F2, F3 is truer, as far as these chicks go; nothing measured can be compared.')
+    expect(changeInShort(lastChange(bookOfFamilies([{step: F2, pea: 48, single: 32}, {step: F3, pea: 56, single: 14}])))).toBe('Against F2, F3 is truer (80.0% after 60.0%), as far as these chicks go; nothing measured can be compared.')
   })
 })
 

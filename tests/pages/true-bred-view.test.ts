@@ -17,7 +17,7 @@ describe('the true-bred rate of a step', () => {
     expect(trueBred?.all).toMatchObject({chicks: '54 of 60', percent: '90.0'})
     expect(trueBred?.families).toMatchObject({text: 'The same, by 6 sire families', percent: '90.0', candle: {label: expect.stringContaining('by families') as string}})
     expect(trueBred?.words[0]).toBe('A committee should read the interval by 6 sire families: it speaks of birds bred like these. The other speaks of these chicks only.')
-    expect(answer).toBe('Against F2, F3 is truer, by sire families too; nothing measured can be compared.')
+    expect(answer).toBe('Against F2, F3 is truer (90.0% after 50.0%), by sire families too; nothing measured can be compared.')
   })
 
   it('has the plain one alone where there are fewer, as said of these chicks only', () => {
