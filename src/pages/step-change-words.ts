@@ -146,13 +146,15 @@ function tableOf(change: StepChange): Table | null {
       const read = outside.length > 0 ? null : readOf(row)
       return read === null ? [] : [[row.by === 'true-bred' ? 'Everything required' : link(row.by, ''), shareCell(row.from), shareCell(row.to), `${pointsWords(read)}: ${SHARE_VERDICT[row.verdict]}`]]
     }),
-    ...spreadsToTell(change).map((row): readonly Cell[] => [link(row.trait, `${ofSex(row)}, CV`), `${cvOf(row.from)} of ${birdsIn(row.from)}`, `${cvOf(row.to)} of ${birdsIn(row.to)}`, `${timesWords(row)}${spreadP(row)}: ${EVEN_VERDICT[row.verdict]}`]),
-    ...marksToTell(change).map((row): readonly Cell[] => [link(row.trait, ', middle grade'), `${middleOf(row.from)} of ${row.from.scored}`, `${middleOf(row.to)} of ${row.to.scored}`, `higher in ${oftenWords(row)}: ${gradeVerdict(row)}`]),
+    ...spreadsToTell(change).map((row): readonly Cell[] => [link(row.trait, `${ofSex(row)}, CV`), birdsCell(row.from), birdsCell(row.to), `${timesWords(row)}${spreadP(row)}: ${EVEN_VERDICT[row.verdict]}`]),
+    ...marksToTell(change).map((row): readonly Cell[] => [link(row.trait, ', middle grade'), `${middleOf(row.from)}, ${row.from.scored} graded`, `${middleOf(row.to)}, ${row.to.scored} graded`, `higher in ${oftenWords(row)}: ${gradeVerdict(row)}`]),
   ]
   return rows.length === 0 ? null : {columns: [{head: 'Compared'}, {head: from}, {head: to}, {head: 'Change, with its 95% interval'}], rows}
 }
 
 const birdsIn = ({spread}: ChangeOfSpread['from']): number => (spread?.kind === 'spread' ? spread.n : 0)
+
+const birdsCell = (of: ChangeOfSpread['from']): string => `${cvOf(of)}, ${figured(birdsIn(of), 'bird')}`
 
 function leftWords(change: StepChange): string {
   const told = new Set([...spreadsToTell(change), ...marksToTell(change)].map(({trait}) => trait))
