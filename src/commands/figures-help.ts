@@ -2,12 +2,14 @@
 import {FIGURE_QUESTIONS, type FigureQuestion} from '../findings/figures.ts'
 import {EVENNESS_QUESTIONS, type EvennessQuestion} from '../findings/evenness-figures.ts'
 import {HEREDITY_QUESTIONS, type HeredityQuestion} from '../findings/heredity-figures.ts'
+import {LIFE_QUESTIONS, type LifeQuestion} from '../findings/life-figures.ts'
 import {VIGOUR_QUESTIONS, type VigourQuestion} from '../findings/vigour-figures.ts'
 import {EVENNESS_COLUMN_WORDS} from '../pages/evenness-columns.ts'
 import {COLUMN_WORDS, HEREDITY_COLUMN_WORDS} from '../pages/figure-columns.ts'
+import {LIFE_COLUMN_WORDS} from '../pages/life-columns.ts'
 import {VIGOUR_COLUMN_WORDS} from '../pages/vigour-columns.ts'
 
-const EXAMPLES: Readonly<Record<FigureQuestion | EvennessQuestion | VigourQuestion | HeredityQuestion, readonly [options: string, answers: string]>> = {
+const EXAMPLES: Readonly<Record<FigureQuestion | EvennessQuestion | LifeQuestion | VigourQuestion | HeredityQuestion, readonly [options: string, answers: string]>> = {
   birds: ['--format csv', 'every bird with parents and F'],
   shares: ['--format csv', 'how often each look was seen'],
   spread: ['', 'how even each measure is, step by step'],
@@ -21,6 +23,7 @@ const EXAMPLES: Readonly<Record<FigureQuestion | EvennessQuestion | VigourQuesti
   trend: ['', 'whether the steps grow truer and more even'],
   change: ['--from F3 --to F5', 'what changed from one step to another'],
   scores: ['', 'how graded traits were scored, and whether the scorers agree'],
+  lay: ['', 'how eggs hatch, chicks live and hens lay, what they eat, and what was kept alike'],
   depression: ['', 'whether inbreeding is costing chicks, growth or eggs'],
   selection: ['', 'what choosing did, meant and unmeant, and what came of it'],
   crosses: ['', 'how far crosses stand above the mean of their lines'],
@@ -30,7 +33,7 @@ const EXAMPLES: Readonly<Record<FigureQuestion | EvennessQuestion | VigourQuesti
   'hatch-size': ['--wanted "comb pea, female" --at-least 3 --sire 24-030 --dam 24-010', 'how many chicks and eggs that takes'],
 }
 
-const ALL = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...VIGOUR_QUESTIONS, ...HEREDITY_QUESTIONS]
+const ALL = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...LIFE_QUESTIONS, ...VIGOUR_QUESTIONS, ...HEREDITY_QUESTIONS]
 
 /** @param words those of the command line; the first that is a question is told of */
 export function figuresHelp(words: readonly string[]): string {
@@ -41,13 +44,13 @@ export function figuresHelp(words: readonly string[]): string {
   return `\nQuestions:\n${lines.map(([line, answers]) => `  ${line.padEnd(width)}  ${answers}`).join('\n')}\n\nWhat the columns of one hold: pinfeather figures birds --help`
 }
 
-function exampleOf(question: FigureQuestion | EvennessQuestion | VigourQuestion | HeredityQuestion): string {
+function exampleOf(question: FigureQuestion | EvennessQuestion | LifeQuestion | VigourQuestion | HeredityQuestion): string {
   const [options] = EXAMPLES[question]
   return `pinfeather figures ${question} content${options === '' ? '' : ` ${options}`}`
 }
 
-function columnsOf(question: FigureQuestion | EvennessQuestion | VigourQuestion | HeredityQuestion): string {
-  const named = Object.entries({...COLUMN_WORDS, ...EVENNESS_COLUMN_WORDS, ...VIGOUR_COLUMN_WORDS, ...HEREDITY_COLUMN_WORDS}[question])
+function columnsOf(question: FigureQuestion | EvennessQuestion | LifeQuestion | VigourQuestion | HeredityQuestion): string {
+  const named = Object.entries({...COLUMN_WORDS, ...EVENNESS_COLUMN_WORDS, ...LIFE_COLUMN_WORDS, ...VIGOUR_COLUMN_WORDS, ...HEREDITY_COLUMN_WORDS}[question])
   const all = question === 'strains' ? [['<strain>', 'expected share of it'], ['Z <strain>', 'on the Z'], ['dam line <strain>', 'of the mother’s line'], ...named] : named
   const width = Math.max(...all.map(([name = '']) => name.length))
   return all.map(([name = '', words]) => `  ${name.padEnd(width)}  ${words}\n`).join('')

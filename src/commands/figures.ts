@@ -2,6 +2,7 @@
 import {FIGURE_QUESTIONS, figuresTable, pairTable} from '../findings/figures.ts'
 import {EVENNESS_QUESTIONS, type EvennessQuestion} from '../findings/evenness-figures.ts'
 import {HEREDITY_QUESTIONS, type HeredityQuestion} from '../findings/heredity-figures.ts'
+import {LIFE_QUESTIONS, lifeTable, type LifeQuestion} from '../findings/life-figures.ts'
 import {VIGOUR_QUESTIONS, vigourTable, type VigourQuestion} from '../findings/vigour-figures.ts'
 import type {Findings} from '../findings/study.ts'
 import {pairReasonWords} from '../pages/pair-reason-words.ts'
@@ -12,6 +13,7 @@ import {evennessAnswer, misplacedStep, type EvennessAsked} from './evenness-figu
 import {heredityAnswer, misplacedOption, type HeredityAsked} from './heredity-figures.ts'
 import {inspectReport} from './inspect-report.ts'
 import {figuresText, type FigureFormat} from './figures-text.ts'
+import {lifeToRead} from './life-to-read.ts'
 import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
 import {folderRefusal} from './records-folder.ts'
@@ -35,12 +37,13 @@ export interface FiguresOptions {
 }
 
 /** Every question there is. */
-export const QUESTIONS = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...VIGOUR_QUESTIONS, ...HEREDITY_QUESTIONS] as const
+export const QUESTIONS = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...LIFE_QUESTIONS, ...VIGOUR_QUESTIONS, ...HEREDITY_QUESTIONS] as const
 
 type Question = (typeof QUESTIONS)[number]
 
 const isQuestion = (word: string): word is Question => QUESTIONS.some(question => question === word)
 const isOfEvenness = (question: Question): question is EvennessQuestion => EVENNESS_QUESTIONS.some(each => each === question)
+const isOfLife = (question: Question): question is LifeQuestion => LIFE_QUESTIONS.some(each => each === question)
 const isOfVigour = (question: Question): question is VigourQuestion => VIGOUR_QUESTIONS.some(each => each === question)
 const isOfHeredity = (question: Question): question is HeredityQuestion => HEREDITY_QUESTIONS.some(each => each === question)
 
@@ -79,6 +82,11 @@ export function figures({question, folder, format, asOf, quiet, pair, asked = {}
     return 1
   }
   if (isOfEvenness(question)) return answerOfEvenness(question, findings, steps, format, world)
+  if (isOfLife(question)) {
+    const {above, table, beneath} = lifeToRead(question, findings), none = `no egg has been set or counted${asOf === undefined ? '' : ' by that day'}`
+    world.out(format === 'table' ? `${above}${figuresText(table, format, none)}${beneath}` : figuresText(lifeTable(question, findings), format, none))
+    return 0
+  }
   if (isOfVigour(question)) {
     const {above, table, beneath} = vigourToRead(question, findings), none = `${NO_VIGOUR[question]}${asOf === undefined ? '' : ' by that day'}`
     world.out(format === 'table' ? `${above}${figuresText(table, format, none)}${beneath}` : figuresText(vigourTable(question, findings), format, none))

@@ -28,7 +28,8 @@ export interface HatchGroups {
 
 /** Which hatches belong together, and which groups ask to be compared? Pure strains are left aside: they are no part of the ladder. */
 export function hatchGroups(book: Logbook): HatchGroups {
-  const hatches = book.hatches.filter(hatch => hatch.step.kind !== 'strain')
+  // by name, so that what is drawn from them is the same in whatever order they were written
+  const hatches = book.hatches.filter(hatch => hatch.step.kind !== 'strain').sort((a, b) => (a.id < b.id ? -1 : 1))
   const steps = [...grouped(hatches, hatch => hatch.step.label)].map(([name, own]) => ({
     name, own, rung: {label: name, step: own[0]?.step ?? null, first: own.reduce<number | null>((first, {on}) => (on && (first === null || on.first < first) ? on.first : first), null)},
   })).sort((a, b) => inLadderOrder(a.rung, b.rung)).map(({name, own}): HatchGroup => ({by: 'step', name, hatches: own}))
@@ -37,7 +38,7 @@ export function hatchGroups(book: Logbook): HatchGroups {
     .flatMap(([name, own]): HatchGroup[] => (own.length === 0 ? [] : [{by: 'way', name, hatches: own}]))
   // eggs of several pens in one setting are of neither
   const byPen = grouped(hatches, hatch => (hatch.pens.length === 1 ? hatch.pens[0]?.pen : undefined))
-  const pens = [...byPen].map(([pen, own]): HatchGroup & {readonly season: number} => ({by: 'pen', name: pen.id, hatches: own, season: pen.season}))
+  const pens = [...byPen].map(([pen, own]): HatchGroup & {readonly season: number} => ({by: 'pen', name: pen.id, hatches: own, season: pen.season})).sort((a, b) => a.season - b.season || (a.name < b.name ? -1 : 1))
   const several = [...grouped(pens, ({season}) => season)].filter(([, own]) => own.length > 1).sort(([a], [b]) => b - a)[0]?.[1] ?? []
   const inTurn = (groups: readonly HatchGroup[]): HatchPair[] => groups.slice(1).flatMap((one, place) => (groups[place] ? [{one, other: groups[place]}] : []))
   const [broody, incubator] = ways

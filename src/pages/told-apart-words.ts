@@ -1,4 +1,4 @@
-/** The answer above a table of comparisons: how many groups differ, and whether that can be laid to the birds. */
+/** The answer above a table of comparisons: how many groups differ, of whom that speaks, and which of them were kept alike; `alikeCaution` warns of the others. */
 import type {RearedAlike} from '../findings/reared-alike.ts'
 import {counted, countWord, listWords, sentence} from './numbers.ts'
 
@@ -23,6 +23,6 @@ export function toldApartWords(all: readonly Compared[], of: string): string {
   const count = all.length === 1 ? 'There is a difference' : `${sentence(countWord(told.length))} of ${counted(all.length, 'comparison')} ${told.length === 1 ? 'shows' : 'show'} a difference${chance === 0 ? '' : `, where chance alone would show about ${countWord(chance)}`}`
   const which = told.length > LISTED ? '' : `: ${listWords(told.map(({words}) => words))}`
   const narrow = only.length === 0 ? '' : ` ${only.length === told.length ? (told.length === 1 ? 'It speaks' : 'All speak') : only.length === 1 ? 'One speaks' : `${sentence(countWord(only.length))} speak`} of these ${of} only.`
-  const birds = kept.length === told.length ? 'By the records they were kept alike.' : kept.length === 0 ? `${told.length === 1 ? 'Its' : 'Their'} groups were not kept alike.` : `${sentence(countWord(kept.length))} of them ${kept.length === 1 ? 'is' : 'are'} of groups kept alike.`
-  return `${count}${which}.${narrow} ${birds}`
+  const birds = kept.length === told.length ? 'By the records they were kept alike.' : kept.length === 0 ? '' : `${sentence(countWord(kept.length))} of them ${kept.length === 1 ? 'is' : 'are'} of groups kept alike.`
+  return `${count}${which}.${narrow} ${birds}`.trim()
 }
