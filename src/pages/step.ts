@@ -23,6 +23,7 @@ import {penCards} from './pen-cards.ts'
 import type {PenCard} from './pen-cards.ts'
 import {plates, type Plate} from './plates.ts'
 import type {RecordsOfBird} from './records-by-bird.ts'
+import {stepAlikeWords} from './step-alike.ts'
 import {stepCloseness, type StepClosenessView} from './step-closeness.ts'
 import {spreadFigure} from './step-figures.ts'
 import {eggTable, leavingTable} from './step-eggs.ts'
@@ -62,6 +63,8 @@ export interface StepView {
   readonly answer: string
   /** null: no step before it */
   readonly change: StepChangeView | null
+  /** whether both were reared alike; empty where nothing on record tells them apart */
+  readonly alike: string
   /** by sex, pen and last seasons */
   readonly parts: Table | null
   readonly asked: string
@@ -90,7 +93,7 @@ export interface StepView {
 }
 
 const NOTHING_YET = {
-  trueBred: null, trueBredWords: '', trueBredFigure: null, answer: '', change: null, parts: null, asked: '', carriers: [], evenWords: '', evenFigures: [], spread: null, spreadLeftOut: [], standard: null, eggs: null, eggNote: [], leaving: null,
+  trueBred: null, trueBredWords: '', trueBredFigure: null, answer: '', change: null, alike: '', parts: null, asked: '', carriers: [], evenWords: '', evenFigures: [], spread: null, spreadLeftOut: [], standard: null, eggs: null, eggNote: [], leaving: null,
   closeness: null, strains: null, strainWords: '', kept: null, keptWords: '', symbolNote: '', allBirds: {link: BIRDS, words: ''}, pens: [], hatches: null, hatchNote: [], care: [], caution: null,
 } as const
 
@@ -166,7 +169,7 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
     trueBredWords: trueBred.required.length === 0 ? 'No trait is marked as required yet, so there is nothing to be true to.'
       : rate === null || rate.rate.kind === 'cannot-say' ? `No chick of ${step.label} has been scored for all it could show of what the standard requires.`
         : `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}.${rate.interSe ? '' : ` A ${step.label === 'mixed' ? 'mixed mating' : 'cross or backcross'} cannot breed true; this is what there was to choose from.`}`,
-    answer: change ? changeInShort(change) : '', change: change ? stepChangeView(change) : null, parts: partsTable(step, findings), asked: askedWords(step, findings), carriers: carriersWords(step, findings),
+    answer: change ? changeInShort(change) : '', change: change ? stepChangeView(change) : null, alike: change ? stepAlikeWords(change, findings) : '', parts: partsTable(step, findings), asked: askedWords(step, findings), carriers: carriersWords(step, findings),
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
     eggNote: [...(rates ? [`Hatch of fertile eggs: ${shareInText(rates.hatchOfFertile)}.`, `Hatch of set: ${shareInText(rates.hatchOfSet)}.`] : ['No setting of this step is on record.']), ...shared],
