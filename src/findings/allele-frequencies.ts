@@ -1,7 +1,7 @@
 import type {Probable} from '../heredity/genotype-probabilities.ts'
 import type {Alleles, Locus} from '../heredity/locus.ts'
 import type {Bird, Logbook, Sex} from '../logbook/book.ts'
-import {wilsonOfShare} from '../statistics/wilson-of-share.ts'
+import {scoreInterval} from '../statistics/score-interval.ts'
 import type {Interval} from './estimate.ts'
 import type {Heredity} from './heredity.ts'
 import {ladderChicks} from './ladder-chicks.ts'
@@ -128,7 +128,7 @@ function sharesIn({birds, leftOut, genes, exact, copies, open}: Sums): Omit<Alle
     alleles: copies.map((count, allele) => {
       const share = Math.min(1, count / genes), drawn = share * (1 - share), unknown = (open[allele] ?? 0) / genes
       const worth = drawn <= KNOWN ? genes : (genes * drawn) / (drawn + unknown)
-      return {allele, share, worth, interval: wilsonOfShare(share, worth)}
+      return {allele, share, worth, interval: scoreInterval(share, worth)}
     }),
   }
 }

@@ -41,7 +41,7 @@ const columnsText = (question: DownloadedQuestion): string => Object.entries(COL
 export function recordsPage(figures: readonly Figure[]): Page {
   const charts = new Map(figures.map(figure => [figure.name, figure.title]))
   const view: RecordsView = {
-    tables: DOWNLOADED_QUESTIONS.map(question => ({...TABLES[question], file: figuresPath(question), columns: columnsText(question), methods: METHODS_OF_QUESTION[question].flatMap(id => ENTRIES.filter(entry => entry.id === id))})),
+    tables: DOWNLOADED_QUESTIONS.map(question => ({...TABLES[question], file: figuresPath(question), columns: columnsText(question), methods: (METHODS_OF_QUESTION[question] ?? []).flatMap(id => ENTRIES.filter(entry => entry.id === id))})),
     book: BOOK_FILE,
     charts: [...charts].sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, title]) => ({text: `${title} (${name})`, link: `charts/${name}.vl.json`})),
     pages: [{text: 'how each figure is worked', link: METHODS}, {text: 'how records are written', link: RECORD_FORMATS}, {text: 'what each problem means', link: PROBLEM_MANUAL}],

@@ -7,7 +7,7 @@ import {parentOffspring, type ParentAndOffspring} from '../../src/statistics/par
 import {realisedHeritability, type SelectionStep} from '../../src/statistics/realised-heritability.ts'
 import {recoveryOfType} from '../../src/statistics/recovery-of-type.ts'
 import {selectionDifferential} from '../../src/statistics/selection-differential.ts'
-import {wilsonOfShare} from '../../src/statistics/wilson-of-share.ts'
+import {scoreInterval} from '../../src/statistics/score-interval.ts'
 import {withinClasses} from '../../src/statistics/within-classes.ts'
 import {holds, of, sum, type Draw, type Trial} from './coverage-trial.ts'
 
@@ -125,7 +125,7 @@ function common(draw: Draw, cocks: number, hens: number, chicks: number): boolea
   const gene = (): number => Number(draw.happens(0.5)), bird = () => [gene(), gene()] as const
   const sires = of(cocks, bird), dams = of(hens, bird), handed = (from: readonly (readonly [number, number])[], place: number) => from[place % from.length]?.[draw.whole(2)] ?? 0
   const copies = sum(of(chicks, chick => handed(sires, chick) + handed(dams, hens === chicks ? chick : draw.whole(hens))))
-  return holds(wilsonOfShare(copies / (2 * chicks), 2 * chicks), 0.5)
+  return holds(scoreInterval(copies / (2 * chicks), 2 * chicks), 0.5)
 }
 const trial = (interval: string, flock: string, held: Trial['held'], runs = 4000): Trial => ({interval, flock, runs, held})
 

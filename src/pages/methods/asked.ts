@@ -1,10 +1,5 @@
 /** Where each question of `pinfeather figures` is explained: the entries that its columns are worked by, the first that fits best. */
-import type {EvennessQuestion} from '../../findings/evenness-figures.ts'
-import type {FigureQuestion} from '../../findings/figures.ts'
-import type {HeredityQuestion} from '../../findings/heredity-figures.ts'
-import type {VigourQuestion} from '../../findings/vigour-figures.ts'
-
-export const METHODS_OF_QUESTION: Readonly<Record<FigureQuestion | EvennessQuestion | VigourQuestion | HeredityQuestion, readonly string[]>> = {
+export const METHODS_OF_QUESTION: Readonly<Record<string, readonly string[]>> = {
   birds: ['inbreeding', 'range', 'completeness', 'z-inbreeding', 'steps', 'parents', 'strain-share'],
   shares: ['state-shares', 'share'],
   spread: ['evenness', 'mean', 'within-tenth'],
@@ -18,7 +13,8 @@ export const METHODS_OF_QUESTION: Readonly<Record<FigureQuestion | EvennessQuest
   trend: ['trend', 'share', 'evenness'],
   change: ['change', 'trend'],
   scores: ['grades'],
-  depression: ['depression'],
+  lay: ['lay', 'livability', 'hatch-compared', 'kept-alike', 'feed', 'hatch'],
+  depression: ['depression', 'to-tell'],
   selection: ['kept-against-all', 'selection', 'likeness', 'recovery'],
   crosses: ['crosses'],
   genotypes: ['genotypes', 'genotypes-exact', 'genotypes-misscoring', 'uncertain-sires'],
