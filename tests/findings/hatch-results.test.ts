@@ -26,7 +26,7 @@ describe('hatchResults(book)', () => {
   })
 
   it('works the dead of each stage of the fertile eggs', () => {
-    const [got] = of(hatch('2024-03', {eggs: 48, clear: 5, deadInGerm: 2, deadInShell: 4, hatched: 37})).hatches // check-values Q
+    const [got] = of(hatch('2024-03', {eggs: 48, clear: 5, deadInGerm: 2, deadInShell: 4, hatched: 37})).hatches // by hand, from one setting whose parts add up
     expectClose(value(got?.germDeath ?? {kind: 'cannot-say', have: 0, need: 1, why: 'not-counted', leftOut: []}), 2 / 43, 0)
     expectClose(value(got?.shellDeath ?? {kind: 'cannot-say', have: 0, need: 1, why: 'not-counted', leftOut: []}), 4 / 43, 0)
     expect(of(hatch('1', {eggs: 48, deadInGerm: 2, hatched: 37})).all.germDeath).toMatchObject({kind: 'cannot-say', leftOut: [{count: 1, why: 'not-candled'}]})
