@@ -19,7 +19,7 @@ describe('stepChangeView(change): truer', () => {
     expect(view.title).toBe('Truer and more even than F2?')
     // Newcombe 1998, Stat. Med. 17:873–890, table II, method 10 (from memory): 56/70 less 48/80
     expect(view.said[0]).toEqual({head: 'Truer, as far as these chicks go.', words: 'Right in all they could show were 56 of 70 (80.0%) of F3 and 48 of 80 (60.0%) of F2: +20.0 points (5.2 to 33.4).'})
-    expect(view.believe[0]).toBe('A committee should read the trueness as said of these chicks only: each step comes of one sire family, and under five in either nothing can be said of birds bred like these.')
+    expect(view.believe[0]).toBe('A committee should read the trueness as said of these chicks only: each comes of one sire family, and under five in either nothing can be said of birds bred like these.')
   })
 
   it('lets five families speak, and says where chicks alone would have told and they do not', () => {
