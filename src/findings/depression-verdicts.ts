@@ -1,6 +1,7 @@
 import {holm} from '../statistics/holm.ts'
 import {countsToTell, timesToTell} from '../statistics/numbers-to-tell.ts'
 import type {Depression} from './depression.ts'
+import type {Interval} from './estimate.ts'
 import type {TermEffect} from './inbreeding-model.ts'
 import type {PublishedRange} from './published-vigour.ts'
 
@@ -18,6 +19,8 @@ export interface JudgedEffect {
   readonly mostLost: number | null
   /** of F of the chick alone. `less`: as much as others found is excluded · `more`: others found less · `agrees`: the interval holds some of what they found; null where nothing is published */
   readonly beside: 'less' | 'more' | 'agrees' | null
+  /** on one scale for all: a share as it is, what is measured as a part of its mean; `published` of F of the chick alone. null where the mean is not above 0 */
+  readonly relative: {readonly change: number; readonly interval: Interval | null; readonly published: Interval | null} | null
 }
 
 /** What it would take to tell a loss as great as this for ten points of F of the chick. */
@@ -53,6 +56,12 @@ function beside({interval, term}: Effect, published: PublishedRange | null): Jud
   return interval.low > published.high ? 'less' : interval.high < published.low ? 'more' : 'agrees'
 }
 
+function relative({mean, count, published}: Depression, {change, interval, term}: Effect): JudgedEffect['relative'] {
+  if (mean === null || !(mean > 0)) return null
+  const unit = count === null ? mean : 1, scaled = ({low, high}: Interval): Interval => ({low: low / unit, high: high / unit})
+  return {change: change / unit, interval: interval && scaled(interval), published: published && term === 'chickF' ? scaled(published) : null}
+}
+
 /** About the error of a change: its interval is some four of them long. */
 function errorOf(of: Depression): number | null {
   const found = of.effects.find(({term}) => term === 'chickF')
@@ -85,7 +94,7 @@ export function depressionVerdicts(found: readonly Depression[]): DepressionVerd
     judged: effects.map(({of, effect}) => {
       const corrected = by.get(effect) ?? null, held = beside(effect, of.published), sure = corrected !== null && corrected <= REMARKABLE
       const verdict = effect.verdict === 'harm' && !sure ? 'may-be-chance' : effect.verdict === 'cannot-tell' && held === 'less' ? 'little' : effect.verdict
-      return {of, effect, corrected, verdict, mostLost: effect.interval && effect.interval.low < 0 ? -effect.interval.low : null, beside: held}
+      return {of, effect, corrected, verdict, mostLost: effect.interval && effect.interval.low < 0 ? -effect.interval.low : null, beside: held, relative: relative(of, effect)}
     }),
   }
 }

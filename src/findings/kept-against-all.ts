@@ -45,8 +45,8 @@ export interface KeptMeasure extends Kept {
   /** kept less not kept, in the unit of the trait; null where no class tells */
   readonly difference: number | null
   readonly interval: Interval | null
-  /** standard deviation inside classes, of kept and not kept apart; null where none is known */
-  readonly sd: number | null
+  /** the same in standard deviations inside classes, kept and not kept apart; null where none is known */
+  readonly inSd: {readonly difference: number; readonly interval: Interval | null} | null
 }
 
 interface Seen {
@@ -101,6 +101,8 @@ function stateMeant({wanted: {male, female}}: Trait, state: string, more: boolea
   return first === undefined || more === null || asked.some(each => each !== first) ? null : first === more
 }
 
+const inUnits = (difference: number, interval: Interval | null, unit: number): KeptMeasure['inSd'] => ({difference: difference / unit, interval: interval && {low: interval.low / unit, high: interval.high / unit}})
+
 function keptOf(trait: Trait, step: string | null, seen: readonly Seen[]): readonly Untested[] {
   const classes = [...grouped(seen, ({group}) => group).values()].filter(own => own.some(each => each.kept) && own.some(each => !each.kept)), told = classes.flat()
   const counts = {step, trait, kept: told.filter(each => each.kept).length, all: told.length, classes: classes.length, leftOut: seen.length - told.length}
@@ -108,7 +110,7 @@ function keptOf(trait: Trait, step: string | null, seen: readonly Seen[]): reado
     const fit = withinClasses(told.map(({group, kept, value}) => ({group, x: [Number(kept)], y: Number(value)}))), [found] = fit.kind === 'fitted' ? fit.coefficients : []
     const difference = found?.value ?? (told.length === 2 ? Number(told.find(each => each.kept)?.value) - Number(told.find(each => !each.kept)?.value) : null)
     return [{
-      ...counts, kind: 'measure', difference, interval: found && found.p !== null ? found.interval : null, p: found?.p ?? null, sd: fit.kind === 'fitted' && fit.sd > 0 ? fit.sd : null, meant: difference === null ? null : measureMeant(trait, told, difference),
+      ...counts, kind: 'measure', difference, interval: found && found.p !== null ? found.interval : null, p: found?.p ?? null, inSd: found && fit.kind === 'fitted' && fit.sd > 0 ? inUnits(found.value, found.p === null ? null : found.interval, fit.sd) : null, meant: difference === null ? null : measureMeant(trait, told, difference),
     }]
   }
   return trait.states.filter(state => seen.some(each => each.value === state)).map((state): Untested => {

@@ -69,9 +69,11 @@ export function recoveryWords({trait, donor, found, expected, birds, together}: 
 }
 
 /** Steps whose choice and season cannot be told apart, since no birds of both were reared together. */
-export function apartWords({selection: {passages}}: Findings, from: string | null): string {
-  const own = passages.filter(({passage}) => from === null || passage.from === from), lone = new Set(own.filter(({response}) => response === null).map(({passage}) => `${passage.from} to ${passage.to}`))
-  return lone.size === 0 ? '' : `Season and choosing cannot be told apart from ${listWords([...lone])}: birds of both were not reared together and measured.`
+export function apartWords({passages: order, selection: {passages}}: Findings, from: string | null): string {
+  const own = order.filter(passage => from === null || passage.from === from), among = (passage: (typeof own)[number], told: boolean) => passages.some(each => each.passage === passage && (each.response !== null) === told)
+  const lone = own.filter(passage => among(passage, false) && !among(passage, true)).map(passage => `from ${passage.from} to ${passage.to}`)
+  if (lone.length === 0) return ''
+  return `Season and choosing cannot be told apart ${lone.length > 2 && lone.length === own.length ? 'between any two steps' : listWords(lone)}: birds of both were not reared together and measured.`
 }
 
 /** What to do next season to find out; empty where all is told, or nothing was chosen yet. */

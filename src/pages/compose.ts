@@ -4,6 +4,7 @@ import type {PartialDate} from '../records/dates.ts'
 import {birdPage} from './bird.ts'
 import {birdsPages, ON_ONE_PAGE} from './birds.ts'
 import {carePage} from './care.ts'
+import {choosingPage} from './choosing.ts'
 import {diaryPage} from './diary.ts'
 import {diaryEntryPages} from './diary-entry.ts'
 import {dossierPage} from './dossier.ts'
@@ -42,6 +43,7 @@ import {strainPages} from './strain.ts'
 import {strainsPage} from './strains.ts'
 import {traitPage} from './trait.ts'
 import {traitsPage} from './traits.ts'
+import {vigourPage} from './vigour.ts'
 
 export interface FeedItem {
   readonly title: string
@@ -65,7 +67,7 @@ function pagesOfFlock(findings: Findings): readonly Page[] {
   return [
     homePage(findings), ladderPage(findings, shared), ...ladder.map(step => stepPage(step, {findings, records, trueBredFigure: shared, large: book.birds.length > ON_ONE_PAGE})),
     ...birdsPages(book, ladder.filter(step => step.kind === 'reached').map(step => step.label), breeders, findings.kinship, findings.livingCarriers), ...book.birds.map(bird => birdPage(bird, findings, records(bird), breeders.has(bird))),
-    pensPage(findings), malesPage(findings), rotationPage(findings), foundersPage(findings), ...book.pens.map(pen => penPage(pen, findings)), hatchesPage(findings), layPage(findings), ...hatchResults.hatches.map(result => hatchPage(result, findings, breeders)),
+    pensPage(findings), malesPage(findings), rotationPage(findings), foundersPage(findings), choosingPage(findings), vigourPage(findings), ...book.pens.map(pen => penPage(pen, findings)), hatchesPage(findings), layPage(findings), ...hatchResults.hatches.map(result => hatchPage(result, findings, breeders)),
     ...(hasDoubts(findings) ? [doubtsPage(findings)] : []), traitsPage(findings), ...book.traits.map(trait => traitPage(trait, findings)),
   ]
 }

@@ -3,7 +3,7 @@ import {reachedSteps} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import {dateWords, dayWords} from './dates.ts'
 import {
-  BIRDS, CARE, DIARY, DOSSIER, DOUBTS, DOWNLOADS, DRAFT_HISTORY, FOUNDERS, HATCHES, HOME, KEEPERS, LADDER, LAY, MALES, METHODS, PENS, PROBLEM_MANUAL, RECORD_FORMATS, ROTATION, SHOWS, STANDARD, STRAINS, SUMMARIES, TRAITS,
+  BIRDS, CARE, CHOOSING, DIARY, DOSSIER, DOUBTS, DOWNLOADS, DRAFT_HISTORY, FOUNDERS, HATCHES, HOME, KEEPERS, LADDER, LAY, MALES, METHODS, PENS, PROBLEM_MANUAL, RECORD_FORMATS, ROTATION, SHOWS, STANDARD, STRAINS, SUMMARIES, TRAITS, VIGOUR,
 } from './links.ts'
 import {counted, countWord} from './numbers.ts'
 import type {Page, Section} from './page.ts'
@@ -39,6 +39,7 @@ export function siteFrame(findings: Findings, pages: readonly Page[]): SiteFrame
     {section: 'standard', title: 'Standard', path: STANDARD, note: draft ? `draft ${draft.number}` : 'not drafted yet'}, {section: null, title: 'Changes of the standard', path: DRAFT_HISTORY, note: 'draft by draft'},
     {section: 'dossier', title: 'Dossier', path: DOSSIER, note: 'the evidence, made to print'}, {section: 'diary', title: 'Diary', path: DIARY, note: oldest ? `kept since ${dateWords(oldest.on)}` : 'nothing written yet'},
     {section: null, title: 'To send on', path: SUMMARIES, note: 'a sheet for each season and step'}, {section: null, title: 'Chicks in doubt', path: DOUBTS, note: 'looks and parents that hardly fit'}, {section: null, title: 'Which cockerel into which pen?', path: MALES, note: 'who is kin to whom'}, {section: null, title: 'Ways of mating', path: ROTATION, note: 'where each would lead'},
+    {section: null, title: 'What choosing did', path: CHOOSING, note: 'what for, and what came of it'}, {section: null, title: 'Is inbreeding costing us?', path: VIGOUR, note: 'hatch, life, weight and eggs; what crosses gain'},
     {section: null, title: 'Founders', path: FOUNDERS, note: 'what is left of each'}, {section: null, title: 'Strains', path: STRAINS, note: 'what the breed is made of'}, {section: null, title: 'Keepers', path: KEEPERS, note: 'who keeps the birds'},
     {section: null, title: 'Care', path: CARE, note: 'feed, housing and health'}, {section: 'methods', title: 'Methods', path: METHODS, note: 'how each figure is worked'},
     {section: 'records', title: 'Downloads', path: DOWNLOADS, note: 'the figures as CSV, the book as JSON'}, {section: null, title: 'How records are written', path: RECORD_FORMATS, note: 'every kind and key'},

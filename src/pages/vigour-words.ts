@@ -21,7 +21,6 @@ export const TERM_NAMES: Readonly<Record<Term, string>> = {chickF: 'F of the chi
 /** As a table's cell has it. */
 export const VERDICT_WORDS: Readonly<Record<JudgedEffect['verdict'], string>> = {harm: 'harm', 'may-be-chance': 'may be chance', 'cannot-tell': 'cannot tell', little: 'less than others found', 'no-harm': 'no harm'}
 
-const EGGS = {unit: null} as const
 /** `−2.6 points`, `+30 g`, `−9.3 eggs` */
 export function changeWords(of: Pick<Depression, 'unit' | 'trait'>, value: number, units: Units): string {
   if (of.unit === 'points') return `${points(value)} ${points(value) === '+1.0' || points(value) === '−1.0' ? 'point' : 'points'}`
@@ -30,7 +29,7 @@ export function changeWords(of: Pick<Depression, 'unit' | 'trait'>, value: numbe
 /** `−61.1 to +7.6` */
 export function changeLimits(of: Pick<Depression, 'unit' | 'trait'>, interval: Interval, units: Units): string {
   if (of.unit === 'points') return pointLimits(interval)
-  return of.trait ? differenceLimits(interval, of.trait, units) : differenceLimits(interval, EGGS, units)
+  return of.trait ? differenceLimits(interval, of.trait, units) : `${signed(rounded(interval.low, 1))} to ${signed(rounded(interval.high, 1))}`
 }
 /** A loss without its sign: `61.1 points` */
 export const lossSize = (of: Pick<Depression, 'unit' | 'trait'>, loss: number, units: Units): string => (of.unit === 'points' || !of.trait ? changeWords(of, loss, units).replace(/^[+−]/, '') : size(loss, of.trait, units))

@@ -1,5 +1,6 @@
 import {FOLLOWED} from '../../findings/depression.ts'
 import {inbreedingOfShares} from '../../findings/inbreeding-model.ts'
+import {countsToTell, differenceTold, timesToTell} from '../../statistics/numbers-to-tell.ts'
 import {chosenByChance} from '../../statistics/chosen-by-chance.ts'
 import {heterosis} from '../../statistics/heterosis.ts'
 import {parentOffspring} from '../../statistics/parent-offspring.ts'
@@ -23,13 +24,26 @@ const depression: Method = {
   definition: 'Hatch and life are regressed on F of chick and dam and on the strain heterozygosity of both, which falls while F rises; hatches that do well or badly as a whole widen the limits. Weights and eggs by least squares within step, sex and rearing, each family one row. Printed per ten points of F more or heterozygosity less, the others held.',
   formula: 'logit of the share = season + b₁F + b₂F of dam + b₃H + b₄H of dam\nchange = share at mean + 0.1 b₁ less share at mean',
   letters: [['F, H', 'inbreeding and strain heterozygosity, 0 to 1'], ['b', 'change of the logit for one of F or H']],
-  edges: `- Where the interval holds both nothing and harm, the records cannot tell; its lower limit is the largest loss not excluded.
+  edges: `- Where the interval holds both nothing and harm, the records cannot tell; its lower limit is the largest loss not excluded. Where it holds nothing and no loss as great as the least that others found, that is said.
+- Of many tests one looks like harm by chance: harm is called so where P corrected for their number (Holm) is 0.05 or less.
 - An egg that did not hatch has the mean blood of its hatch’s possible parents. Eggs bought in are left out.
 - Life is followed for ${FOLLOWED} days; chicks sold, moved or lost before are left out and counted.
 - Where hatches are few the seasons are not held apart, and it says so; what goes with season or hatch, or differs by less than 2.5 points, is not fitted.
 - Where inbred hatches all fail, Firth’s penalty keeps the limits finite.`,
   source: 'McCullagh and Nelder 1989, 4.5; Firth 1993, Biometrika 80:27–38; both from memory. Extra spread by hatches is ours, held by simulation.',
   example: {given: '9 and 8 of 10 eggs hatched at F 0, 6 and 7 of 10 at F 25%.', gives: lossWords},
+}
+
+const toTell: Method = {
+  id: 'to-tell',
+  title: 'What it would take to tell',
+  question: 'How many more eggs, chicks or families until a loss as great as others found is told four times in five?',
+  definition: 'As the records stand: so many times of them as bring the error down far enough, if those to come are as these. Side by side: as many eggs of full sibs (F 25%) and of birds that are no kin as tell their two shares apart. For chicks of two steps: the difference that 20 of each tell.',
+  formula: 'times = ((1.96 + 0.84) · error / loss)²\nn of each = (1.96 √(2 p̄ q̄) + 0.84 √(p₁q₁ + p₂q₂))² / (p₁ − p₂)²\ndifference = 2.80 SD √(1/n₁ + 1/n₂)',
+  letters: [['p, q', 'share and the rest of it; p̄ the mean of two'], ['error', 'a quarter of the interval’s length']],
+  edges: '- Side by side every egg is taken to stand alone. Eggs of one hen do not, so it takes more, of several hens.\n- Where nothing is published the loss is 5 points, our own choice.',
+  source: 'Fleiss 1981, ch. 3; Snedecor and Cochran; both from memory. 1.96 and 0.84 are for 95% and for four times in five.',
+  example: {given: 'An error of 2 points and a loss of 4.4; shares of 80% and 69%; 20 birds of each.', gives: () => `${rounded(timesToTell(0.02, 0.044), 1)} times; ${countsToTell(0.8, 0.69)} of each; ${rounded(differenceTold(20, 20), 2)} SD.`},
 }
 
 const unmeant: Method = {
@@ -107,4 +121,4 @@ const vigour: Method = {
   }},
 }
 
-export const vigourMethods: readonly Method[] = [depression, unmeant, response, likeness, recovery, vigour]
+export const vigourMethods: readonly Method[] = [depression, toTell, unmeant, response, likeness, recovery, vigour]
