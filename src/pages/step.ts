@@ -100,7 +100,7 @@ const NOTHING_YET = {
 export interface StepSources {
   readonly findings: Findings
   readonly records: (bird: Bird) => RecordsOfBird
-  /** the chart that every step page shares */
+  /** the chart that the pages of all steps mated inside the line share */
   readonly trueBredFigure: Figure | null
   /** birds by step have pages of their own */
   readonly large: boolean
@@ -155,7 +155,9 @@ function evenPart(step: ReachedStep, {findings}: StepSources, first: number): Pi
 }
 
 function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'label' | 'facts' | 'lead' | 'plates' | 'steps' | 'planned' | 'body'> {
-  const {findings, records, trueBredFigure} = sources, {book, trueBred, hatchResults, census} = findings
+  // of a cross it is not asked whether it breeds true; the ladder's page has all steps beside one another
+  const trueBredFigure = step.step.interSe >= 1 ? sources.trueBredFigure : null
+  const {findings, records} = sources, {book, trueBred, hatchResults, census} = findings
   const rate = trueBred.steps.find(each => each.step === step.label) ?? null
   const rates = hatchResults.steps.find(each => each.step === step.label) ?? null
   const breeders = new Set(census.breeders)
