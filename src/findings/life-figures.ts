@@ -66,7 +66,7 @@ function laidRows(of: string, name: string, lay: Lay): Row[] {
   const {henDay, henHoused, eggWeight, eggs, henDays, unclear, missing, speaksOf} = lay, shape = {of, name, missing_days: missing}
   return [
     {...shape, what: 'hen-day', value: henDay.ratio, low: henDay.interval?.low ?? null, high: henDay.interval?.high ?? null, unit: 'eggs of a hen in a day', count: eggs, total: henDays, left_out: unclear, groups: henDay.parts, speaks_of: henDay.interval && HENS[speaksOf], method: 'ratio, Student'},
-    ...(henHoused ? [{...shape, what: 'hen-housed', value: henHoused.eggs, unit: 'eggs of a hen', count: eggs, total: henHoused.hens, left_out: unclear}] : []),
+    ...(henHoused ? [{...shape, what: 'hen-housed', value: henHoused.eggs, unit: 'eggs of a hen', count: eggs, total: henHoused.hens, left_out: unclear, method: 'eggs by hens at the start'}] : []),
     ...(eggWeight ? [{...shape, what: 'egg weight', value: eggWeight.ratio, low: eggWeight.interval?.low ?? null, high: eggWeight.interval?.high ?? null, unit: 'g', total: eggWeight.eggs, groups: eggWeight.parts, speaks_of: eggWeight.interval && HENS[eggWeight.speaksOf], method: 'ratio, Student'}] : []),
   ]
 }
@@ -88,7 +88,7 @@ function grownRows(of: string, name: string, growth: readonly Growth[]): Row[] {
 }
 
 function fedRows({pen, hatch, eaten, birdDays, perBirdDay, ofEggs, ofGain}: FeedUse): Row[] {
-  const shape = {of: pen ? 'pen' : 'hatch', name: pen?.id ?? hatch?.id ?? null}
+  const shape = {of: pen ? 'pen' : 'hatch', name: pen?.id ?? hatch?.id ?? null, method: 'given less left, one observation'}
   return [
     {...shape, what: 'feed', value: eaten, unit: 'g', total: birdDays}, ...(perBirdDay === null ? [] : [{...shape, what: 'feed of a bird in a day', value: perBirdDay, unit: 'g', total: birdDays}]),
     ...(ofEggs ? [{...shape, what: 'feed for an egg', value: ofEggs.perEgg, unit: 'g', total: ofEggs.eggs}, ...(ofEggs.conversion === null ? [] : [{...shape, what: 'feed to egg', value: ofEggs.conversion, unit: 'by weight', total: ofEggs.eggs}])] : []),

@@ -9,7 +9,7 @@ import {existsSync, mkdirSync, readFileSync, writeFileSync} from 'node:fs'
 import {dirname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {genotype} from './genes.ts'
-import {boxWeighing, eggSheets, feedSheet, grownSheets, weighSheets} from './measures.ts'
+import {boxWeighing, eggSheets, feedSheets, grownSheets, weighSheets} from './measures.ts'
 import {birdRecord, hatchRecord, otherBirds, penRecord} from './records.ts'
 import {autumnSheets, brassyCock, earlyCombs, scoringSheets, shellSheets, yellowAgain} from './scorings.ts'
 import {SEED} from './seed.ts'
@@ -27,7 +27,7 @@ export function drawnFiles(seed = SEED): Map<string, string> {
   }
   for (const [band, record] of otherBirds()) files.set(`birds/${band}.md`, record)
   for (const tables of [
-    weighSheets(flock), grownSheets(flock, choices), boxWeighing(flock), eggSheets(flock), feedSheet(flock),
+    weighSheets(flock), grownSheets(flock, choices), boxWeighing(flock), eggSheets(flock), feedSheets(flock),
     scoringSheets(flock), autumnSheets(flock, choices), earlyCombs(flock), brassyCock(flock), yellowAgain(flock), shellSheets(flock, choices),
   ]) for (const [name, text] of tables) files.set(name, text)
   return files

@@ -84,15 +84,19 @@ export function boxWeighing(flock: Flock): Map<string, string> {
   return new Map([['measures/2023-chicks-eight-weeks.csv', table([['hatch', 'on', 'sex', 'weight (g)'], ...rows])]])
 }
 
-/** Eggs of pen 2024-A day by day in March, and of the hens on trial in November 2024 one by one. */
+/** Eggs of pen 2024-A day by day in March, weighed on Saturdays and not counted while the keeper was away; of pen 2024-B week by week; and of the hens on trial in November 2024 one by one. */
 export function eggSheets(flock: Flock): Map<string, string> {
-  const penA = flock.pens.get('2024-A')
-  const ofPen = Array.from({length: 31}, (_, index) => {
-    const day = plusDays('2024-03-01', index)
-    const chance = flock.chance(`eggs ${day}`)
-    const hens = penA?.females.length ?? 0
+  const hensOf = (pen: string) => flock.pens.get(pen)?.females.length ?? 0
+  const away = new Set(['2024-03-18', '2024-03-19'])
+  const ofPen = Array.from({length: 31}, (_, index) => plusDays('2024-03-01', index)).filter(day => !away.has(day)).map(day => {
+    const chance = flock.chance(`eggs ${day}`), hens = hensOf('2024-A')
     const eggs = Array.from({length: hens}, () => chance.happens(0.7)).filter(Boolean).length
-    return ['2024-A', day, String(eggs), String(hens)]
+    return ['2024-A', day, String(eggs), String(hens), daysBetween('2024-03-02', day) % 7 === 0 ? String(weightOfEggs(flock, day, eggs)) : '']
+  })
+  const ofB = Array.from({length: 6}, (_, week) => plusDays('2024-03-02', week * 7)).map(day => {
+    const chance = flock.chance(`eggs B ${day}`), hens = hensOf('2024-B')
+    const eggs = Array.from({length: hens * 7}, () => chance.happens(0.64)).filter(Boolean).length
+    return ['2024-B', day, String(eggs), String(hens)]
   })
   const trial = flock.hatches.get('2025-01')?.plan.from['2025-T'] ?? {}
   const ofHens = Object.entries(typeof trial === 'number' ? {} : trial).flatMap(([hen, set]) => {
@@ -102,17 +106,34 @@ export function eggSheets(flock: Flock): Map<string, string> {
     return days.map(day => [hen, day, laidOn.has(day) ? '1' : '0'])
   })
   return new Map([
-    ['measures/2024-eggs-pen-A.csv', table([['pen', 'on', 'eggs', 'hens'], ...ofPen])],
+    ['measures/2024-eggs-pen-A.csv', table([['pen', 'on', 'eggs', 'hens', 'weight (g)'], ...ofPen])],
+    ['measures/2024-eggs-pen-B.csv', table([['pen', 'on', 'eggs', 'hens'], ...ofB])],
     ['measures/2024-eggs-trial-hens.csv', table([['band', 'on', 'eggs'], ...ofHens])],
   ])
 }
 
-/** Feed put into the hoppers, by pen and week. */
-export function feedSheet(flock: Flock): Map<string, string> {
-  const rows = ['2024-A', '2024-B'].flatMap(pen => Array.from({length: 6}, (_, week) => {
+/** What the eggs of a day weighed together, in grams. */
+function weightOfEggs(flock: Flock, day: string, eggs: number): number {
+  const chance = flock.chance(`egg weights ${day}`)
+  return Math.round(Array.from({length: eggs}, () => 56.5 * (1 + 0.06 * chance.normal())).reduce((sum, grams) => sum + grams, 0))
+}
+
+/** Feed put into the hoppers, by pen and week; in April what was left was weighed first. And that of the growers of 2023-02 from eight weeks on, by the fortnight. */
+export function feedSheets(flock: Flock): Map<string, string> {
+  const ofPens = ['2024-A', '2024-B'].flatMap(pen => Array.from({length: 6}, (_, week) => {
     const day = plusDays('2024-03-02', week * 7)
     const birds = (flock.pens.get(pen)?.females.length ?? 0) + 1
-    return [pen, day, (birds * 7 * 0.128 * (1 + 0.06 * flock.chance(`feed ${pen} ${day}`).normal())).toFixed(1)]
+    const feed = birds * 7 * 0.128 * (1 + 0.06 * flock.chance(`feed ${pen} ${day}`).normal())
+    return [pen, day, feed.toFixed(1), week < 4 ? '' : (0.2 + 0.1 * flock.chance(`left ${pen} ${day}`).whole(0, 6)).toFixed(1)]
   }))
-  return new Map([['measures/2024-feed.csv', table([['pen', 'on', 'feed (kg)'], ...rows])]])
+  const growers = flock.hatches.get('2023-02')
+  const fortnights = growers ? Array.from({length: 7}, (_, index) => plusDays(growers.on, 56 + 14 * index)) : []
+  const ofGrowers = fortnights.map((day, index) => {
+    const there = [...(growers?.banded ?? []), ...(growers?.tallied ?? [])].filter(bird => thereOn(bird, day)).length
+    return ['2023-02', day, (there * 14 * (0.072 + 0.006 * index) * (1 + 0.04 * flock.chance(`growers ${day}`).normal())).toFixed(1)]
+  })
+  return new Map([
+    ['measures/2024-feed.csv', table([['pen', 'on', 'feed (kg)', 'left (kg)'], ...ofPens])],
+    ['measures/2023-feed-growers.csv', table([['hatch', 'on', 'feed (kg)'], ...ofGrowers])],
+  ])
 }
