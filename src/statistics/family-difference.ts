@@ -1,4 +1,5 @@
 import {familyShare, type FamilyShare, type Resampling} from './family-bootstrap.ts'
+import {freedomOfTwo} from './freedom-of-two.ts'
 import type {Interval} from './interval.ts'
 import {scoreInterval} from './score-interval.ts'
 import type {Count, ShareDifference} from './share-difference.ts'
@@ -17,17 +18,15 @@ export interface FamilyDifference extends ShareDifference {
  *
  *     low = d − √( (p₁ − l₁)² + (u₂ − p₂)² )        high = d + √( (u₁ − p₁)² + (p₂ − l₂)² )        d = p₁ − p₂
  *
- *     ν = (v₁ + v₂)² / ( v₁²/(m₁ − 1) + v₂²/(m₂ − 1) )        v = p(1 − p)/n*, m families; where neither step shows any spread ν = m₁ + m₂ − 2
- *
- * Newcombe's joining of two intervals, here of those of the two steps' families, both with Student's t of ν: what is not known of either spread is unlikely to err the same way
- * in both, and each with its own t would be too wide. The families of one step must not be those of the other. Where a step has too few of them: each step's own limits.
+ * Newcombe's joining of two intervals, here of those of the two steps' families, both with Student's t of the degrees of freedom of `freedomOfTwo`. The families of one step must
+ * not be those of the other. Where a step has too few of them: each step's own limits.
  *
  * @param one families of the step whose share is taken first
  * @param other families of the step that is taken off
  * @param resampling as `familyShare`; the second step is drawn with the next seed
  * @returns difference and limits, −1 to 1; null when either step has no chick
  * @throws RangeError as `familyShare`
- * @see Newcombe 1998, Stat. Med. 17:873–890, method 10; for intervals of any make Zou & Donner 2008, Stat. Med. 27:1693–1702; ν: Satterthwaite 1946, Biometrics Bull. 2:110–114 (both from memory)
+ * @see Newcombe 1998, Stat. Med. 17:873–890, method 10; for intervals of any make Zou & Donner 2008, Stat. Med. 27:1693–1702 (from memory)
  * @example familyDifference([{k: 9, n: 10}], [{k: 5, n: 10}], {seed: 1})?.kind  // 'these-chicks'
  */
 export function familyDifference(one: readonly Count[], other: readonly Count[], resampling: Resampling): FamilyDifference | null {
@@ -35,7 +34,7 @@ export function familyDifference(one: readonly Count[], other: readonly Count[],
   const second = familyShare(other, {...resampling, seed: resampling.seed === 0xffffffff ? 0 : resampling.seed + 1})
   if (first === null || second === null) return null
   const difference = first.share - second.share, byFamilies = first.kind === 'families' && second.kind === 'families'
-  const t = byFamilies ? studentQuantile(resampling.level ?? 0.95, freedomOf(first, second)) : null
+  const t = byFamilies ? studentQuantile(resampling.level ?? 0.95, freedomOfTwo(first, second)) : null
   const limits = (of: FamilyShare): Interval => (t === null ? of : scoreInterval(of.share, of.effective, t)), ofOne = limits(first), ofOther = limits(second)
   return {
     kind: byFamilies ? 'families' : 'these-chicks',
@@ -45,9 +44,4 @@ export function familyDifference(one: readonly Count[], other: readonly Count[],
     one: first,
     other: second,
   }
-}
-
-function freedomOf(one: FamilyShare, other: FamilyShare): number {
-  const [a = 0, b = 0] = [one, other].map(({share, effective}) => (share * (1 - share)) / effective), part = a / (a + b)
-  return a + b > 0 ? 1 / (part ** 2 / (one.families - 1) + (1 - part) ** 2 / (other.families - 1)) : one.families + other.families - 2
 }

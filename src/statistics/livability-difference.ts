@@ -1,4 +1,5 @@
 import {differenceOfEstimates, type DifferenceOfEstimates} from './difference-of-estimates.ts'
+import {freedomOfTwo} from './freedom-of-two.ts'
 import type {FamilyLivability} from './livability-of-families.ts'
 import {scoreInterval} from './score-interval.ts'
 import {studentQuantile} from './student-t.ts'
@@ -17,16 +18,9 @@ import {studentQuantile} from './student-t.ts'
  * @example livabilityDifference(one, other).difference  // one.share - other.share
  */
 export function livabilityDifference(one: FamilyLivability, other: FamilyLivability): DifferenceOfEstimates {
-  const t = one.kind === 'families' && other.kind === 'families' ? studentQuantile(0.95, freedomOf(one, other)) : null
+  const t = one.kind === 'families' && other.kind === 'families' ? studentQuantile(0.95, freedomOfTwo(one, other)) : null
   const [first, second] = [one, other].map(({share, effective, low, high}) => ({value: share, ...(t === null ? {low, high} : scoreInterval(share, effective, t))}))
   if (!first || !second) throw new RangeError('two groups are compared')
   const {difference, low, high} = differenceOfEstimates(first, second)
   return {difference, low: Math.max(-1, low), high: Math.min(1, high)}
-}
-
-function freedomOf(one: FamilyLivability, other: FamilyLivability): number {
-  const a = (one.share * (1 - one.share)) / one.effective, b = (other.share * (1 - other.share)) / other.effective
-  if (a + b === 0) return one.families + other.families - 2
-  const part = a / (a + b)
-  return 1 / (part ** 2 / (one.families - 1) + (1 - part) ** 2 / (other.families - 1))
 }
