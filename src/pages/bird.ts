@@ -136,10 +136,18 @@ function foundAs(bird: Bird, book: Logbook, breeding: boolean): string {
 
 /** @param breeding is it a breeder on the book's day */
 export function birdPage(bird: Bird, findings: Findings, records: RecordsOfBird, breeding: boolean): Page {
+  return {
+    path: birdPath(bird), template: 'bird', title: `${bird.sex === 'unknown' ? 'Bird' : bird.sex === 'male' ? 'Male' : 'Female'} ${bird.band}`, section: 'birds', fleeting: true,
+    get view() { return birdView(bird, findings, records, breeding) },
+    search: {kind: foundAs(bird, findings.book, breeding), words: `bird ${bird.bands.map(each => each.band).join(' ')} ${bird.sex}`},
+  }
+}
+
+function birdView(bird: Bird, findings: Findings, records: RecordsOfBird, breeding: boolean): BirdView {
   const {book} = findings, {units} = book.project
   const standsIn = records.stays.filter(({pen, stay}) => (stay.to ?? pen.to) === null || (stay.to ?? pen.to ?? {last: 0}).last >= book.asOf).at(-1)?.pen ?? null
   const offspring = offspringTable(bird, records.offspring)
-  const view: BirdView = {
+  return {
     band: bird.band, pronoun: pronoun(bird.sex), facts: birdFacts(bird, breeding, standsIn ? {id: standsIn.id, path: penPath(standsIn)} : null), lead: birdLead(bird, book),
     plates: plates(bird.photos, `${bird.band}, ${bird.sex === 'unknown' ? 'sex unknown' : bird.sex}`, false), notices: notices(bird), bands: bandHistory(bird),
     sexings: sexHistory(bird), pedigree: pedigreeView(bird, markedTrait(book.traits)), descent: birdDescent(bird, findings), hides: birdHides(bird, findings),
@@ -152,9 +160,5 @@ export function birdPage(bird: Bird, findings: Findings, records: RecordsOfBird,
     })),
     sheets: sheetsOfBird(records.sheets, book),
     notes: observationNotes(bird), care: careList(records.care, book.asOf), caution: careCaution(records.care), body: bird.body,
-  }
-  return {
-    path: birdPath(bird), template: 'bird', title: `${bird.sex === 'unknown' ? 'Bird' : bird.sex === 'male' ? 'Male' : 'Female'} ${bird.band}`, section: 'birds', view,
-    search: {kind: foundAs(bird, book, breeding), words: `bird ${bird.bands.map(each => each.band).join(' ')} ${bird.sex}`},
   }
 }

@@ -93,7 +93,7 @@ function figuresOf(pages: readonly Page[]): readonly Figure[] {
     if ('kind' in value && value.kind === 'figure' && 'spec' in value) found.set((value as Figure).name, value as Figure)
     else Object.values(value).forEach(look)
   }
-  for (const page of pages) look(page.view)
+  for (const page of pages) if (!page.fleeting) look(page.view)
   return [...found.values()]
 }
 

@@ -21,6 +21,8 @@ export interface Page {
   /** of a page that is one file and small enough to be mailed: no typeface in it, of the stylesheet what it uses, and these words at the head of every printed sheet */
   readonly sheet?: string
   readonly view: object
+  /** no figure stands in its view, which is made anew whenever it is asked for and not kept: of the pages of which there are most */
+  readonly fleeting?: true
   /** what the search finds it by and says of it: `kind` stands beside the title, `step` or `BC3F2 hen, hatched 2024, sold`; pages without are not in the index */
   readonly search?: {readonly kind: string; readonly words: string}
 }

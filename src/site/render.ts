@@ -39,7 +39,7 @@ const TOLD_EVERY = 250
  * @throws Error when two inputs claim one path, naming both, and what a template throws, while the files are being taken
  */
 export async function renderSite({pages, downloads, frame, photos, templates, progress}: SiteInput): Promise<Iterable<readonly [string, string | Uint8Array]>> {
-  const figures = pages.flatMap(page => figuresIn(page.view).map(figure => ({figure, page})))
+  const figures = pages.flatMap(page => (page.fleeting ? [] : figuresIn(page.view)).map(figure => ({figure, page})))
   const site = new Claims()
   const charts = await drawFigures(figures)
   const asked = new Set<string>()

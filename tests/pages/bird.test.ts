@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {study} from '../../src/findings/study.ts'
 import {birdPage} from '../../src/pages/bird.ts'
+import {figuresIn} from '../../src/site/render.ts'
 import {recordsByBird} from '../../src/pages/records-by-bird.ts'
 import type {Bird} from '../../src/logbook/book.ts'
 import {bird, date, F2, logbook} from './small-logbook.ts'
@@ -13,5 +14,14 @@ describe('what the search says of a bird', () => {
     const found = (one: Bird, breeding: boolean): string | undefined => birdPage(one, findings, recordsByBird(findings.book)(one), breeding).search?.kind
     expect([found(old, false), found(young, true), found(young, false), found(gone, false)])
       .toEqual(['F2 hen, hatched 2022, sold', 'Holm White pullet, hatched 2025, breeding', 'Holm White pullet, hatched 2025, living', 'Holm White cock, died'])
+  })
+})
+
+describe('the view of a bird', () => {
+  it('is made when it is asked for, and holds no figure, as it says', () => {
+    const findings = study(logbook('2025-10-30', {birds: [bird('22-001', 'female')]})), [one] = findings.book.birds
+    const page = birdPage(one!, findings, recordsByBird(findings.book)(one!), false)
+    expect([page.fleeting, page.view === page.view, figuresIn(page.view)]).toEqual([true, false, []])
+    expect(page.view).toEqual(page.view)
   })
 })
