@@ -183,7 +183,7 @@ export function changeInShort(change: StepChange): string {
 
 function bredInShort({outside}: StepChange, found: ChangeOfShare | undefined): string {
   if (!found || !readOf(found)) return 'cannot be told to be truer'
-  if (outside.length > 0) return 'differs in trueness by the plan of the crosses'
+  if (outside.length > 0) return `is not asked to be truer, ${outside.length === 1 ? 'one of them being a cross' : 'both being crosses'}`
   const shares = `(${percentSign(found.to.count.k / found.to.count.n)} after ${percentSign(found.from.count.k / found.from.count.n)})`, whose = theseOnly(found.speaksOf === 'families') || ', by sire families too'
   return found.verdict === 'truer' ? `is truer ${shares}${whose}` : found.verdict === 'less-true' ? `is less true ${shares}${whose}` : `cannot be told to be truer ${shares}`
 }

@@ -70,6 +70,15 @@ describe('changeInShort(change)', () => {
   it('answers both in a sentence', () => {
     expect(changeInShort(lastChange(bookOfFamilies([{step: F2, pea: 48, single: 32}, {step: F3, pea: 56, single: 14}])))).toBe('Against F2, F3 is truer (80.0% after 60.0%), as far as these chicks go; nothing measured can be compared.')
   })
+
+  it('does not ask it of a cross', () => {
+    expect(changeInShort(lastChange(bookOfFamilies([{step: F1, pea: 40}, {step: F2, pea: 30, single: 10}])))).toBe('Against F1, F2 is not asked to be truer, one of them being a cross; nothing measured can be compared.')
+  })
+
+  it('names what it is more even in, and whose birds that holds for', () => {
+    const even = changeInShort(lastChange(bookOfFamilies([{step: F2, grams: [1500, 1700, 1900, 2100, 2300, 2500]}, {step: F3, grams: [1990, 1995, 2000, 2005, 2010, 2015]}])))
+    expect(even).toBe('Against F2, F3 cannot be told to be truer; it is more even in weight at 20 weeks, as far as these chicks go.')
+  })
 })
 
 it('says no nonsense of any drawn book', () => {
