@@ -103,7 +103,9 @@ function ofSteps({book, ladder, trueBred, spread, changes}: Sources): readonly F
   return reached.flatMap(step => {
     const own = parts.get(step.label), change = changes.find(({to}) => to === step.label) ?? null, old = change && parts.get(change.from)
     if (!own) return []
-    const until = reached.filter(other => other === step || (reached.indexOf(other) < reached.indexOf(step) && !other.beside && other.label !== 'mixed'))
+    // those beside the ladder stand at its end: what hatched before them is before them
+    const isEarlier = (other: ReachedStep): boolean => (step.beside || step.label === 'mixed' ? (other.firstHatch?.first ?? Infinity) < (step.firstHatch?.first ?? -Infinity) : reached.indexOf(other) < reached.indexOf(step))
+    const until = reached.filter(other => other === step || (isEarlier(other) && !other.beside && other.label !== 'mixed'))
     const rowsOf = (label: string) => spread.rows.filter(row => row.step === label)
     return [{
       of: 'step', name: step.label, steps: [step], seasons: step.seasons, latest: step === current, ...own, inside: step.step.interSe >= 1,

@@ -61,7 +61,7 @@ function rateWords({rate, inside, of, name}: FlockSummary): readonly string[] {
   ]
   const bounds = rate.partScored > 0 && rate.ifAllFail.kind === 'share' && rate.ifAllPass.kind === 'share' ? ` Were those not fully scored to fail, the rate would be ${percent(rate.ifAllFail.value)}%; to pass, ${percent(rate.ifAllPass.value)}%.` : ''
   return [
-    ...(least && told.length > 1 ? [`Least uniform of what is required, and so the measure of the whole: ${least.trait.name.toLowerCase()}, ${shareInText(least.share)}.`] : []),
+    ...(least && told.length > 1 && inside ? [`Least uniform of what is required, and so the measure of the whole: ${least.trait.name.toLowerCase()}, ${shareInText(least.share)}.`] : []),
     ...(rate.rate.kind === 'share' ? [`True means: showed ${ALL_THEY_COULD}.${of === 'season' && inside ? ` Of ${name} the chicks mated inside the line count.` : ''}${apart.length === 0 ? '' : ` Counted apart: ${listWords(apart)}.${bounds}`}`] : []),
   ]
 }
@@ -98,7 +98,7 @@ export function summaryAnswer(summary: FlockSummary, findings: Findings): Summar
   const {change, before} = summary, view = change ? stepChangeView(change) : null
   const compared = view !== null && change !== null && change.outside.length === 0
   return {
-    title: view?.title ?? `Truer and more even than ${before ? before.name : 'before'}?`, said: view?.said ?? [noneBefore(summary)], believe: (view?.believe ?? []).join(' '),
+    title: view?.title ?? (before ? `Truer and more even than ${before.name}?` : 'Truer and more even?'), said: view?.said ?? [noneBefore(summary)], believe: (view?.believe ?? []).join(' '),
     table: compared ? view.table : requiredTable(summary, units),
     words: [...rateWords(summary), ...ofSteps(summary, findings), ...(view && view.left !== '' ? [view.left] : [])], way: wayHere(summary),
   }

@@ -69,7 +69,7 @@ function toTell({summaries}: Findings): readonly ToDo[] {
     head: 'To be able to tell.',
     text: [
       ...(families ? [`Let ${countWord(families.need)} cocks or more have chicks in a season: with ${families.have} in ${season} or the season before nothing can be said of birds bred like these.`] : []),
-      ...(spread ? [`To see the spread of ${spread.trait.name.toLowerCase()} shrink by a fifth four times in five, some ${spread.need} birds reared in lots of five and more are measured each season; ${season} had ${spread.have}.`] : []),
+      ...(spread ? [`To see the spread of ${spread.trait.name.toLowerCase()} shrink by a fifth about three times in four, some ${spread.need} birds reared in lots of five and more are measured each season; ${season} had ${spread.have}.`] : []),
     ].join(' '),
   }]
 }

@@ -70,6 +70,12 @@ function evenRow(rows: readonly SpreadRow[], {book}: Findings): SpreadRow | unde
   return own.find(({sex}) => sex === 'all') ?? own[0]
 }
 
+/** F on a scale from nought, the project's limit for one mating dotted. */
+function closeCandle(mean: number, limit: number | null): Stat['candle'] {
+  const to = axisFromZero([mean * 100, (limit ?? 0) * 100]).to / 100
+  return {...candle(mean, null, {from: 0, to}, limit, limit !== null && mean > limit), label: `${percent(mean)} per cent${limit === null ? '' : `, limit ${percent(limit)}`}`}
+}
+
 /** Four figures at a glance, each beside the one before: true, even, hatched, close. */
 function stats(summary: FlockSummary, findings: Findings): readonly Stat[] {
   const {before, rates, change, spread, steps} = summary, last = lastOfWay(summary), row = evenRow(spread, findings), old = before && row ? before.spread.find(each => each.trait === row.trait && each.sex === row.sex)?.spread : undefined
@@ -96,7 +102,8 @@ function stats(summary: FlockSummary, findings: Findings): readonly Stat[] {
     })
   }
   const close = findings.closeness.filter(({step}) => steps.some(({label, beside}) => label === step && !beside)).at(-1)
-  if (close) found.push({title: `Mean F, ${close.step}`, value: percent(close.mean), unit: '%', candle: null, words: `${close.atLeast > 0 ? 'At least; ' : ''}${figured(close.birds, 'bird')}; kinship among them ${percentSign(close.kinship)}${close.rate ? `; ${percentSign(close.rate.value)} lost since ${close.rate.since}` : ''}.`})
+  const limit = findings.book.project.limits.matingInbreeding
+  if (close) found.push({title: `Mean F, ${close.step}`, value: percent(close.mean), unit: '%', candle: closeCandle(close.mean, limit), words: `${close.atLeast > 0 ? 'At least, as some grandparents are not on record; ' : ''}${figured(close.birds, 'bird')}; kinship among them ${percentSign(close.kinship)}${close.rate ? `; ${percentSign(close.rate.value)} lost since ${close.rate.since}` : ''}.`})
   return found
 }
 
@@ -108,15 +115,21 @@ function sections(summary: FlockSummary, findings: Findings): readonly Section[]
   ]
 }
 
+/** Of birds of the past nothing is to be done: where it is told what is. */
+function laterWords({of}: FlockSummary, {summaries}: Findings): readonly string[] {
+  const latest = (of === 'season' ? summaries.seasons : summaries.steps).find(each => each.latest)
+  return latest ? [`What is to be done now stands in the summary of ${of} ${latest.name}.`] : []
+}
+
 function rest(summary: FlockSummary, findings: Findings, toDo: readonly ToDo[]): readonly Section[] {
   const close = summaryCloseness(summary, findings), care = careTold(summary, findings), hidden = hiddenTable(summary, findings)
   const chosen = summary.steps.filter(({label}) => label !== 'mixed').flatMap(({label}) => choosingWords(findings, label).map(words => (summary.steps.length > 1 ? `${label}. ${words}` : words)))
   return [
     ...section('What they hide', {table: hidden, words: hidden ? [...carriersIn(summary, findings), 'Expected from all that was seen of their kin; relatives count as independent, so the limits are too narrow.'] : []}),
     ...(close ? section('How closely bred', {table: close.table, words: [close.words], caution: close.caution}) : []),
-    ...section('What choosing did', {words: chosen}), ...section('Shows', {told: showsTold(summary)}), ...section('The standard', {told: draftsTold(summary, findings)}),
+    ...section('What choosing did', {words: chosen}), ...section('Shows', {told: showsTold(summary)}), ...section('The standard', {told: summary.of === 'season' ? draftsTold(summary, findings) : []}),
     ...section('Care', {told: care.list, words: care.more === '' ? [] : [care.more], caution: care.caution === null ? null : {head: 'Read with care.', text: care.caution}}),
-    ...section('What to do next', {toDo: summary.latest ? toDo : []}),
+    ...section('What to do next', summary.latest ? {toDo} : {words: laterWords(summary, findings)}),
     ...section('What is missing', {words: [summaryGaps(summary).join(' ')]}), ...section('How to read this', {words: HOW_TO_READ}),
   ]
 }

@@ -6,7 +6,8 @@ import type {Wish} from './numbers-to-tell.ts'
  *
  *     ν = ( (z_level + z_power) / ln ratio )²        since the variance of ln s is about 1/(2ν) in either group
  *
- * as far as measures are normal. The test on which our verdicts rest, Brown and Forsythe's, asks for a little more than the ratio of two spreads: see the test.
+ * as far as measures are normal. The test on which our verdicts rest, Brown and Forsythe's, asks for a little more than the ratio of two spreads: with so many it tells
+ * about three times in four what that ratio tells four times in five (0.72 to 0.75 in simulation).
  *
  * @param ratio of the two coefficients of variation, above 0 and not 1
  * @returns birds of each group less its classes, whole, 1 or more
