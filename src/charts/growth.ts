@@ -26,15 +26,15 @@ export function growth(lines: Rows<GrowthLine>): ChartSpec {
   const x = {field: 'weeks', type: 'quantitative', scale: {domain: [0, last], nice: false}, axis: {values: shown, grid: false, format: 'd'}}
   const y = {field: 'value', type: 'quantitative', scale: {domain: [0, axis.to], nice: false}, axis: {values: axis.ticks, grid: true, labelAlign: 'right', labelPadding: 8}}
   const ends = spaced(lines.map(({points}) => HEIGHT * (1 - (points.at(-1)?.value ?? 0) / axis.to)), LINE, HEIGHT)
+  const names = lines.map(({name}) => name), values = lines.flatMap(({name, points}) => points.map(({weeks, value}) => ({name, weeks, value: Number(value.toPrecision(4))})))
+  const texts = lines.map(({name, points}, index) => ({name, x: Math.round((width * (points.at(-1)?.weeks ?? 0)) / last) + 8, y: Math.round((ends[index] ?? 0) * 10) / 10}))
+  const strokeDash = {field: 'name', scale: {domain: names, range: DASHES.slice(0, names.length)}, legend: null}, placed = {type: 'quantitative', scale: null, axis: null}
   return {
-    $schema: SCHEMA, width, height: HEIGHT, padding: {left: LEFT, right, top: TOP, bottom: BOTTOM},
-    layer: lines.flatMap(({name, points}, index) => {
-      const rounded = points.map(({weeks, value}) => ({weeks, value: Number(value.toPrecision(4))}))
-      return [
-        {data: {values: rounded}, mark: {type: 'line', color: 'var(--ink)', strokeWidth: 1.75, strokeDash: DASHES[index % DASHES.length]}, encoding: {x, y}},
-        {data: {values: rounded}, mark: {type: 'point', style: 'ring', size: 40}, encoding: {x, y}},
-        {data: {values: [{}]}, mark: {type: 'text', align: 'left'}, encoding: {x: {value: Math.round((width * (points.at(-1)?.weeks ?? 0)) / last) + 8}, y: {value: Math.round((ends[index] ?? 0) * 10) / 10}, text: {value: name}}},
-      ]
-    }),
+    $schema: SCHEMA, width, height: HEIGHT, padding: {left: LEFT, right, top: TOP, bottom: BOTTOM}, data: {name: 'rows', values},
+    layer: [
+      {mark: {type: 'line', color: 'var(--ink)', strokeWidth: 1.75}, encoding: {x, y, strokeDash, detail: {field: 'name'}}},
+      {mark: {type: 'point', style: 'ring', size: 40}, encoding: {x, y}},
+      {data: {name: 'words', values: texts}, mark: {type: 'text', align: 'left'}, encoding: {x: {...placed, field: 'x'}, y: {...placed, field: 'y'}, text: {field: 'name'}}},
+    ],
   } as ChartSpec
 }
