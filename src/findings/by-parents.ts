@@ -27,10 +27,25 @@ type Gamete = readonly number[]
  * @returns summing to 1; null where the traits rest on too many loci to go through, or nothing fits
  */
 export function byParents(heredity: Heredity): ByParents {
-  const kept = new Map<Locus, Map<number, Gamete>>()
+  const kept = new Map<Locus, Map<number, Gamete>>(), known = new Map<Locus, Map<Animal['matings'], Map<string, readonly Probable<Alleles>[] | null>>>()
   return {of, handedOn}
 
+  /** Hatch mates that look alike are worked once. */
   function of(number: number, locus: Locus, withLook: boolean, likelier = false): readonly Probable<Alleles>[] | null {
+    const {flock} = heredity.worked(heredity.groupOf(locus)), animal = flock.pedigree.animals[number]
+    if (!animal || likelier) return worked(number, locus, withLook, likelier)
+    const {matings, sex, base, outside} = animal, looks = withLook ? flock.readings(number).map(({trait, scored}) => `${trait} ${scored.join()}`).join(';') : '-'
+    const key = `${sex} ${base} ${outside?.sire} ${outside?.dam} ${animal.oneOf ? 'one of' : ''} ${looks}`
+    const atLocus = known.get(locus) ?? new Map<Animal['matings'], Map<string, readonly Probable<Alleles>[] | null>>(), ofMatings = atLocus.get(matings) ?? new Map<string, readonly Probable<Alleles>[] | null>()
+    known.set(locus, atLocus.set(matings, ofMatings))
+    const before = ofMatings.get(key)
+    if (before !== undefined) return before
+    const found = worked(number, locus, withLook, likelier)
+    ofMatings.set(key, found)
+    return found
+  }
+
+  function worked(number: number, locus: Locus, withLook: boolean, likelier: boolean): readonly Probable<Alleles>[] | null {
     const group = heredity.groupOf(locus), {flock, found} = heredity.worked(group), animal = flock.pedigree.animals[number]
     if (!animal || animal.oneOf) return null
     const at = group.loci.indexOf(locus), traits = flock.traits.map((trait, index) => ({trait, index})).filter(({trait}) => trait.look.loci.includes(at))

@@ -24,7 +24,7 @@ export function chicksTell(heredity: Heredity, by: ByParents, bird: number, locu
   for (const chick of chicks) {
     const bare = by.of(chick, locus, false), told = all ? found.at(chick, place) : by.of(chick, locus, true), animal = flock.pedigree.animals[chick]
     if (!bare || !told || !animal) continue
-    const beyond = new Map(bare.map(({is, probability}) => [is.join(), probability > NONE ? (told.find(each => each.is.join() === is.join())?.probability ?? 0) / probability : 0] as const))
+    const beyond = new Map(bare.map(({is: [a, b], probability}) => [keyOf(a, b), probability > NONE ? (told.find(({is}) => is[0] === a && is[1] === b)?.probability ?? 0) / probability : 0] as const))
     before.forEach(({is}, index) => { weights[index] = (weights[index] ?? 0) * given(is) })
     const sum = weights.reduce((total, weight) => total + weight, 0)
     if (sum > 0) weights.forEach((weight, index) => { weights[index] = weight / sum })
@@ -37,10 +37,13 @@ export function chicksTell(heredity: Heredity, by: ByParents, bird: number, locu
       const own = other === null ? [[one, 1] as const] : [[one, 0.5] as const, [other, 0.5] as const]
       const mates = mate === null ? locus.alleles.map(() => 1 / locus.alleles.length) : by.handedOn(mate, locus), isHen = flock.pedigree.animals[bird]?.sex === 'female'
       // of the Z a daughter has her sire's alone
-      if (locus.on === 'Z' && animal?.sex === 'female') return isHen ? 1 : own.reduce((sum, [allele, share]) => sum + share * (beyond.get([allele, null].join()) ?? 1), 0)
+      if (locus.on === 'Z' && animal?.sex === 'female') return isHen ? 1 : own.reduce((sum, [allele, share]) => sum + share * (beyond.get(keyOf(allele, null)) ?? 1), 0)
       if (locus.on === 'Z' && animal?.sex !== 'male') return 1
-      return own.reduce((sum, [allele, share]) => sum + mates.reduce((total, chance, given) => total + share * chance * (beyond.get([Math.min(allele, given), Math.max(allele, given)].join()) ?? 1), 0), 0)
+      return own.reduce((sum, [allele, share]) => sum + mates.reduce((total, chance, given) => total + share * chance * (beyond.get(keyOf(Math.min(allele, given), Math.max(allele, given))) ?? 1), 0), 0)
     }
   }
   return before.map(({is}, index) => ({is, probability: weights[index] ?? 0}))
 }
+
+/** two alleles as one number; a hen's missing one stands before all */
+const keyOf = (one: number, other: number | null): number => one * 65_536 + (other ?? -1) + 1

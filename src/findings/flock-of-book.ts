@@ -63,7 +63,7 @@ export function flockOfBook(book: Logbook, {pedigree, baseOf, numberOf}: Pedigre
       return animals.push(animal) - 1
     }))
   }
-  const firstMore = animals.length
+  const firstMore = animals.length, known: (readonly Reading[])[] = []
   const all = [...animals.map((animal, number) => otherwise.instead?.get(number) ?? animal), ...otherwise.more ?? []]
 
   return {
@@ -71,20 +71,20 @@ export function flockOfBook(book: Logbook, {pedigree, baseOf, numberOf}: Pedigre
     flock: {
       pedigree: {...pedigree, animals: all}, loci, linkages, traits: heritable.map(({is}) => is),
       shares: base => shares.get(strainOf(base)) ?? alike,
-      readings(animal) {
-        const chick = chicks[animal]
-        if (!chick) return []
-        return heritable.flatMap(({trait}, number): Reading[] => {
-          const scored = statesScored(chick, trait)
-          return scored.length === 0 ? [] : [{trait: number, scored}]
-        })
-      },
+      readings: animal => known[animal] ??= readingsOf(chicks[animal] ?? null),
       tested(animal) {
         const chick = chicks[animal], asked = otherwise.tested?.(animal)
         if (asked || chick?.kind !== 'bird') return asked ?? null
         return chick.tested.size === 0 ? null : loci.map(locus => chick.tested.get(locus) ?? null)
       },
     },
+  }
+
+  function readingsOf(chick: Chick | null): readonly Reading[] {
+    return chick === null ? [] : heritable.flatMap(({trait}, number): Reading[] => {
+      const scored = statesScored(chick, trait)
+      return scored.length === 0 ? [] : [{trait: number, scored}]
+    })
   }
 
   function descentOf({pairs, outside}: Parentage): Pick<Animal, 'matings' | 'outside'> {
