@@ -42,10 +42,10 @@ export function traitGrowth(trait: Trait, findings: Findings, first: number): Tr
   }
 }
 
-/** `1.92 of 13, 1.80 to 2.04`, the limits not to be broken */
+/** `1.92 of 13, 1.80–2.04` */
 function pointCell(point: GrowthPoint | undefined, shown: Shown): string {
   if (!point) return NOTHING
-  return `${amountPlain(point.mean, shown)} of ${point.n}${point.interval ? `, ${amountPlain(point.interval.low, shown)}\u00a0to\u00a0${amountPlain(point.interval.high, shown)}` : ''}`
+  return `${amountPlain(point.mean, shown)} of ${point.n}${point.interval ? `, ${amountPlain(point.interval.low, shown)}–${amountPlain(point.interval.high, shown)}` : ''}`
 }
 
 function tableOf(curves: readonly GrowthCurve[], shown: Shown): Table {

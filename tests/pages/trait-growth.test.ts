@@ -20,7 +20,7 @@ describe('traitGrowth(trait, findings, first)', () => {
     expect(found?.figures.map(({head, id, name}) => [head, id, name])).toEqual([['Figure 3.', 'growth-male', 'weight-growth-male']])
     expect(found?.figures[0]?.table).toEqual({
       columns: [{head: 'Step'}, {head: '8 weeks', number: true}, {head: '20 weeks', number: true}, {head: '52 weeks', number: true}],
-      rows: [['F2', '0.56 of 5, 0.56\u00a0to\u00a00.56', '1.40 of 5, 1.40\u00a0to\u00a01.40', '3.64 of 5, 3.64\u00a0to\u00a03.64']],
+      rows: [['F2', '0.56 of 5, 0.56–0.56', '1.40 of 5, 1.40–1.40', '3.64 of 5, 3.64–3.64']],
     })
     expect(found?.figures[0]?.description).toBe('F2: 0.56 at 8 weeks, 1.40 at 20 weeks and 3.64 at 52 weeks.')
   })
