@@ -48,6 +48,8 @@ function recoveryFigure(rows: readonly RecoveryOfTrait[], recurrent: string, hea
   }
 }
 
+const birdsOf = ({birds}: RecoveryOfTrait): number => birds.step + birds.donor + birds.recurrent
+
 /** @param drawn  figures that stand before these. @returns null where there is no strain crossed back to, or nothing was measured */
 export function recoveryView({recovery, ladder, book: {project: {recurrent}, traits}}: Findings, drawn: number): RecoveryView | null {
   if (recurrent === null || recovery.length === 0) return null
@@ -57,7 +59,7 @@ export function recoveryView({recovery, ladder, book: {project: {recurrent}, tra
     if (figure) count += 1
     return figure ? [figure] : []
   })
-  const told = recovery.filter(({found}) => found !== null).length, now = currentStep(ladder)?.label, wanting = recovery.filter(({found}) => found === null), last = wanting.find(({step}) => step === now) ?? wanting.at(-1), chicks = recovery.some(({found, together}) => found !== null && together?.speaksOf === 'these chicks only')
+  const told = recovery.filter(({found}) => found !== null).length, now = currentStep(ladder)?.label, wanting = recovery.filter(({found}) => found === null).sort((a, b) => birdsOf(a) - birdsOf(b)), last = wanting.findLast(({step}) => step === now) ?? wanting.at(-1), chicks = recovery.some(({found, together}) => found !== null && together?.speaksOf === 'these chicks only')
   return {
     figures, words: [
       ...(chicks ? ['Where a strain or step has under five sire families, the interval speaks of these chicks only.'] : []),

@@ -29,7 +29,7 @@ function cameTable(rows: readonly SelectionOfTrait[], units: Project['units']): 
   const together = told.some(({response}) => response !== null), backcross = told.some(({passage}) => passage.back !== null)
   return {
     columns: [
-      {head: 'Chosen to'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'Together', number: true}, ...(together ? [{head: 'Response', number: true}] : []), {head: 'Means moved', number: true},
+      {head: 'Next step'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'Together', number: true}, ...(together ? [{head: 'Response', number: true}] : []), {head: 'Means moved', number: true},
       ...(backcross ? [{head: 'By blood', number: true}] : []),
     ],
     rows: told.map((row): readonly Cell[] => {
@@ -45,9 +45,10 @@ function cameTable(rows: readonly SelectionOfTrait[], units: Project['units']): 
 
 /** What the columns leave out. */
 function notesOf(rows: readonly SelectionOfTrait[]): readonly string[] {
-  const out = rows.flatMap(({trait, male, female}) => (male.leftOut + female.leftOut > 0 && (male.found || female.found) ? [`${male.leftOut + female.leftOut} in ${trait.name.toLowerCase()}`] : [])), chicks = rows.filter(({families}) => families?.speaksOf === 'these chicks only')
+  const out = rows.flatMap(({passage, trait, male, female}) => (male.leftOut + female.leftOut > 0 && (male.found || female.found) ? [`${male.leftOut + female.leftOut} in ${trait.name.toLowerCase()} to ${passage.to}`] : [])), chicks = rows.filter(({families}) => families?.speaksOf === 'these chicks only')
   return [
-    ...(out.length === 0 ? [] : [`Bred from and not measured beside mates: ${listWords([...new Set(out)])}.`]),
+    ...(out.length === 0 ? [] : [`Bred from and not measured beside mates: ${listWords(out)}.`]),
+    ...(rows.some(({response}) => response !== null) ? ['Response: the next step less this one, of birds reared together; of a backcross less half way to the strain, so that blood does not pass for choosing. The vigour that goes with the cross’s blood is in it.'] : []),
     ...(chicks.length === 0 ? [] : ['A response of fewer than five sire families speaks of these chicks only.']),
   ]
 }

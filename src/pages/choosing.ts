@@ -94,7 +94,7 @@ export function choosingPage(findings: Findings): Page {
   const {keptAgainstAll, selection: {passages}, besideNextSeason, book: {project: {units}}} = findings
   const whole = keptAgainstAll.filter(({step}) => step === null), single = keptAgainstAll.filter(({step}) => step !== null), apart = apartWords(findings, null)
   const tested = testedRows(whole), one = stateFigure(tested, 'Figure 1.'), two = measureFigure(tested, findings, `Figure ${one ? 2 : 1}.`), figures = [one, two].filter(figure => figure !== null)
-  const untold = tested.filter(({p}) => p === null), steps = choosingStepViews(findings), table = heritabilityTable(findings)
+  const untold = tested.filter(({trait}) => tested.every(other => other.trait !== trait || other.p === null)), steps = choosingStepViews(findings), table = heritabilityTable(findings)
   const view: ChoosingView = {
     lead: lead(whole), wanting: whole.length === 0 && passages.length === 0 ? 'No chick of a step has been scored or measured yet. Once some of a hatch are kept and the others were scored too, what was chosen for stands here.' : '',
     words: [...chosenFor(whole, units), ...(untold.length === 0 || figures.length === 0 ? [] : [`Nothing to tell of ${listWords([...new Set(untold.map(({trait}) => trait.name.toLowerCase()))])}: all alike, or all or none of each hatch kept.`])],

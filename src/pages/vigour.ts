@@ -29,7 +29,7 @@ export interface VigourView {
 }
 
 /** as far as the charts go to either side, in per cent */
-const MOST = 30
+const MOST = 40
 const REST = ['damF', 'chickH', 'damH'] as const satisfies readonly Term[]
 const SHORT: Readonly<Record<(typeof REST)[number], string>> = {damF: 'F of the dam, ten points more', chickH: 'H of the chick, ten less', damH: 'H of the dam, ten less'}
 const inPercent = (interval: Interval | null): Interval | null => interval && {low: percentOf(interval.low), high: percentOf(interval.high)}
@@ -40,17 +40,15 @@ function lossFigure(findings: Findings, shares: boolean, head: string): Figure |
     const {of, effect, relative} = each
     return (of.count !== null) === shares && effect.term === 'chickF' && relative ? [{of, each, relative, label: outcomeName(of)}] : []
   })
-  const numbers = own.flatMap(({relative: {change, interval, published}}) => [change, interval?.low ?? 0, interval?.high ?? 0, published?.low ?? 0].map(percentOf)), axis = axisAround(numbers, MOST), inside = (value: number): boolean => value >= axis.from && value <= axis.to
-  const rows = own.map(({label, relative}) => {
-    const value = percentOf(relative.change), band = inPercent(relative.published)
-    return inside(value) ? {label, value, interval: inPercent(relative.interval), band} : {label, value: null, interval: null, band}
-  })
+  const near = own.filter(({relative}) => Math.abs(percentOf(relative.change)) <= MOST), drawn = near.length > 0 ? near : own, left = own.filter(each => !drawn.includes(each))
+  const rows = drawn.map(({label, relative}) => ({label, value: percentOf(relative.change), interval: inPercent(relative.interval), band: inPercent(relative.published)}))
   if (!hasRows(rows)) return null
-  const beyond = numbers.some(value => !inside(value)), units = findings.book.project.units
+  const numbers = rows.flatMap(({value, interval, band}) => [value, interval?.low ?? 0, interval?.high ?? 0, band?.low ?? 0]), axis = axisAround(numbers, near.length > 0 ? MOST : Infinity)
+  const beyond = numbers.some(value => value < axis.from || value > axis.to), units = findings.book.project.units
   return {
     kind: 'figure', id: shares ? 'hatch-and-life' : 'weight-and-eggs', name: shares ? 'inbreeding-hatch-and-life' : 'inbreeding-weight-and-eggs', head, title: shares ? 'What ten points of F cost in hatch and life' : 'What ten points of F cost in weight and eggs',
-    caption: `${shares ? 'Change of the share, in points,' : 'Change, in per cent of the mean,'} with ten points more F of the chick. Egg and line: these records; left of nothing is loss. Outlined: what others found.${beyond ? ' A line that meets the edge goes on.' : ''}`,
-    description: `${sentence(listWords(own.map(({label, relative}) => `${label.toLowerCase()} ${points(relative.change)}${relative.interval ? ` (${limits(relative.interval)})` : ''}`)))}.`, spec: besideRows(rows, axis, 'beyond the scale'),
+    caption: `${shares ? 'Change of the share, in points,' : 'Change, in per cent of the mean,'} with ten points more F of the chick. Egg and line: these records; left of nothing is loss. Outlined: what others found.${beyond ? ' A line that meets the edge goes on.' : ''}${left.length === 0 ? '' : ` Beyond the scale: ${listWords(left.map(({label}) => label.toLowerCase()))}.`}`,
+    description: `${sentence(listWords(own.map(({label, relative}) => `${label.toLowerCase()} ${points(relative.change)}${relative.interval ? ` (${limits(relative.interval)})` : ''}`)))}.`, spec: besideRows(rows, axis),
     table: {
       columns: [{head: 'Of'}, {head: 'Change and interval'}, {head: 'Others'}],
       rows: own.map(({of, each: {effect}, label}): readonly Cell[] => [
@@ -99,7 +97,7 @@ function toTell(findings: Findings): readonly string[] {
   })
   // a loss as great as the most that others found
   const things = ({outcome, count}: Depression) => (outcome === 'livability' ? 'chicks' : count !== null ? 'eggs' : 'families')
-  const goal = (of: Depression, {loss, published}: RecordsToTell): string => `a loss of ${lossSize(of, loss, units)} in ${outcomeName(of).toLowerCase()}${published ? '' : ' (our own choice)'}`
+  const goal = (of: Depression, {loss, published}: RecordsToTell): string => `a loss of ${lossSize(of, loss, units)} ${of.outcome === 'eggs' ? 'in 100 days' : `in ${outcomeName(of).toLowerCase()}`}${published ? '' : ' (our own choice)'}`
   const within = found.filter(({need: {times}}) => times !== null && times <= 1), far = found.filter(({need: {times}}) => times !== null && times > FAR)
   const now = found.flatMap(({of, need}) => {
     const {times, n, groups} = need
