@@ -67,7 +67,7 @@ function rateWords({rate, inside, of, name}: FlockSummary): readonly string[] {
 }
 
 /** Rows of the way here at most: the last. */
-const MOST = 8
+const MOST = 6
 
 function wayHere({of, way}: FlockSummary): WayHere | null {
   const told = way.slice(-MOST).flatMap(each => (each.share.kind === 'share' ? [{...each, share: each.share}] : [])), speaks = ({share, family}: (typeof told)[number]) => (family?.kind === 'families' ? family : share.interval)

@@ -16,7 +16,7 @@ export interface Told {
 
 /** Care entries, and remarks of a show, at most; the rest are counted. */
 const MOST = 8
-const REMARKS = 4
+const REMARKS = 3
 /** Changes of a draft that are named. */
 const CHANGES = 4
 

@@ -50,6 +50,11 @@ function namesIn(html: string): ReadonlySet<string> {
   return names
 }
 
+/** The names within the head and the foot of a page, by the class of these: what a selector begins with there, it must find there. */
+function regionsIn(html: string): ReadonlyMap<string, ReadonlySet<string>> {
+  return new Map([...html.matchAll(/<(header|footer) class="?([\w-]+)"?>[\s\S]*?<\/\1>/g)].map(([whole, , name = '']) => [`.${name}`, namesIn(whole)]))
+}
+
 /** A list at its commas, those within brackets aside. */
 function parts(list: string): readonly string[] {
   const found: string[] = []
@@ -81,14 +86,22 @@ function mayApply(selector: string, names: ReadonlySet<string>): boolean {
 
 const tight = (text: string): string => text.replace(/\s+/g, ' ').replace(/ ?([{};,]) ?/g, '$1').replace(/: /g, ':').trim().replace(/;$/, '')
 
-function write({head, text, rules}: Rule, names: ReadonlySet<string>): string {
+interface There {
+  readonly names: ReadonlySet<string>
+  readonly regions: ReadonlyMap<string, ReadonlySet<string>>
+}
+
+/** Where a selector that begins with the head's or the foot's class is to be found. */
+const namesFor = (selector: string, {names, regions}: There): ReadonlySet<string> => regions.get(/^\.[\w-]+(?= )/.exec(selector)?.[0] ?? '') ?? names
+
+function write({head, text, rules}: Rule, there: There): string {
   if (head.startsWith('@font-face') || /^@media \(forced-colors/.test(head)) return ''
   if (head === '') return `${tight(text ?? '')};`
   if (text === null) {
-    const inside = rules.map(rule => write(rule, names)).join('')
+    const inside = rules.map(rule => write(rule, there)).join('')
     return inside === '' ? '' : `${tight(head)}{${inside}}`
   }
-  const kept = head.startsWith('@') ? [head] : parts(head).filter(selector => mayApply(selector, names))
+  const kept = head.startsWith('@') ? [head] : parts(head).filter(selector => mayApply(selector, namesFor(selector, there)))
   return kept.length === 0 ? '' : `${tight(kept.join(','))}{${tight(text)}}`
 }
 
@@ -96,8 +109,8 @@ function write({head, text, rules}: Rule, names: ReadonlySet<string>): string {
 export function styleUsed(style: string): (html: string) => string {
   const rules = parse(style)
   return html => {
-    const names = namesIn(html)
-    const kept = rules.map(rule => write(rule, names)).join('\n').replace(/\n{2,}/g, '\n').trim()
+    const there = {names: namesIn(html), regions: regionsIn(html)}
+    const kept = rules.map(rule => write(rule, there)).join('\n').replace(/\n{2,}/g, '\n').trim()
     // a value of which nothing kept makes use
     return kept.replace(/(--[\w-]+):[^;{}]*(?:;|(?=\}))/g, (whole, name: string) => (kept.includes(`var(${name})`) ? whole : ''))
   }

@@ -23,6 +23,7 @@ describe('styleUsed(style)(html)', () => {
     ['@media print { .b { margin: 0; } }', '<p>', ''],
     ['@page { margin: 1cm; @top-left { content: "x"; } }', '<p>', '@page{margin:1cm;@top-left{content:"x"}}'],
     ['@font-face { font-family: "X"; src: url("x.woff2"); }', '<p>', ''],
+    ['.tip li { margin: 0; } .tip p { margin: 0; }', '<main><ul><li>a</ul></main><footer class=tip><p>b</footer>', '.tip p{margin:0}'],
     ['/* a } b */ p { margin: 0; }', '<p>', 'p{margin:0}'],
     [':root { --a: 1px; --b: 2px; } p { margin: var(--a); }', '<html><p>', ':root{--a:1px;}\np{margin:var(--a)}'],
   ])('of %j for %j leaves %j', (style, html, left) => {
