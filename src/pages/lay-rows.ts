@@ -1,6 +1,7 @@
 /** How hens laid and what they ate, in words and table rows. */
 import type {FeedUse} from '../findings/feed-use.ts'
 import type {FirstEggs} from '../findings/first-eggs.ts'
+import type {LaySheet} from '../findings/lay-sheets.ts'
 import type {Lay, LayComparison, LayGroup, LaySpeaksOf} from '../findings/lay.ts'
 import type {Project} from '../logbook/book.ts'
 import {alikeShort} from './alike-words.ts'
@@ -16,35 +17,56 @@ export const HENS_SPEAK_OF: Readonly<Record<LaySpeaksOf, string>> = {hens: 'hens
 
 const henDayCell = ({henDay}: Lay): string => `${percent(henDay.ratio)}${henDay.interval ? ` (${whole(limitsShort(henDay.interval))})` : ''}`
 const housedCell = ({henHoused}: Lay): string => (henHoused ? rounded(henHoused.eggs, 1) : NOTHING)
-const weightCell = ({eggWeight}: Lay, units: Project['units']): string => (eggWeight ? `${mass(eggWeight.ratio, units)}${eggWeight.interval ? ` (${massLimits(eggWeight.interval, eggWeight.ratio, units)})` : ''}, ${figured(eggWeight.eggs, 'egg')}` : NOTHING)
+/** `BC3 55.6 g (54.3 to 56.8, 18 eggs)` */
+const weightWords = ({name, eggWeight}: LayGroup, units: Project['units']): readonly string[] => (eggWeight ? [`${name} ${mass(eggWeight.ratio, units)} (${eggWeight.interval ? `${massLimits(eggWeight.interval, eggWeight.ratio, units)}, ` : ''}${figured(eggWeight.eggs, 'egg')})`] : [])
 
-/** Columns of eggs: of groups, or of single sheets each with its days. */
-function layTable(rows: readonly {readonly head: Cell; readonly when: string; readonly lay: Lay}[], head: string, caption: string, units: Project['units']): Table | null {
+/** Egg weights of groups in a sentence; empty where none was weighed. */
+export function eggWeightWords(groups: readonly LayGroup[], units: Project['units']): readonly string[] {
+  const told = groups.flatMap(group => weightWords(group, units))
+  return told.length === 0 ? [] : [`Weight of an egg: ${told.join('; ')}.`]
+}
+
+interface LayRow {
+  readonly head: Cell
+  /** sheets or first day, and days */
+  readonly when: readonly [string, string]
+  readonly lay: Lay
+}
+
+/** Columns of eggs: of groups, or of the sheets of pens. */
+function layTable(rows: readonly LayRow[], heads: readonly [string, string], caption: string): Table | null {
   if (rows.length === 0) return null
-  const missing = rows.some(({lay}) => lay.missing + lay.unclear > 0), weighed = rows.some(({lay}) => lay.eggWeight)
+  const missing = rows.some(({lay}) => lay.missing + lay.unclear > 0)
   return {
     caption, columns: [
-      {head}, {head: 'Counted'}, {head: 'Hens', number: true}, {head: 'Eggs', number: true}, {head: 'Hen-days', number: true}, {head: 'Hen-day, %'}, {head: 'Eggs a hen housed', number: true}, ...(weighed ? [{head: 'Egg weight'}] : []),
+      {head: heads[0]}, {head: heads[1]}, {head: 'Days', number: true}, {head: 'Hens', number: true}, {head: 'Eggs', number: true}, {head: 'Hen-days', number: true}, {head: 'Hen-day, %'}, {head: 'Eggs a hen housed', number: true},
       ...(missing ? [{head: 'Not counted'}] : []), {head: 'Speaks of'},
     ],
     rows: rows.map(({head: first, when, lay}): readonly Cell[] => [
-      first, when, String(lay.hens || lay.henHoused?.hens || 0), String(lay.eggs), String(lay.henDays), henDayCell(lay), housedCell(lay), ...(weighed ? [weightCell(lay, units)] : []), ...(missing ? [notCounted(lay) || NOTHING] : []), lay.henDay.interval ? HENS_SPEAK_OF[lay.speaksOf] : NOTHING,
+      first, ...when, String(lay.hens || lay.henHoused?.hens || 0), String(lay.eggs), String(lay.henDays), henDayCell(lay), housedCell(lay), ...(missing ? [notCounted(lay) || NOTHING] : []), lay.henDay.interval ? HENS_SPEAK_OF[lay.speaksOf] : NOTHING,
     ]),
   }
 }
 
 const notCounted = ({missing, unclear}: Lay): string => [...(missing > 0 ? [figured(missing, 'day')] : []), ...(unclear > 0 ? [figured(unclear, 'egg')] : [])].join(', ')
 
-export const layGroupsTable = (groups: readonly LayGroup[], units: Project['units']): Table | null =>
-  layTable(groups.map(lay => ({head: lay.name === 'strain' ? 'Pure strains' : lay.name, when: `${figured(lay.sheets.length, 'sheet')}, ${figured(lay.days, 'day')}`, lay})), 'Of', 'Step by step', units)
+export const layGroupsTable = (groups: readonly LayGroup[]): Table | null =>
+  layTable(groups.map(lay => ({head: lay.name === 'strain' ? 'Pure strains' : lay.name, when: [String(lay.sheets.length), String(lay.days)], lay})), ['Of', 'Sheets'], 'Step by step')
 
-export function sheetsTable(sheets: readonly Lay[], units: Project['units']): Table | null {
-  return layTable(sheets.flatMap(lay => {
-    const [sheet] = lay.sheets
-    if (!sheet) return []
-    const head: Cell = sheet.pen ? {text: sheet.pen.id, link: penPath(sheet.pen)} : sheet.bird ? {text: sheet.bird.band, link: birdPath(sheet.bird)} : NOTHING
-    return [{head, when: `${figured(sheet.days, 'day')} from ${dayWords(sheet.from)}`, lay}]
-  }), 'Pen or hen', 'Every egg sheet', units)
+const fromDay = ({from}: LaySheet): string => dayWords(from).replace(/[A-Z][a-z]{3,}/, month => month.slice(0, 3)).replaceAll(' ', '\u00a0')
+
+export function pensTable(sheets: readonly Lay[]): Table | null {
+  return layTable(sheets.flatMap((lay): LayRow[] => lay.sheets.flatMap(sheet => (sheet.pen ? [{head: {text: sheet.pen.id, link: penPath(sheet.pen)}, when: [fromDay(sheet), String(sheet.days)], lay}] : []))), ['Pen', 'From'], 'Every pen with an egg sheet')
+}
+
+/** Hens with a sheet of their own, of the last season that has any. */
+export function hensTable(sheets: readonly Lay[]): Table | null {
+  const own = sheets.flatMap(lay => lay.sheets.flatMap(sheet => (sheet.bird ? [{lay, sheet, bird: sheet.bird}] : []))), season = Math.max(...own.map(({sheet}) => sheet.season))
+  const rows = own.filter(({sheet}) => sheet.season === season), missing = rows.some(({lay}) => lay.missing + lay.unclear > 0)
+  return rows.length === 0 ? null : {
+    caption: `Hens with a sheet of their own, ${season}`, columns: [{head: 'Hen'}, {head: 'From'}, {head: 'Days', number: true}, {head: 'Eggs', number: true}, {head: 'Hen-day, %'}, ...(missing ? [{head: 'Not counted'}] : [])],
+    rows: rows.map(({lay, sheet, bird}): readonly Cell[] => [{text: bird.band, link: birdPath(bird)}, fromDay(sheet), String(sheet.days), String(lay.eggs), henDayCell(lay), ...(missing ? [notCounted(lay) || NOTHING] : [])]),
+  }
 }
 
 export function layComparisonTable(all: readonly LayComparison[]): Table | null {
@@ -84,13 +106,13 @@ export function feedTable(all: readonly FeedUse[], units: Project['units']): Tab
 }
 
 /** One pen's or hatch's feed, in sentences. */
-export function feedWords({from, to, eaten, after, birdDays, perBirdDay, ofEggs, ofGain, weighedBack, records}: FeedUse, units: Project['units']): readonly string[] {
+export function feedWords({pen, from, to, eaten, after, birdDays, perBirdDay, ofEggs, ofGain, weighedBack, records}: FeedUse, units: Project['units']): readonly string[] {
   const leftOver = weighedBack === records - 1 ? '' : weighedBack === 0 ? ' What was given is taken to be eaten up by the next record.' : ' Where it was not weighed what was left, it is taken to be eaten up by the next record.'
   return [
     `Feed: ${mass(eaten, units)} from ${daySpan(from, to)}${perBirdDay === null ? '' : `, ${mass(perBirdDay, units)} a bird a day over ${figured(birdDays, 'bird-day')}`}. The ${mass(after, units)} of the last record are not counted.${leftOver}`,
     ...(ofEggs ? [`On the ${figured(ofEggs.days, 'day')} with eggs counted as well: ${mass(ofEggs.perEgg, units)} for an egg, what the males ate among it${ofEggs.conversion === null || ofEggs.eggWeight === null ? '; no egg was weighed then, so there is no feed conversion' : `; ${rounded(ofEggs.conversion, 2)} of feed to 1 of egg by weight, at ${mass(ofEggs.eggWeight, units)} an egg`}.`] : []),
     ...(ofGain ? [`From ${daySpan(ofGain.from, ofGain.to)} the birds put on ${mass(ofGain.gain, units)} for ${mass(ofGain.eaten, units)} of feed: ${rounded(ofGain.conversion, 2)} of feed to 1 of gain, with ${figured(ofGain.weighed, 'bird')} or more on the scales.${ofGain.unlisted > 0 ? ` ${figured(ofGain.unlisted, 'chick')} nobody listed may have eaten too.` : ''}`] : []),
-    'One pen is a single observation: no limits can be given.',
+    `A single ${pen ? 'pen' : 'hatch'} is one observation: no limits can be given.`,
   ]
 }
 

@@ -3,7 +3,7 @@ import type {Findings} from '../findings/study.ts'
 import {weightMeasures} from '../findings/weight-courses.ts'
 import {alikeCaution} from './alike-words.ts'
 import {groupName} from './hatch-compared.ts'
-import {feedTable, firstEggTable, layComparisonTable, layGroupsTable, layToldApart, sheetsTable} from './lay-rows.ts'
+import {eggWeightWords, feedTable, firstEggTable, hensTable, layComparisonTable, layGroupsTable, layToldApart, pensTable} from './lay-rows.ts'
 import {HATCHES, LAY, traitPath} from './links.ts'
 import {lifeComparisonTable, livabilityTable, livesToldApart} from './livability-rows.ts'
 import {counted, figured, listWords} from './numbers.ts'
@@ -16,7 +16,7 @@ export interface LayView {
   readonly figures: readonly Figure[]
   readonly hatches: string
   readonly living: {readonly table: Table; readonly answer: string; readonly compared: Table | null; readonly alike: string} | null
-  readonly laying: {readonly groups: Table | null; readonly sheets: Table; readonly words: readonly string[]; readonly answer: string; readonly compared: Table | null; readonly alike: string} | null
+  readonly laying: {readonly groups: Table | null; readonly pens: Table | null; readonly hens: Table | null; readonly words: readonly string[]; readonly answer: string; readonly compared: Table | null; readonly alike: string} | null
   readonly firstEggs: Table | null
   /** the traits that tell how steps grow */
   readonly growth: readonly {readonly name: string; readonly link: string}[]
@@ -25,10 +25,10 @@ export interface LayView {
 
 function layingView({life, book}: Findings): LayView['laying'] {
   const {sheets, groups, comparisons, mixed, twice} = life.lay, {units} = book.project
-  const table = sheetsTable(sheets, units)
-  return table && {
-    sheets: table, answer: toldApartWords(layToldApart(comparisons), 'hens'), groups: layGroupsTable(groups.filter(({by}) => by === 'step'), units), compared: layComparisonTable(comparisons), alike: alikeCaution(comparisons.map(({alike}) => alike)),
+  return sheets.length === 0 ? null : {
+    pens: pensTable(sheets), hens: hensTable(sheets), answer: toldApartWords(layToldApart(comparisons), 'hens'), groups: layGroupsTable(groups.filter(({by}) => by === 'step')), compared: layComparisonTable(comparisons), alike: alikeCaution(comparisons.map(({alike}) => alike)),
     words: [
+      ...eggWeightWords(groups.filter(({by}) => by === 'step'), units),
       'A day without a row was not counted: neither its eggs nor its hens are in any rate. A day without eggs wants a row with 0.',
       ...(mixed > 0 ? [`${figured(mixed, 'sheet')} of pens with hens of several steps, or of none on record, ${mixed === 1 ? 'is' : 'are'} in no step.`] : []),
       ...(twice > 0 ? [`${figured(twice, 'sheet')} of hens whose pen was counted on the same days ${twice === 1 ? 'is' : 'are'} in no group, so that no egg counts twice.`] : []),

@@ -53,10 +53,10 @@ export const livesToldApart = (all: readonly LifeComparison[]): readonly Compare
 /** Of one hatch, in sentences. */
 export function livedWords(life: LifeOfChicks): readonly string[] {
   if (life.n === 0) return notFollowed(life) === 0 ? [] : [`${figured(notFollowed(life), 'chick')} of which nothing more is written; how they lived cannot be told.`]
-  const ages = life.ages.flatMap(({age, found}) => (found ? [`${percentSign(found.share)} to ${ageWords(age)} (${limits(found)})`] : []))
+  const ages = life.ages.flatMap(({age, found}) => (found ? [{share: percentSign(found.share), words: `to ${ageWords(age)} (${limits(found)})`}] : [])), [first, ...later] = ages
   const left = leftAliveWords(life.leftAlive)
   return [
-    `Of ${figured(life.n, 'chick')} ${ages.length === 0 ? 'none has been watched long enough to say how many live' : `lived: ${listWords(ages)}`}. Died: ${life.died}.${left === '' ? '' : ` Left alive, and counted as long as they were there: ${left}.`}`,
+    `Of ${figured(life.n, 'chick')} ${first ? `${listWords([`${first.share} lived ${first.words}`, ...later.map(({share, words}) => `${share} ${words}`)])}` : 'none has been watched long enough to say how many live'}. Died: ${life.died}.${left === '' ? '' : ` Left alive, and counted as long as they were there: ${left}.`}`,
     ...(notFollowed(life) === 0 ? [] : [`${figured(notFollowed(life), 'chick')} could not be followed, since no day is written of them.`]),
   ]
 }

@@ -13,7 +13,7 @@ export interface Part {
 export interface RatioOfSums {
   /** Σ of / Σ per */
   readonly ratio: number
-  /** null where a single part tells nothing of the spread between them */
+  /** null where the parts tell nothing of the spread between them: a single one, or all of one rate */
   readonly interval: Interval | null
   readonly parts: number
 }
@@ -41,6 +41,9 @@ export function ratioOfSums(parts: readonly Part[], level = 0.95): RatioOfSums |
   if (all === 0) return null
   const ratio = rows.reduce((sum, {of}) => sum + of, 0) / all
   if (m < 2) return {ratio, interval: null, parts: m}
-  const half = studentQuantile(level, m - 1) * Math.sqrt((m / (m - 1)) * rows.reduce((sum, {of, per}) => sum + (of - ratio * per) ** 2, 0)) / all
+  const squares = rows.reduce((sum, {of, per}) => sum + (of - ratio * per) ** 2, 0)
+  // rounding leaves dust where all are of one rate
+  if (squares <= 1e-20 * (ratio * all) ** 2) return {ratio, interval: null, parts: m}
+  const half = (studentQuantile(level, m - 1) * Math.sqrt((m / (m - 1)) * squares)) / all
   return {ratio, interval: {low: Math.max(0, ratio - half), high: ratio + half}, parts: m}
 }

@@ -20,6 +20,8 @@ describe('ratioOfSums(parts)', () => {
       const got = ratioOfSums(counts.map(of => ({of, per: days}))), {n, mean, sd} = meanAndDeviation(counts.map(of => of / days))
       const half = (studentQuantile(0.95, n - 1) * (sd ?? NaN)) / Math.sqrt(n)
       expectClose(got?.ratio ?? NaN, mean, 1e-12)
+      expect(got?.interval === null).toBe(new Set(counts).size === 1)
+      if (got?.interval === null) return
       expectClose(got?.interval?.high ?? NaN, mean + half, 1e-9)
       expectClose(got?.interval?.low ?? NaN, Math.max(0, mean - half), 1e-9)
     }))
@@ -33,7 +35,7 @@ describe('ratioOfSums(parts)', () => {
         return
       }
       expectClose(turned?.ratio ?? NaN, got.ratio, 1e-12)
-      expect(got.interval === null).toBe(got.parts < 2)
+      if (got.parts < 2) expect(got.interval).toBeNull()
       if (got.interval) {
         expect(got.interval.low).toBeGreaterThanOrEqual(0)
         expect(got.interval.low).toBeLessThanOrEqual(got.ratio + 1e-12)
@@ -63,6 +65,10 @@ describe('ratioOfSums(parts)', () => {
     expect(got?.ratio).toBe(0.65)
     expectClose(got?.interval?.low ?? NaN, 0.1593, 5e-5)
     expectClose(got?.interval?.high ?? NaN, 1.1407, 5e-5)
+  })
+  it('gives no limits where all are of one rate, and nothing can be seen of how they differ', () => {
+    expect(ratioOfSums([{of: 0, per: 5}, {of: 0, per: 9}])).toEqual({ratio: 0, interval: null, parts: 2})
+    expect(ratioOfSums([{of: 0.1, per: 1}, {of: 0.3, per: 3}, {of: 0.7, per: 7}])?.interval).toBeNull()
   })
   it('says nothing of no days, and no limits of one hen', () => {
     expect(ratioOfSums([])).toBeNull()
