@@ -14,7 +14,7 @@ import {dateWords, daySpan} from './dates.ts'
 import {shareInText} from './estimate-words.ts'
 import {hatchTable} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
-import {birdsByStepPath, BIRDS, stepPath, strainPath} from './links.ts'
+import {birdsByStepPath, BIRDS, stepPath, strainPath, summaryPath} from './links.ts'
 import {mainMeasure} from './main-measure.ts'
 import {mixedReasons} from './mixed-words.ts'
 import {counted, figured, listWords, percent, percentSign, sentence} from './numbers.ts'
@@ -53,6 +53,8 @@ export interface StepView {
   readonly lead: string
   readonly plates: readonly Plate[]
   readonly steps: readonly StepLink[]
+  /** path of its sheet to send on; empty while nothing has hatched in it */
+  readonly summary: string
   /** said in place of everything else while nothing has hatched in it */
   readonly planned: string
   readonly body: string
@@ -154,7 +156,7 @@ function evenPart(step: ReachedStep, {findings}: StepSources, first: number): Pi
   }
 }
 
-function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'label' | 'facts' | 'lead' | 'plates' | 'steps' | 'planned' | 'body'> {
+function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'label' | 'facts' | 'lead' | 'plates' | 'steps' | 'summary' | 'planned' | 'body'> {
   // of a cross it is not asked whether it breeds true; the ladder's page has all steps beside one another
   const trueBredFigure = step.step.interSe >= 1 ? sources.trueBredFigure : null
   const {findings, records} = sources, {book, trueBred, hatchResults, census} = findings
@@ -194,7 +196,7 @@ function leadOf(step: ReachedStep): string {
 
 export function stepPage(step: LadderStep, sources: StepSources): Page {
   const {findings} = sources, {book, ladder} = findings
-  const shared = {label: step.label, steps: stepLinks(ladder, step.label), body: book.stepNotes.get(step.label)?.body ?? '', plates: plates(book.stepNotes.get(step.label)?.photos ?? [], step.label, false)}
+  const shared = {label: step.label, steps: stepLinks(ladder, step.label), summary: step.kind === 'planned' ? '' : summaryPath({of: 'step', name: step.label}), body: book.stepNotes.get(step.label)?.body ?? '', plates: plates(book.stepNotes.get(step.label)?.photos ?? [], step.label, false)}
   const view: StepView = step.kind === 'planned'
     ? {...shared, ...NOTHING_YET, facts: [], lead: 'Planned, not reached yet.', planned: `Nothing has hatched in ${step.label} so far. Its figures will stand here once chicks are written down.`}
     : {...shared, facts: facts(step, findings), lead: leadOf(step), planned: '', ...reachedView(step, sources)}
