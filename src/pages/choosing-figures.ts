@@ -8,7 +8,8 @@ import type {RecoveryOfTrait} from '../findings/recovery.ts'
 import type {Findings} from '../findings/study.ts'
 import {fileName} from '../records/file-name.ts'
 import type {Interval} from '../findings/estimate.ts'
-import {figured, limits, listWords, NOTHING, ofWords, percent, percentSign, rounded} from './numbers.ts'
+import {shareLimits, sharePoints} from './difference-words.ts'
+import {figured, listWords, NOTHING, ofWords, percent, percentSign, rounded} from './numbers.ts'
 import type {Cell, Figure, Table} from './page.ts'
 
 export interface RecoveryView {
@@ -17,15 +18,15 @@ export interface RecoveryView {
 }
 
 const FROM: Readonly<Record<Likeness['parents'], string>> = {both: 'both parents', sire: 'sires', dam: 'dams'}
-const shareLimits = (interval: Interval | null): string => (interval ? `${rounded(interval.low, 2)} to ${rounded(interval.high, 2)}` : NOTHING)
+const heritabilityLimits = (interval: Interval | null): string => (interval ? `${rounded(interval.low, 2)} to ${rounded(interval.high, 2)}` : NOTHING)
 
 /** A row a trait and way of telling; null where nothing measured has parents. */
 export function heritabilityTable({likeness, selection: {realised}}: Findings): Table | null {
   const rows: readonly (readonly Cell[])[] = [
-    ...realised.map(({trait, found}): readonly Cell[] => [trait.name, 'realised by choosing', found.kind === 'estimated' ? rounded(found.value, 2) : 'nothing was chosen', found.kind === 'estimated' ? shareLimits(found.interval) : NOTHING, figured(found.steps, 'step')]),
+    ...realised.map(({trait, found}): readonly Cell[] => [trait.name, 'realised by choosing', found.kind === 'estimated' ? rounded(found.value, 2) : 'nothing was chosen', found.kind === 'estimated' ? heritabilityLimits(found.interval) : NOTHING, figured(found.steps, 'step')]),
     ...likeness.map(({trait, parents, found, families, chicks}): readonly Cell[] => [
       trait.name, FROM[parents], found.kind === 'estimated' ? rounded(found.heritability.value, 2).replace('-', '−') : found.kind === 'few' ? 'too few' : 'parents alike',
-      found.kind === 'estimated' ? shareLimits(found.heritability.interval) : NOTHING, `${figured(families, 'family', 'families')}, ${figured(chicks, 'chick')}`,
+      found.kind === 'estimated' ? heritabilityLimits(found.heritability.interval) : NOTHING, `${figured(families, 'family', 'families')}, ${figured(chicks, 'chick')}`,
     ]),
   ]
   return rows.length === 0 ? null : {columns: [{head: 'Measure'}, {head: 'Told by'}, {head: 'Heritability', number: true}, {head: 'Interval', number: true}, {head: 'Of'}], rows}
@@ -39,11 +40,11 @@ function recoveryFigure(rows: readonly RecoveryOfTrait[], recurrent: string, hea
   return {
     kind: 'figure', id: `recovery-${fileName(trait.id)}`, name: `recovery-${fileName(trait.id)}`, head, title: `${trait.name}: how far type has come back`,
     caption: `${trait.name}: of the way from ${donor.name}, 0, to ${recurrent}, 100%. Egg and line: of birds of all three reared together; tick: the share of genes expected.`,
-    description: `${listWords(told.map(({row, found}) => `${row.step} ${percent(found.recovery)}${found.interval ? ` (${limits(found.interval)})` : ''}${row.expected === null ? '' : `, by blood ${percent(row.expected)}`}`))} per cent.`,
+    description: `${listWords(told.map(({row, found}) => `${row.step} ${sharePoints(found.recovery)}${found.interval ? ` (${shareLimits(found.interval)})` : ''}${row.expected === null ? '' : `, by blood ${percent(row.expected)}`}`))} per cent.`,
     spec: besideRows(lines, axisAround([100, ...lines.flatMap(({value, interval}) => [value, ...(interval ? [interval.low, interval.high] : [])])], 200, 100)),
     table: {
       columns: [{head: 'Step'}, {head: 'Come back, %', number: true}, {head: 'Interval', number: true}, {head: 'By blood, %', number: true}, {head: 'Birds', number: true}],
-      rows: told.map(({row: {step, expected, birds}, found}): readonly Cell[] => [step, percent(found.recovery), found.interval ? limits(found.interval) : 'strains alike', expected === null ? NOTHING : percent(expected), `${birds.step}, ${birds.donor}, ${birds.recurrent}`]),
+      rows: told.map(({row: {step, expected, birds}, found}): readonly Cell[] => [step, sharePoints(found.recovery), found.interval ? shareLimits(found.interval) : 'strains alike', expected === null ? NOTHING : percent(expected), `${birds.step}, ${birds.donor}, ${birds.recurrent}`]),
     },
   }
 }

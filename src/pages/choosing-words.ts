@@ -4,8 +4,8 @@ import type {RecoveryOfTrait} from '../findings/recovery.ts'
 import type {SelectionOfTrait} from '../findings/selection.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Project} from '../logbook/book.ts'
-import {difference, differenceLimits, size} from './difference-words.ts'
-import {limits, listWords, ofWords, percentSign} from './numbers.ts'
+import {difference, differenceLimits, shareLimits, sharePoints, size} from './difference-words.ts'
+import {listWords, ofWords, percentSign} from './numbers.ts'
 
 type Kept = KeptState | KeptMeasure
 type Units = Project['units']
@@ -65,7 +65,7 @@ export function recoveryWords({trait, donor, found, expected, birds, together}: 
   if (found === null) return ''
   const by = expected === null ? '' : `, by blood ${percentSign(expected)}`
   if (found.interval === null) return `${trait.name}: how far it has come from ${donor.name} to ${recurrent} cannot be told, for the two do not differ clearly.`
-  return `${trait.name} has come ${percentSign(found.recovery)} (${limits(found.interval)}) of the way from ${donor.name} to ${recurrent}${by}; ${birds.step}, ${birds.donor} and ${birds.recurrent} birds${together ? `, ${together.speaksOf}` : ''}.`
+  return `${trait.name} has come ${sharePoints(found.recovery)}% (${shareLimits(found.interval)}) of the way from ${donor.name} to ${recurrent}${by}; ${birds.step}, ${birds.donor} and ${birds.recurrent} birds${together ? `, ${together.speaksOf}` : ''}.`
 }
 
 /** Steps whose choice and season cannot be told apart, since no birds of both were reared together. */

@@ -9,7 +9,7 @@ import {testChance} from './chance-words.ts'
 import {choosingStepViews, type ChoosingStep} from './choosing-steps.ts'
 import {difference, differenceLimits} from './difference-words.ts'
 import {CHOOSING, VIGOUR} from './links.ts'
-import {figured, limitsShort, listWords, NOTHING, ofWords, percent, rounded, sentence} from './numbers.ts'
+import {figured, limitsShort, listWords, NOTHING, ofWords, percent, rounded, sentence, signed} from './numbers.ts'
 import type {Cell, Figure, Page, Table} from './page.ts'
 import {heritabilityTable, recoveryView, type RecoveryView} from './choosing-figures.ts'
 
@@ -65,7 +65,7 @@ function measureFigure(rows: readonly Kept[], {book: {project: {units}}}: Findin
   return {
     kind: 'figure', id: 'kept-measures', name: 'kept-against-all-measures', head, title: 'Marks and measures of the birds kept against the rest',
     caption: 'Kept less the rest of their hatch and sex, in standard deviations inside these; right of nothing the kept have more.',
-    description: `${sentence(listWords(told.map(({row, inSd}) => `${row.trait.name.toLowerCase()} ${rounded(inSd.difference, 2)}`)))} standard deviations.`, spec: besideRows(lines, axis),
+    description: `${sentence(listWords(told.map(({row, inSd}) => `${row.trait.name.toLowerCase()} ${signed(rounded(inSd.difference, 2))}`)))} standard deviations.`, spec: besideRows(lines, axis),
     table: {
       columns: [{head: 'Of'}, {head: 'Kept less rest', number: true}, {head: 'Interval', number: true}, {head: 'Kept', number: true}, {head: 'P', number: true}],
       rows: told.map(({row, difference: found}): readonly Cell[] => [

@@ -2,7 +2,7 @@
 import type {Interval} from '../findings/estimate.ts'
 import type {Project, Trait} from '../logbook/book.ts'
 import {isUnit, UNITS} from '../records/quantities.ts'
-import {rounded, signed} from './numbers.ts'
+import {limits, percent, rounded, signed} from './numbers.ts'
 
 /** How differences of one trait are shown: `factor` turns the trait's unit into the shown one. */
 interface Finely {
@@ -41,3 +41,8 @@ export const points = (share: number): string => signed(rounded(share * 100, 1))
 
 /** `−5.6 to +1.2` */
 export const pointLimits = ({low, high}: Interval): string => `${points(low)} to ${points(high)}`
+
+/** Limits of shares that may lie below nothing: `−3.1 to 96.4` */
+export const shareLimits = (interval: Interval): string => limits(interval).replaceAll('-', '−')
+/** Likewise `−3.1` */
+export const sharePoints = (share: number): string => percent(share).replace('-', '−')

@@ -7,7 +7,7 @@ import type {Term} from '../findings/inbreeding-model.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Project} from '../logbook/book.ts'
 import {difference, differenceLimits, pointLimits, points, size} from './difference-words.ts'
-import {figured, limits, listWords, ofWords, percentSign, rounded, signed} from './numbers.ts'
+import {figured, listWords, ofWords, percentSign, rounded, signed} from './numbers.ts'
 
 type Units = Project['units']
 
@@ -85,7 +85,7 @@ export function crossWords({lines: [one, other], trait, found, birds, classes, f
   const cross = `${lineName(one)} × ${lineName(other)}, ${trait.name.toLowerCase()}`, behind = `${birds.cross} of the cross, ${birds.one} ${lineName(one)}, ${birds.other} ${lineName(other)}`
   if (found === null) return `${cross}: cannot be said, ${classes === 0 ? 'for no chicks of the cross and of both lines were reared together and measured' : 'for one of them has too few birds, or all are alike'} (${behind}).`
   const {heterosis, interval} = found, verdict = interval.low > 0 ? 'better than the mean of its lines' : interval.high < 0 ? 'worse than the mean of its lines' : 'the records cannot tell'
-  return `${cross}: ${signed(percentSign(heterosis))} (${limits(interval)}), ${verdict}; ${behind}${families ? `, ${families.speaksOf}` : ''}.`
+  return `${cross}: ${signed(percentSign(heterosis))} (${pointLimits(interval)}), ${verdict}; ${behind}${families ? `, ${families.speaksOf}` : ''}.`
 }
 
 /** Crosses whose chicks are of this step: for its summary. */

@@ -8,9 +8,9 @@ import type {Interval} from '../findings/estimate.ts'
 import type {Term, TermEffect} from '../findings/inbreeding-model.ts'
 import type {Findings} from '../findings/study.ts'
 import {LADDER, MALES, VIGOUR} from './links.ts'
-import {figured, limits, listWords, NOTHING, percentSign, rounded, sentence, signed} from './numbers.ts'
+import {figured, listWords, NOTHING, percentSign, rounded, sentence, signed} from './numbers.ts'
 import type {Cell, Figure, Page, Table} from './page.ts'
-import {points} from './difference-words.ts'
+import {pointLimits, points} from './difference-words.ts'
 import {changeLimits, changeWords, crossWords, inbreedingVerdict, inbreedingWords, lineName, lossSize, onRecord, outcomeName, VERDICT_WORDS, WANTING_WORDS} from './vigour-words.ts'
 
 export interface VigourView {
@@ -48,7 +48,7 @@ function lossFigure(findings: Findings, shares: boolean, head: string): Figure |
   return {
     kind: 'figure', id: shares ? 'hatch-and-life' : 'weight-and-eggs', name: shares ? 'inbreeding-hatch-and-life' : 'inbreeding-weight-and-eggs', head, title: shares ? 'What ten points of F cost in hatch and life' : 'What ten points of F cost in weight and eggs',
     caption: `${shares ? 'Change of the share, in points,' : 'Change, in per cent of the mean,'} with ten points more F of the chick. Egg and line: these records; left of nothing is loss. Outlined: what others found.${beyond ? ' A line that meets the edge goes on.' : ''}${left.length === 0 ? '' : ` Beyond the scale: ${listWords(left.map(({label}) => label.toLowerCase()))}.`}`,
-    description: `${sentence(listWords(own.map(({label, relative}) => `${label.toLowerCase()} ${points(relative.change)}${relative.interval ? ` (${limits(relative.interval)})` : ''}`)))}.`, spec: besideRows(rows, axis),
+    description: `${sentence(listWords(own.map(({label, relative}) => `${label.toLowerCase()} ${points(relative.change)}${relative.interval ? ` (${pointLimits(relative.interval)})` : ''}`)))}.`, spec: besideRows(rows, axis),
     table: {
       columns: [{head: 'Of'}, {head: 'Change and interval'}, {head: 'Others'}],
       rows: own.map(({of, each: {effect}, label}): readonly Cell[] => [
@@ -123,10 +123,10 @@ function crossesView({crosses}: Findings): VigourView['crosses'] {
     words, need,
     figure: {
       kind: 'figure', id: 'crosses', name: 'vigour-of-crosses', head: 'Figure 3.', title: 'What crosses gain', caption: 'Cross less the mean of its two lines, in per cent of that mean; birds reared together only, sexes apart. Right of nothing is gain.',
-      description: `${listWords(told.map(({found, label}) => `${label} ${signed(percentSign(found.heterosis))} (${limits(found.interval)})`))}.`, spec: besideRows(rows, axis),
+      description: `${listWords(told.map(({found, label}) => `${label} ${signed(percentSign(found.heterosis))} (${pointLimits(found.interval)})`))}.`, spec: besideRows(rows, axis),
       table: {
         columns: [{head: 'Cross'}, {head: 'Gain, %', number: true}, {head: 'Interval', number: true}, {head: 'Birds', number: true}],
-        rows: told.map(({cross: {birds}, found, label}): readonly Cell[] => [label, points(found.heterosis), limits(found.interval), `${birds.cross}, ${birds.one}, ${birds.other}`]),
+        rows: told.map(({cross: {birds}, found, label}): readonly Cell[] => [label, points(found.heterosis), pointLimits(found.interval), `${birds.cross}, ${birds.one}, ${birds.other}`]),
       },
     },
   }

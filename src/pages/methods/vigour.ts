@@ -53,7 +53,7 @@ const unmeant: Method = {
   definition: 'For every look, of how many kept birds show it, beside a blind choice of as many from each hatch and sex; for every mark and measure, kept less the rest within hatch and sex. Where it differs, it is told whether a target asks for it.',
   formula: 'P(x of k kept show it) = C(m, x) C(n − m, k − x) / C(n, k) in a class, summed over classes',
   letters: [['n, m', 'birds of a hatch and sex, those showing it'], ['k', 'kept, put into a pen, or a possible parent']],
-  edges: '- Hatches of which all or none were kept tell nothing.\n- Of many tests one looks remarkable by chance: P is corrected (Holm), and the number of tests is printed.',
+  edges: '- Hatches of which all or none were kept tell nothing.\n- Of many tests one looks remarkable by chance: P is corrected (Holm), and the number of tests is printed.\n- Marks and measures are drawn in standard deviations inside hatch and sex, so that all stand on one scale.',
   source: 'Exact form of Mantel and Haenszel 1959, from memory; Holm 1979, Scand. J. Stat. 6:65–70.',
   example: {given: 'Of 8 birds 4 show it; of 4 kept 3 do, or all 4.', gives: () => `P ${[3, 4].map(keptShowing => rounded(chosenByChance([{all: 8, kept: 4, showing: 4, keptShowing}]).p, 3)).join(' and ')}.`},
 }
