@@ -54,9 +54,15 @@ const WORDS: Readonly<Record<string, Words>> = {
   'allele': {name: 'How common an allele is, genotypes known', short: 'Chicks count as if no kin, and sibs are. Read it as a count of these chicks; the looks have an interval by families.'},
 }
 
+/** Rows that have all but their number in common, which is said once before them; a row by itself. */
+interface CoveragePart {
+  readonly of: string
+  readonly rows: readonly {readonly flock: string; readonly held: string; readonly short: boolean}[]
+}
+
 export interface CoverageView {
   readonly seed: number
-  readonly groups: readonly {readonly name: string; readonly drawn: string; readonly rows: readonly {readonly flock: string; readonly held: string; readonly short: boolean}[]}[]
+  readonly groups: readonly {readonly name: string; readonly drawn: string; readonly parts: readonly CoveragePart[]}[]
   /** what is said, and of which intervals with what they held */
   readonly notes: readonly {readonly says: string; readonly of: string}[]
 }
@@ -73,14 +79,21 @@ export function coverageView(): CoverageView {
   const groups = [...new Set(MEASURED_COVERAGE.map(({interval}) => interval))].map(interval => ({words: WORDS[interval] ?? {name: interval}, rows: MEASURED_COVERAGE.filter(row => row.interval === interval)}))
   return {
     seed: COVERAGE_SEED,
-    groups: groups.map(({words: {name}, rows}) => ({name, drawn: drawnWords(rows), rows: rows.map(({flock, held, least}) => ({
-      flock, held: least === null ? rounded(held, 1) : `${rounded(held, 1)} (${rounded(least, 1)})`, short: held < HOLDS.low,
-    }))})),
+    groups: groups.map(({words: {name}, rows}) => ({name, drawn: drawnWords(rows), parts: partsOf(rows)})),
     notes: [...grouped(groups.flatMap(({words: {name, short, wide}, rows}) => {
       const below = rows.filter(({held}) => held < HOLDS.low), above = rows.filter(({held}) => held > HOLDS.high)
       return [...(short && below.length > 0 ? [{says: short, of: `${name}: ${range(below)}`}] : []), ...(wide && above.length > 0 ? [{says: wide, of: `${name}: ${range(above)}`}] : [])]
     }), ({says}) => says)].map(([says, all]) => ({says, of: `${all.map(({of}) => of).join('; ')}.`})),
   }
+}
+
+/** `no cock differs: 5 cocks 99.6, 8 cocks 98.9`; what no other row has in common stands before its figure whole */
+function partsOf(rows: readonly MeasuredCoverage[]): readonly CoveragePart[] {
+  const rest = ({flock}: MeasuredCoverage): string => flock.split(', ').slice(1).join(', ')
+  const shared = (row: MeasuredCoverage): boolean => rest(row) !== '' && rows.filter(other => rest(other) === rest(row)).length > 1
+  return [...grouped(rows, row => (shared(row) ? rest(row) : row.flock))].map(([of, own]) => ({of, rows: own.map(row => ({
+    flock: shared(row) ? row.flock.split(', ')[0] ?? '' : '', held: row.least === null ? rounded(row.held, 1) : `${rounded(row.held, 1)} (${rounded(row.least, 1)})`, short: row.held < HOLDS.low,
+  }))}))
 }
 
 function drawnWords(rows: readonly MeasuredCoverage[]): string {
