@@ -1,6 +1,7 @@
 /** Whether two groups were kept alike, and in what they were not. */
 import type {RearedAlike, Unlike} from '../findings/reared-alike.ts'
-import {figured, listWords} from './numbers.ts'
+import {CARE_KINDS} from '../logbook/book.ts'
+import {listWords} from './numbers.ts'
 
 const WHAT: Readonly<Record<Unlike['what'], string>> = {
   season: 'season', months: 'time of year', ages: 'age of the hens', way: 'hen or machine', machine: 'machine', keeper: 'keeper', feed: 'feed', housing: 'housing', vaccination: 'vaccination', treatment: 'treatment',
@@ -18,18 +19,14 @@ function named({what}: Unlike, names: readonly string[]): string {
   if (names.length === 0) return 'none'
   if (what === 'months') return listWords(names.map(name => MONTHS[Number(name) - 1] ?? name))
   if (what === 'way') return listWords(names.map(name => (name === 'broody' ? 'hens' : 'machines')))
-  return listWords(names.map(name => (name.includes(', ') ? `“${name}”` : name)))
+  return listWords(names.map(name => (CARE_KINDS.some(kind => kind === what) ? `“${name}”` : name)))
 }
 
 /** For a sentence: `season 2025 against 2024; feed “pellets” against none`; empty where they were kept alike. */
-export const unlikeWords = ({unlike}: RearedAlike): string => unlike.map(each => `${WHAT[each.what]} ${named(each, each.one)} against ${named(each, each.other)}`).join('; ')
+export const unlikeWords = ({unlike}: RearedAlike): string => unlike.map(each => `${each.what === 'way' ? 'hatched by' : WHAT[each.what]} ${named(each, each.one)} against ${named(each, each.other)}`).join('; ')
 
-/** Whether the two were kept alike, as a sentence. */
-export function alikeSentence(alike: RearedAlike): string {
-  if (alike.verdict === 'alike') return 'Nothing on record says that they were kept apart.'
-  if (alike.verdict === 'not-told') return `How ${figured(alike.untold, 'of them was', 'of them were')} hatched is not written, so nobody can say whether they were kept alike.`
-  return `They were not kept alike: ${unlikeWords(alike)}.`
-}
+/** In what the groups of one comparison were not kept alike: `BC2 less BC1: season 2022 against 2021`; null where nothing on record says so. */
+export const unlikeLine = (compared: string, alike: RearedAlike): string | null => (alike.unlike.length === 0 ? null : `${compared}: ${unlikeWords(alike)}.`)
 
 /** What to make of a table of comparisons in which some groups were not kept alike; empty where all were. */
 export function alikeCaution(all: readonly RearedAlike[]): string {

@@ -1,9 +1,9 @@
 /** What may be read into hatch results: groups with the limits their families or settings leave, differences of two groups, and the dead of each stage. */
 import type {EggsSpeakOf, HatchComparison, ResultsOfGroup, ShareOfGroup} from '../findings/hatch-comparisons.ts'
 import type {CannotSay, Share} from '../findings/estimate.ts'
-import type {HatchGroup} from '../findings/hatch-groups.ts'
+import type {HatchGroup, HatchPair} from '../findings/hatch-groups.ts'
 import type {HatchRates} from '../findings/hatch-results.ts'
-import {alikeShort} from './alike-words.ts'
+import {alikeShort, unlikeLine} from './alike-words.ts'
 import {pointLimits, points} from './difference-words.ts'
 import {cannotSayShort} from './estimate-words.ts'
 import type {RatesOfGroup} from './hatch-rows.ts'
@@ -38,7 +38,7 @@ export function drawnRates(results: readonly ResultsOfGroup[]): readonly RatesOf
   })
 }
 
-const pairWords = ({pair: {one, other}}: HatchComparison): string => `${groupName(one)} less ${groupName(other).replace(/^[UI]n/, start => start.toLowerCase())}`
+export const pairWords = ({pair: {one, other}}: {readonly pair: HatchPair}): string => `${groupName(one)} less ${groupName(other).replace(/^[UI]n/, start => start.toLowerCase())}`
 
 function differenceCell(found: HatchComparison | undefined): string {
   if (!found) return NOTHING
@@ -73,6 +73,10 @@ export function deadByStage(groups: readonly {readonly label: string; readonly r
     rows: counted.map(({label, rates}): readonly Cell[] => [label, deadCell(rates.germDeath), deadCell(rates.shellDeath), ...(bad ? [rates.bad === null ? NOTHING : String(rates.bad)] : [])]),
   }
 }
+
+/** In what the groups that differ were not kept alike, a line a pair. */
+export const hatchesUnlike = (all: readonly HatchComparison[]): readonly string[] =>
+  [...new Map(all.filter(({verdict}) => verdict !== 'cannot-tell').map(found => [found.pair, found])).values()].flatMap(found => unlikeLine(pairWords(found), found.alike) ?? [])
 
 const WHAT = {fertility: 'fertile eggs of all set', hatchOfFertile: 'chicks of fertile eggs', hatchOfSet: 'chicks of all eggs set'} as const
 

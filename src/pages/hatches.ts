@@ -2,7 +2,7 @@
 import {resultsBy} from '../findings/hatch-comparisons.ts'
 import type {Findings} from '../findings/study.ts'
 import {alikeCaution} from './alike-words.ts'
-import {comparisonTable, deadByStage, drawnRates, EGGS_SPEAK_WORDS, hatchesToldApart} from './hatch-compared.ts'
+import {comparisonTable, deadByStage, drawnRates, EGGS_SPEAK_WORDS, hatchesToldApart, hatchesUnlike} from './hatch-compared.ts'
 import {hatchFigure, hatchTable, rateWords, ratesTable} from './hatch-rows.ts'
 import type {HatchTable} from './hatch-rows.ts'
 import {HATCHES, LAY} from './links.ts'
@@ -21,6 +21,8 @@ export interface HatchesView {
   readonly answer: string
   readonly compared: Table | null
   readonly alike: string
+  /** in what the groups that differ were not kept alike */
+  readonly unlike: readonly string[]
   readonly groups: readonly {readonly title: string; readonly id: string; readonly table: HatchTable}[]
   readonly caution: string
   /** where it goes on to chicks and hens */
@@ -40,7 +42,7 @@ export function hatchesPage({hatchResults, life, book}: Findings): Page {
     figure: hatchFigure(bySeason, {id: 'eggs', name: 'eggs-by-season', head: 'Figure 1.', what: 'season by season', rows: 'Season'}),
     seasons: ratesTable(bySeason, 'Season', ofLadder.length > 0 ? 'Every season, pure strains left aside' : 'Every season'), steps: ratesTable(drawn('step'), 'Step', 'Every step'),
     ways: ways.length === 2 ? ratesTable(ways, 'Hatched', 'Broody hens and machines, pure strains left aside') : null,
-    dead: deadByStage(bySeason, 'Season'), answer: toldApartWords(hatchesToldApart(life.hatchComparisons), 'eggs'), compared: comparisonTable(life.hatchComparisons), alike: alikeCaution([...new Map(life.hatchComparisons.map(({pair, alike}) => [pair, alike])).values()]),
+    dead: deadByStage(bySeason, 'Season'), answer: toldApartWords(hatchesToldApart(life.hatchComparisons), 'eggs'), compared: comparisonTable(life.hatchComparisons), alike: alikeCaution([...new Map(life.hatchComparisons.map(({pair, alike}) => [pair, alike])).values()]), unlike: hatchesUnlike(life.hatchComparisons),
     groups: years.flatMap(year => {
       const title = year === null ? 'Season not known' : String(year)
       const table = hatchTable(hatches.filter(({season}) => season === year), `Hatches, ${title}`, 'season')

@@ -4,7 +4,7 @@ import type {FirstEggs} from '../findings/first-eggs.ts'
 import type {LaySheet} from '../findings/lay-sheets.ts'
 import type {Lay, LayComparison, LayGroup, LaySpeaksOf} from '../findings/lay.ts'
 import type {Project} from '../logbook/book.ts'
-import {alikeShort} from './alike-words.ts'
+import {alikeShort, unlikeLine} from './alike-words.ts'
 import {daySpan, dayWords} from './dates.ts'
 import {pointLimits, points} from './difference-words.ts'
 import {birdPath, hatchPath, penPath} from './links.ts'
@@ -82,6 +82,9 @@ export function layComparisonTable(all: readonly LayComparison[]): Table | null 
 /** Each comparison in few words. */
 export const layToldApart = (all: readonly LayComparison[]): readonly Compared[] =>
   all.map(({one, other, verdict, speaksOf, alike}) => ({words: `${one.name} laid ${verdict === 'less' ? 'less' : 'more'} than ${other.name}`, verdict, only: speaksOf === 'these-hens', alike}))
+
+/** In what the groups were not kept alike; of few comparisons all are told. */
+export const layUnlike = (all: readonly LayComparison[]): readonly string[] => all.filter(({verdict}) => verdict !== 'cannot-tell' || all.length < 3).flatMap(({one, other, alike}) => unlikeLine(`${one.name} less ${other.name}`, alike) ?? [])
 
 export function firstEggTable(all: readonly FirstEggs[]): Table | null {
   if (all.length === 0) return null

@@ -3,9 +3,9 @@ import type {Findings} from '../findings/study.ts'
 import {weightMeasures} from '../findings/weight-courses.ts'
 import {alikeCaution} from './alike-words.ts'
 import {groupName} from './hatch-compared.ts'
-import {eggWeightWords, feedTable, firstEggTable, hensTable, layComparisonTable, layGroupsTable, layToldApart, pensTable} from './lay-rows.ts'
+import {eggWeightWords, feedTable, firstEggTable, hensTable, layComparisonTable, layGroupsTable, layToldApart, layUnlike, pensTable} from './lay-rows.ts'
 import {HATCHES, LAY, traitPath} from './links.ts'
-import {lifeComparisonTable, livabilityTable, livesToldApart} from './livability-rows.ts'
+import {lifeComparisonTable, livabilityTable, livesToldApart, livesUnlike} from './livability-rows.ts'
 import {counted, figured, listWords} from './numbers.ts'
 import type {Figure, Page, Table} from './page.ts'
 import {seasonFigures} from './season-figures.ts'
@@ -15,8 +15,8 @@ export interface LayView {
   readonly lead: string
   readonly figures: readonly Figure[]
   readonly hatches: string
-  readonly living: {readonly table: Table; readonly answer: string; readonly compared: Table | null; readonly alike: string} | null
-  readonly laying: {readonly groups: Table | null; readonly pens: Table | null; readonly hens: Table | null; readonly words: readonly string[]; readonly answer: string; readonly compared: Table | null; readonly alike: string} | null
+  readonly living: {readonly table: Table; readonly answer: string; readonly compared: Table | null; readonly alike: string; readonly unlike: readonly string[]} | null
+  readonly laying: {readonly groups: Table | null; readonly pens: Table | null; readonly hens: Table | null; readonly words: readonly string[]; readonly answer: string; readonly compared: Table | null; readonly alike: string; readonly unlike: readonly string[]} | null
   readonly firstEggs: Table | null
   /** the traits that tell how steps grow */
   readonly growth: readonly {readonly name: string; readonly link: string}[]
@@ -26,7 +26,7 @@ export interface LayView {
 function layingView({life, book}: Findings): LayView['laying'] {
   const {sheets, groups, comparisons, mixed, twice} = life.lay, {units} = book.project
   return sheets.length === 0 ? null : {
-    pens: pensTable(sheets), hens: hensTable(sheets), answer: toldApartWords(layToldApart(comparisons), 'hens'), groups: layGroupsTable(groups.filter(({by}) => by === 'step')), compared: layComparisonTable(comparisons), alike: alikeCaution(comparisons.map(({alike}) => alike)),
+    pens: pensTable(sheets), hens: hensTable(sheets), answer: toldApartWords(layToldApart(comparisons), 'hens'), groups: layGroupsTable(groups.filter(({by}) => by === 'step')), compared: layComparisonTable(comparisons), alike: alikeCaution(comparisons.map(({alike}) => alike)), unlike: layUnlike(comparisons),
     words: [
       ...eggWeightWords(groups.filter(({by}) => by === 'step'), units),
       'A day without a row was not counted: neither its eggs nor its hens are in any rate. A day without eggs wants a row with 0.',
@@ -45,7 +45,7 @@ export function layPage(findings: Findings): Page {
   const there = [...(living ? ['how chicks lived'] : []), ...(laying ? ['how hens laid'] : []), ...(feed ? ['what they ate'] : [])]
   const view: LayView = {
     lead: there.length === 0 ? 'No chick has hatched and no egg has been counted yet.' : `By ${counted(life.seasons.length, 'season')}: ${listWords(there)}.`, figures: seasonFigures(life.seasons), hatches: HATCHES,
-    living: living && {table: living, answer: toldApartWords(livesToldApart(comparisons), 'chicks'), compared: lifeComparisonTable(comparisons), alike: alikeCaution(comparisons.map(({alike}) => alike))}, laying, firstEggs: firsts, growth, feed,
+    living: living && {table: living, answer: toldApartWords(livesToldApart(comparisons), 'chicks'), compared: lifeComparisonTable(comparisons), alike: alikeCaution(comparisons.map(({alike}) => alike)), unlike: livesUnlike(comparisons)}, laying, firstEggs: firsts, growth, feed,
   }
   return {path: LAY, template: 'lay', title: 'Life and lay', section: null, view, search: {kind: 'index', words: 'life lay eggs livability growth feed hen-day seasons'}}
 }

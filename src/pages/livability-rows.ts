@@ -1,10 +1,10 @@
 /** How chicks lived, in words and table rows. */
 import type {LeftAlive, LifeComparison, LifeOfChicks} from '../findings/livability-of-groups.ts'
 import type {FamilyLivability} from '../statistics/livability-of-families.ts'
-import {alikeShort} from './alike-words.ts'
+import {alikeShort, unlikeLine} from './alike-words.ts'
 import {ageWords} from './dates.ts'
 import {pointLimits, points} from './difference-words.ts'
-import {groupName, inText} from './hatch-compared.ts'
+import {inText, pairWords} from './hatch-compared.ts'
 import {figured, limits, limitsShort, listWords, NOTHING, percent, percentSign, whole} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import type {Compared} from './told-apart-words.ts'
@@ -41,7 +41,7 @@ export function lifeComparisonTable(all: readonly LifeComparison[]): Table | nul
   return {
     caption: `Differences in those that lived to ${ageWords(first.age)}, in points`, columns: [{head: 'Compared'}, {head: 'Difference'}, {head: 'Speaks of'}, {head: 'Kept alike?'}],
     rows: all.map(({pair, difference, speaksOf, verdict, alike}): readonly Cell[] => [
-      `${groupName(pair.one)} less ${groupName(pair.other).replace(/^[UI]n/, start => start.toLowerCase())}`, `${points(difference.difference)} (${pointLimits(difference)})${verdict === 'cannot-tell' ? '' : `: ${verdict}`}`, CHICKS_SPEAK_OF[speaksOf], alikeShort(alike),
+      pairWords({pair}), `${points(difference.difference)} (${pointLimits(difference)})${verdict === 'cannot-tell' ? '' : `: ${verdict}`}`, CHICKS_SPEAK_OF[speaksOf], alikeShort(alike),
     ]),
   }
 }
@@ -49,6 +49,9 @@ export function lifeComparisonTable(all: readonly LifeComparison[]): Table | nul
 /** Each comparison in few words. */
 export const livesToldApart = (all: readonly LifeComparison[]): readonly Compared[] =>
   all.map(({pair, verdict, speaksOf, alike}) => ({words: `${verdict === 'less' ? 'fewer' : 'more'} chicks of ${inText(pair.one)} lived than of ${inText(pair.other)}`, verdict, only: speaksOf === 'these-chicks', alike}))
+
+/** In what the groups that differ were not kept alike. */
+export const livesUnlike = (all: readonly LifeComparison[]): readonly string[] => all.flatMap(found => (found.verdict === 'cannot-tell' ? [] : unlikeLine(pairWords(found), found.alike) ?? []))
 
 /** Of one hatch, in sentences. */
 export function livedWords(life: LifeOfChicks): readonly string[] {

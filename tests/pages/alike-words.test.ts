@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import {rearedAlike, type Kept} from '../../src/findings/reared-alike.ts'
-import {alikeCaution, alikeSentence, alikeShort, unlikeWords} from '../../src/pages/alike-words.ts'
+import {alikeCaution, alikeShort, unlikeLine, unlikeWords} from '../../src/pages/alike-words.ts'
 import {toldApartWords, type Compared} from '../../src/pages/told-apart-words.ts'
 
 const kept = (more: Partial<Kept> = {}): Kept => ({season: 2024, way: 'incubator', machine: 'I1', keeper: null, care: [], ...more})
@@ -9,9 +9,8 @@ const same = rearedAlike([kept()], [kept()]), apart = rearedAlike([kept({way: 'b
 describe('whether groups were kept alike', () => {
   it('is said short, in a sentence, and as a warning', () => {
     expect([same, apart, untold].map(alikeShort)).toEqual(['yes', 'no: season, time of year, hen or machine', 'not told'])
-    expect(unlikeWords(apart)).toBe('season 2024 against 2025; time of year March against November and December; hen or machine hens against machines')
-    expect(alikeSentence(same)).toBe('Nothing on record says that they were kept apart.')
-    expect(alikeSentence(untold)).toContain('is not written')
+    expect(unlikeWords(apart)).toBe('season 2024 against 2025; time of year March against November and December; hatched by hens against machines')
+    expect([unlikeLine('F2 less F1', same), unlikeLine('F2 less F1', rearedAlike([kept()], [kept({season: 2025})]))]).toEqual([null, 'F2 less F1: season 2024 against 2025.'])
     expect(alikeCaution([same])).toBe('')
     expect(alikeCaution([apart])).toMatch(/^By the records the two groups were not kept alike: what differs may come of how they were kept/)
     expect(alikeCaution([apart, apart])).toMatch(/^By the records none of these were kept alike/)
