@@ -71,7 +71,8 @@ export function inbreedingVerdict(findings: Findings): string {
   if (judged.length === 0) return 'Whether inbreeding costs anything cannot be said yet: too few hatches of parents that differ in kinship.'
   if (harm !== '') return `Inbreeding costs: ${harm}.`
   if (perhaps !== '') return `Inbreeding may cost in ${perhaps}, yet among so many tests that may be chance: the records cannot tell.`
-  if (judged.some(({verdict}) => verdict === 'little') && judged.every(({effect, verdict}) => effect.term !== 'chickF' || verdict !== 'cannot-tell')) return 'No loss as great as others found is in the records.'
+  const little = named('little'), chicks = judged.filter(({effect}) => effect.term === 'chickF'), open = listWords([...new Set(chicks.filter(({verdict}) => verdict === 'cannot-tell').map(({of}) => outcomeName(of).toLowerCase()))])
+  if (little !== '') return `In ${little} no loss as great as others found shows${open === '' ? '' : `; of ${open} the records cannot tell`}.`
   return judged.every(({verdict}) => verdict === 'no-harm') ? 'No harm from inbreeding is found.' : 'The records cannot tell whether inbreeding costs anything.'
 }
 

@@ -71,14 +71,15 @@ function restTable(findings: Findings): Table | null {
     const effect = of.effects.find(each => each.term === term)
     return effect ? cell(of, effect) : NOTHING
   })])
-  return rows.length === 0 ? null : {columns: [{head: 'Of'}, ...REST.map(term => ({head: SHORT[term]}))], rows}
+  // where nothing is told of any of them a table of reasons tells less than a sentence
+  return onRecord(findings).every(of => of.effects.every(({term, kind}) => term === 'chickF' || kind === 'cannot-say')) ? null : {columns: [{head: 'Of'}, ...REST.map(term => ({head: SHORT[term]}))], rows}
 }
 
 function notes(findings: Findings): readonly string[] {
   const found = onRecord(findings), {tests} = findings.depressionVerdicts, held = found.filter(({seasons, count}) => count !== null && seasons === 'not-held'), spread = found.filter(({extra}) => extra !== null && extra >= 1.05)
   const sources = [...new Set(found.flatMap(({published}) => (published ? [published.source] : [])))]
   return [
-    `F of the dam and H stand in the same model, each told with the others held: H is the chance that the two copies of a gene come from different strains; it falls along a ladder while F rises, and either may cost. ${tests > 1 ? `These are ${figured(tests, 'test')}: harm is called so only with that taken in (Holm).` : ''}`.trim(),
+    `${restTable(findings) === null ? 'F of the dam and H, which belong in the same model, do not differ enough here, or go with season and hatch' : 'F of the dam and H stand in the same model, each told with the others held'}: H is the chance that the two copies of a gene come from different strains; it falls along a ladder while F rises, and either may cost. ${tests > 1 ? `These are ${figured(tests, 'test')}: harm is called so only with that taken in (Holm).` : ''}`.trim(),
     ...(held.length === 0 ? [] : [`Too few hatches to take the seasons apart in ${listWords(held.map(of => outcomeName(of).toLowerCase()))}, so a good year may pass for good blood.`]),
     ...(spread.length === 0 ? [] : [`Hatches do well or badly as a whole, spread as chance would have them times ${listWords(spread.map(of => `${rounded(of.extra ?? 1, 1)} in ${outcomeName(of).toLowerCase()}`))}; the intervals are widened by it.`]),
     `Left out, not counted or without parents in the book or without contemporaries: ${listWords(found.map(of => `${of.leftOut} of ${outcomeName(of).toLowerCase()}`))}.`,
@@ -112,7 +113,7 @@ function toTell(findings: Findings): readonly string[] {
   ]
 }
 
-function crossesView({crosses}: Findings): VigourView['crosses'] {
+function crossesView({crosses}: Findings, head: string): VigourView['crosses'] {
   const told = crosses.flatMap(cross => (cross.found ? [{cross, found: cross.found, label: `${lineName(cross.lines[0])} × ${lineName(cross.lines[1])}, ${cross.trait.name.toLowerCase()}`}] : []))
   const rows = told.map(({found, label}) => ({label, value: percentOf(found.heterosis), interval: inPercent(found.interval)})), words = crosses.map(crossWords)
   const need = crosses.some(({found}) => found === null) || crosses.length === 0
@@ -122,7 +123,7 @@ function crossesView({crosses}: Findings): VigourView['crosses'] {
   return {
     words, need,
     figure: {
-      kind: 'figure', id: 'crosses', name: 'vigour-of-crosses', head: 'Figure 3.', title: 'What crosses gain', caption: 'Cross less the mean of its two lines, in per cent of that mean; birds reared together only, sexes apart. Right of nothing is gain.',
+      kind: 'figure', id: 'crosses', name: 'vigour-of-crosses', head, title: 'What crosses gain', caption: 'Cross less the mean of its two lines, in per cent of that mean; birds reared together only, sexes apart. Right of nothing is gain.',
       description: `${listWords(told.map(({found, label}) => `${label} ${signed(percentSign(found.heterosis))} (${pointLimits(found.interval)})`))}.`, spec: besideRows(rows, axis),
       table: {
         columns: [{head: 'Cross'}, {head: 'Gain, %', number: true}, {head: 'Interval', number: true}, {head: 'Birds', number: true}],
@@ -134,19 +135,19 @@ function crossesView({crosses}: Findings): VigourView['crosses'] {
 
 const CAUTION = {
   head: 'Chicks that die have many causes.',
-  text: 'Machine, feed, germs and the dam’s age kill more than blood does. Where many are lost ask a veterinarian, and your local law goes before any plan of breeding; no figure here says which birds to put down.',
+  text: 'Machine, feed, germs and the dam’s age kill too. Where many are lost ask a veterinarian, and your local law goes before any plan of breeding; no figure here says which birds to put down.',
 }
 
 const worthTelling = (judged: readonly JudgedEffect[]): boolean => judged.length > 0
 
 export function vigourPage(findings: Findings): Page {
   const found = onRecord(findings), judged = findings.depressionVerdicts.judged
-  const [one, two] = [lossFigure(findings, true, 'Figure 1.'), lossFigure(findings, false, 'Figure 2.')]
+  const one = lossFigure(findings, true, 'Figure 1.'), two = lossFigure(findings, false, `Figure ${one ? 2 : 1}.`), figures = [one, two].filter(each => each !== null)
   const view: VigourView = {
     lead: inbreedingVerdict(findings),
     wanting: found.length === 0 ? 'No hatch, weight or egg is on record yet.' : worthTelling(judged) ? '' : 'It takes hatches of closer and of looser matings in one season: set eggs of both, write down how many were clear, how many hatched, and which chicks died.',
-    caution: found.some(({count, n}) => count !== null && n > 0) ? CAUTION : null, figures: [one, two].filter(each => each !== null), words: found.length === 0 ? [] : inbreedingWords(findings),
-    notes: found.length === 0 ? [] : notes(findings), rest: restTable(findings), toTell: toTell(findings), crosses: crossesView(findings), males: MALES, ladder: LADDER,
+    caution: found.some(({count, n}) => count !== null && n > 0) ? CAUTION : null, figures, words: found.length === 0 ? [] : inbreedingWords(findings),
+    notes: found.length === 0 ? [] : notes(findings), rest: restTable(findings), toTell: toTell(findings), crosses: crossesView(findings, `Figure ${figures.length + 1}.`), males: MALES, ladder: LADDER,
   }
   return {path: VIGOUR, template: 'vigour', title: 'Is inbreeding costing us?', section: 'ladder', view, search: {kind: 'index', words: 'inbreeding depression harm hatch livability weight eggs vigour heterosis crosses cost'}}
 }
