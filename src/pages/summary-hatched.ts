@@ -5,6 +5,7 @@ import type {LayGroup} from '../findings/lay.ts'
 import type {Unlike} from '../findings/reared-alike.ts'
 import type {Findings} from '../findings/study.ts'
 import type {ChickCounts} from '../findings/chick-counts.ts'
+import type {EggsSpeakOf} from '../findings/hatch-comparisons.ts'
 import type {HatchRates} from '../findings/hatch-results.ts'
 import {FOLLOWED} from '../findings/depression.ts'
 import {shareOf} from '../findings/share-of.ts'
@@ -66,10 +67,13 @@ export function summaryHatched(summary: FlockSummary, {life}: Findings): Summary
 
 const MORE = {more: 'more', less: 'less', 'cannot-tell': 'cannot be told'} as const
 const UNLIKE_WORDS: Readonly<Record<Unlike['what'], string>> = {
-  season: 'season', months: 'time of year', ages: 'age of the hens', way: 'hen or machine', machine: 'machine', keeper: 'keeper', feed: 'feed', housing: 'housing', vaccination: 'vaccination', treatment: 'treatment', illness: 'illness', loss: 'losses',
+  season: 'season', months: 'time of year', ages: 'age of the hens', way: 'hatching under hens or in machines', machine: 'machine', keeper: 'keeper', feed: 'feed', housing: 'housing', vaccination: 'vaccination', treatment: 'treatment', illness: 'illness', loss: 'losses',
 }
 
 const points = ({difference, low, high}: {readonly difference: number; readonly low: number; readonly high: number}): string => `${signed(percent(difference))} points (${sizeRange(percent(low), percent(high))})`
+
+/** Of whom an interval of eggs speaks. */
+export const EGGS_OF: Readonly<Record<EggsSpeakOf, string>> = {families: 'by sire families', settings: 'by settings', 'these-eggs': 'these eggs only'}
 
 /** Does it hatch, live and lay better than the one before, and were the two kept alike? */
 function comparedWords(of: FlockSummary['of'], name: string, before: string, {hatchComparisons, livability, lay}: Findings['life']): readonly string[] {
@@ -77,12 +81,12 @@ function comparedWords(of: FlockSummary['of'], name: string, before: string, {ha
   const hatch = hatchComparisons.find(({pair, what}) => ours(pair) && what === 'hatchOfSet'), life = livability.comparisons.find(({pair}) => ours(pair)), laid = lay.comparisons.find(ours)
   const alike = (hatch ?? life ?? laid)?.alike, drawn = hatch?.drawn ?? hatch?.plain
   const said = [
-    ...(hatch && drawn ? [`hatched of eggs ${points(drawn)}, ${hatch.speaksOf === 'these-eggs' ? 'of these eggs only' : `${hatch.speaksOf} drawn whole`}: ${MORE[hatch.verdict]}`] : []),
-    ...(life ? [`lived to ${ageWords(life.age)} ${points(life.difference)}, ${life.speaksOf === 'families' ? 'families drawn whole' : 'of these chicks only'}: ${MORE[life.verdict]}`] : []),
+    ...(hatch && drawn ? [`hatched of eggs ${points(drawn)}, ${EGGS_OF[hatch.speaksOf]}: ${MORE[hatch.verdict]}`] : []),
+    ...(life ? [`lived to ${ageWords(life.age)} ${points(life.difference)}, ${life.speaksOf === 'families' ? 'by sire families' : 'these chicks only'}: ${MORE[life.verdict]}`] : []),
     ...(laid?.difference ? [`eggs of a hen in a day ${signed(rounded(laid.difference.difference, 2))} (${sizeRange(rounded(laid.difference.low, 2), rounded(laid.difference.high, 2))}): ${MORE[laid.verdict]}`] : []),
   ]
   if (said.length === 0 || !alike) return []
-  const kept = alike.verdict === 'not-alike' ? ` Not kept alike (${listWords(alike.unlike.map(({what}) => UNLIKE_WORDS[what]))} differ), so a difference need not be one of the birds.`
+  const kept = alike.verdict === 'not-alike' ? ` They were not kept alike in ${listWords(alike.unlike.map(({what}) => UNLIKE_WORDS[what]))}, so a difference need not be one of the birds.`
     : alike.verdict === 'not-told' ? ' Whether they were kept alike is not written of all.' : ' By the records they were kept alike.'
   return [`Against ${before}: ${said.join('; ')}.${kept}`]
 }

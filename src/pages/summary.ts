@@ -6,7 +6,7 @@ import type {SpreadRow} from '../findings/spread.ts'
 import type {Findings} from '../findings/study.ts'
 import {fact, type Fact} from './bird-lead.ts'
 import {dayWords} from './dates.ts'
-import {scaleOf, shareCandle} from './estimate-words.ts'
+import {scaleOf} from './estimate-words.ts'
 import type {Stat} from './hatch.ts'
 import {summaryPath} from './links.ts'
 import {mainMeasure} from './main-measure.ts'
@@ -16,7 +16,7 @@ import {choosingWords} from './choosing-words.ts'
 import {answerInShort, lastOfWay, ofWhom, pensWords, summaryAnswer, type SummaryAnswer} from './summary-answer.ts'
 import {carriersIn, hiddenTable, summaryCloseness} from './summary-blood.ts'
 import {HOW_TO_READ, summaryGaps} from './summary-gaps.ts'
-import {summaryHatched} from './summary-hatched.ts'
+import {EGGS_OF, summaryHatched} from './summary-hatched.ts'
 import {summaryMeasured, type SummaryMeasured} from './summary-measured.ts'
 import type {ToDo} from './summary-next.ts'
 import {careTold, draftsTold, showsTold, type Told} from './summary-told.ts'
@@ -91,14 +91,15 @@ function stats(summary: FlockSummary, findings: Findings): readonly Stat[] {
     const {cv, cvInterval, n} = row.spread, to = axisFromZero([(cvInterval?.high ?? cv) * 100]).to / 100
     found.push({
       title: `Spread of ${row.trait.name.toLowerCase()}`, value: percent(cv), unit: '%', candle: {...candle(cv, cvInterval, {from: 0, to}), label: `CV ${percent(cv)} per cent${cvInterval ? `, ${limits(cvInterval)}` : ''}`},
-      words: `CV${cvInterval ? `, ${limits(cvInterval)}` : ''}, ${figured(n, 'bird')}.${then(old?.kind === 'spread' ? `${percentSign(old.cv)} of ${old.n}` : null)}`,
+      words: `CV${cvInterval ? `, ${limits(cvInterval)}` : ''}, ${figured(n, 'bird')}.${then(old?.kind === 'spread' ? `${percentSign(old.cv)}, ${figured(old.n, 'bird')}` : null)}`,
     })
   }
   if (rates.hatchOfSet.kind === 'share') {
-    const share = rates.hatchOfSet, earlier = before?.rates.hatchOfSet
+    const share = rates.hatchOfSet, earlier = before?.rates.hatchOfSet, drawn = findings.life.hatching.find(({group}) => group.by === summary.of && group.name === summary.name)?.shares.find(({what}) => what === 'hatchOfSet')
+    const interval = drawn?.drawn ? {low: drawn.drawn.low, high: drawn.drawn.high} : share.interval
     found.push({
-      title: 'Hatched of eggs set', value: percent(share.value), unit: '%', candle: shareCandle(share, {from: 0, to: 1}),
-      words: `${limits(share.interval)}, ${ofWords(share.count, share.total)} eggs.${then(earlier?.kind === 'share' ? `${percentSign(earlier.value)} of ${earlier.total}` : null)}`,
+      title: 'Hatched of eggs set', value: percent(share.value), unit: '%', candle: {...candle(share.value, interval, {from: 0, to: 1}), label: `${percent(share.value)} per cent, ${limits(interval)}`},
+      words: `${limits(interval)}, ${EGGS_OF[drawn?.drawn ? drawn.speaksOf : 'these-eggs']}; ${ofWords(share.count, share.total)}.${then(earlier?.kind === 'share' ? `${percentSign(earlier.value)} of ${earlier.total}` : null)}`,
     })
   }
   const close = findings.closeness.filter(({step}) => steps.some(({label, beside}) => label === step && !beside)).at(-1)
