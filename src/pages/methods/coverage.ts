@@ -57,6 +57,7 @@ const WORDS: Readonly<Record<string, Words>> = {
 /** Rows that have all but their number in common, which is said once before them; a row by itself. */
 interface CoveragePart {
   readonly of: string
+  readonly shared: boolean
   readonly rows: readonly {readonly flock: string; readonly held: string; readonly short: boolean}[]
 }
 
@@ -87,11 +88,11 @@ export function coverageView(): CoverageView {
   }
 }
 
-/** `no cock differs: 5 cocks 99.6, 8 cocks 98.9`; what no other row has in common stands before its figure whole */
+/** `no cock differs` with `5 cocks: 99.6, 8 cocks: 98.9`; what no other row has in common stands before its figure whole */
 function partsOf(rows: readonly MeasuredCoverage[]): readonly CoveragePart[] {
   const rest = ({flock}: MeasuredCoverage): string => flock.split(', ').slice(1).join(', ')
   const shared = (row: MeasuredCoverage): boolean => rest(row) !== '' && rows.filter(other => rest(other) === rest(row)).length > 1
-  return [...grouped(rows, row => (shared(row) ? rest(row) : row.flock))].map(([of, own]) => ({of, rows: own.map(row => ({
+  return [...grouped(rows, row => (shared(row) ? rest(row) : row.flock))].map(([of, own]) => ({of, shared: own.length > 1, rows: own.map(row => ({
     flock: shared(row) ? row.flock.split(', ')[0] ?? '' : '', held: row.least === null ? rounded(row.held, 1) : `${rounded(row.held, 1)} (${rounded(row.least, 1)})`, short: row.held < HOLDS.low,
   }))}))
 }
