@@ -102,10 +102,10 @@ export function changeTable({from, to, siresOfBoth, shares, spreads, marks}: Ste
       ...(byFamilies?.kind === 'families' ? ends(byFamilies, 'family_low', 'family_high') : {}), method: plain && 'Newcombe’s hybrid score interval', speaks_of: plain && SPEAKS[speaksOf], verdict: plainly(verdict),
     })),
     ...spreads.flatMap(change => spreadChangeRows(change, steps)),
-    ...marks.map(({trait, sex, from: one, to: other, test, shift, verdict}) => ({
+    ...marks.map(({trait, sex, from: one, to: other, test, shift, byFamilies, speaksOf, verdict}) => ({
       what: 'grade', trait: trait.id, sex, ...steps, from_total: one.scored, to_total: other.scored, from_families: one.families, to_families: other.families,
       from: one.middle?.place ?? null, to: other.middle?.place ?? null, change: shift?.shift ?? null, ...ends(shift?.interval, 'low', 'high'), verdict: plainly(verdict),
-      ...(test.kind === 'compared' ? {statistic: test.superiority, p: test.p, method: HOW_RANKS[test.how]} : {}),
+      ...(test.kind === 'compared' ? {statistic: test.superiority, p: byFamilies?.p ?? test.p, method: byFamilies ? 'placements, by sire families' : HOW_RANKS[test.how], speaks_of: SPEAKS[speaksOf]} : {}),
     })),
   ])
 }

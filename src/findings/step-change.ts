@@ -1,5 +1,6 @@
 import type {Trait} from '../logbook/book.ts'
 import {familyDifference, type FamilyDifference} from '../statistics/family-difference.ts'
+import {familySuperiority, type FamilySuperiority} from '../statistics/family-superiority.ts'
 import {rankSum, type RankSum} from '../statistics/rank-sum.ts'
 import {shareDifference, type Count, type ShareDifference} from '../statistics/share-difference.ts'
 import {shiftBetween, type Shift} from '../statistics/shift.ts'
@@ -39,6 +40,9 @@ export interface ChangeOfMarks {
   readonly test: RankSum
   /** later less earlier, in marks or places of states */
   readonly shift: Shift | null
+  /** how often a chick of the later step is the higher, by families; null under five in either */
+  readonly byFamilies: FamilySuperiority | null
+  readonly speaksOf: SpeaksOf
   readonly verdict: 'higher' | 'lower' | 'cannot-tell'
 }
 
@@ -69,12 +73,13 @@ export interface Compared extends Pick<ReachedStep, 'label' | 'sires' | 'birds' 
 /**
  * What changed from one step to another, and can it be believed? Everything required together and each required trait: the difference of the shares by Newcombe, of these
  * chicks and by families. Each measured trait: Brown and Forsythe's test of how far birds stray inside their classes, with the ratios of variances and of coefficients of
- * variation. Each graded trait and each of ordered states: Wilcoxon's rank test and Hodges and Lehmann's shift, of the two sexes and together.
+ * variation. Each graded trait and each of ordered states: Wilcoxon's rank test and Hodges and Lehmann's shift, of the two sexes and together;
+ * from five families in both on the families' own test speaks, since brothers and sisters are graded alike.
  *
  * A change is told where its 95 % interval, or P at 5 %, leaves no change out. Nothing is corrected for being one of many: where nothing has changed one verdict in twenty
  * errs. Where a step was not mated inside the line, F1 or a backcross, shares change by the plan, and no verdict is given on it. What neither step has anything to say of has no entry.
  *
- * @see `shareDifference`, `familyDifference`, `changeOfSpread`, `rankSum`, `shiftBetween`
+ * @see `shareDifference`, `familyDifference`, `changeOfSpread`, `rankSum`, `familySuperiority`, `shiftBetween`
  */
 export const stepChange = (from: ReachedStep, to: ReachedStep, trueBred: TrueBred, spread: SpreadOfMeasures, traits: readonly Trait[]): StepChange =>
   changeBetween(from, to, judgedByFamily(trueBred), spread, traits)
@@ -106,18 +111,24 @@ function changeOfShare(by: JudgedBy, from: readonly Count[], to: readonly Count[
 function changeOfMarks(trait: Trait, sex: ChangeOfMarks['sex'], from: Compared, to: Compared): ChangeOfMarks[] {
   const one = marksOf(trait, sex, from), other = marksOf(trait, sex, to)
   if (one.places.length + other.places.length === 0) return []
-  const test = rankSum(other.places, one.places)
+  const test = rankSum(other.places, one.places), byFamilies = familySuperiority(other.families, one.families), p = test.kind === 'compared' ? byFamilies?.p ?? test.p : 1
   return [{
-    trait, sex, from: one.of, to: other.of, test, shift: shiftBetween(other.places, one.places),
-    verdict: test.kind !== 'compared' || test.p > REMARKABLE || test.superiority === 0.5 ? 'cannot-tell' : test.superiority > 0.5 ? 'higher' : 'lower',
+    trait, sex, from: one.of, to: other.of, test, shift: shiftBetween(other.places, one.places), byFamilies, speaksOf: byFamilies ? 'families' : 'these-chicks',
+    verdict: test.kind !== 'compared' || p > REMARKABLE || test.superiority === 0.5 ? 'cannot-tell' : test.superiority > 0.5 ? 'higher' : 'lower',
   }]
 }
 
-function marksOf(trait: Trait, sex: ChangeOfMarks['sex'], {birds, tallies}: Compared): {readonly places: readonly number[]; readonly of: MarksOfStep} {
+interface MarksByFamily {
+  readonly places: readonly number[]
+  readonly families: readonly (readonly number[])[]
+  readonly of: MarksOfStep
+}
+
+function marksOf(trait: Trait, sex: ChangeOfMarks['sex'], {birds, tallies}: Compared): MarksByFamily {
   const scored = [...birds, ...tallies].flatMap(chick => {
     const place = sex === 'all' || chick.sex === sex ? placeOf(trait, countedValue(chick, trait)) : null
-    return place === null || chick.count === 0 ? [] : [{chick, place}]
+    return place === null || chick.count === 0 ? [] : [{parentage: chick.parentage, hatch: chick.hatch, places: Array<number>(chick.count).fill(place)}]
   })
-  const places = scored.flatMap(({chick, place}) => Array<number>(chick.count).fill(place))
-  return {places, of: {scored: places.length, middle: places.length === 0 ? null : middleGrade(trait, places), families: sireFamilies(scored.map(({chick}) => chick)).length}}
+  const places = scored.flatMap(each => each.places), families = sireFamilies(scored).map(own => own.flatMap(each => each.places))
+  return {places, families, of: {scored: places.length, middle: places.length === 0 ? null : middleGrade(trait, places), families: families.length}}
 }

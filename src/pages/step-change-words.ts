@@ -105,7 +105,9 @@ export function gradeVerdict({trait, verdict}: ChangeOfMarks): string {
 }
 
 const middleOf = ({middle}: ChangeOfMarks['from']): string => (middle ? middle.is.join(' to ') : NOTHING)
-const oftenWords = ({test}: ChangeOfMarks): string => (test.kind === 'compared' ? `${percentSign(test.superiority)}, ${pWords(test.p)}` : 'all alike')
+/** `P 0.030`, `P 0.12 by families`; empty where all are alike */
+export const gradeP = ({test, byFamilies}: ChangeOfMarks): string => (test.kind === 'compared' ? `${pWords(byFamilies?.p ?? test.p)}${byFamilies ? ' by families' : ''}` : '')
+const oftenWords = (row: ChangeOfMarks): string => (row.test.kind === 'compared' ? `${percentSign(row.test.superiority)}, ${gradeP(row)}` : 'all alike')
 
 function better(change: StepChange): readonly Said[] {
   const rows = marksToTell(change), told = rows.filter(({verdict}) => verdict !== 'cannot-tell'), {from, to} = change
@@ -113,7 +115,7 @@ function better(change: StepChange): readonly Said[] {
   const open = rows.filter(({verdict}) => verdict === 'cannot-tell').map(({trait}) => trait.name.toLowerCase()), untold = open.length === 0 ? '' : `${sentence(listWords(open))} cannot be told apart.`
   if (told.length === 0) return [{head: 'Better graded? That cannot be told.', words: untold}]
   const good = told.map(({trait, verdict}) => { const up = higherIsBetter(trait); return up === null ? null : up === (verdict === 'higher') })
-  const head = `${good.every(each => each === true) ? 'Better graded' : good.every(each => each === false) ? 'Worse graded' : 'Graded otherwise'}${theseOnly(enough(...told))}.`
+  const head = `${good.every(each => each === true) ? 'Better graded' : good.every(each => each === false) ? 'Worse graded' : 'Graded otherwise'}${theseOnly(told.every(({speaksOf}) => speaksOf === 'families'))}.`
   const said = told.map(row => `${row.trait.name}: ${gradeVerdict(row)}, the middle one ${middleOf(row.to)} in ${to}, ${middleOf(row.from)} in ${from} (a chick of ${to} above one of ${from} in ${oftenWords(row)}).`)
   return [{head, words: [...said, ...(untold === '' ? [] : [untold])].join(' ')}]
 }
@@ -128,7 +130,8 @@ function believe(change: StepChange): readonly string[] {
     : [`A committee should read the trueness as said of these chicks only: ${come}, and under ${countWord(FEWEST_FAMILIES)} in either nothing can be said of birds bred like these.`]
   const both = siresOfBoth === 0 || judged.length === 0 ? [] : [`${sentence(counted(siresOfBoth, 'sire'))} may have chicks in both, so that the families are not wholly apart.`]
   const birds = [
-    ...(even.length + marks.length === 0 ? [] : ['Measures and grades are taken bird by bird, and of few sires sound surer than they are.']),
+    ...(marks.some(({speaksOf}) => speaksOf === 'these-chicks') ? ['Grades of few sires are taken bird by bird, and move with the sires alone far oftener than their P says.'] : []),
+    ...(even.length === 0 || enough(...even) ? [] : ['Measures are taken bird by bird, and of few sires sound a little surer than they are.']),
     ...(even.length === 0 ? [] : ['Each bird is held against hatch mates of its sex, so that a good season alone makes none more even.']), ...(marks.length === 0 ? [] : ['Grades may move with the season and with who gave them.']),
   ]
   return [...families, ...both, ...birds, `${sentence(counted(compared, 'thing was', 'things were'))} compared: where nothing has changed, one such verdict in twenty errs.`]

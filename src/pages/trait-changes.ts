@@ -10,7 +10,7 @@ import {stepPath} from './links.ts'
 import {listWords, NOTHING, ofWords, percentSign, rounded, signed, sizeRange} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
-import {EVEN_VERDICT, gradeVerdict, marksToTell, spreadsToTell, timesWords} from './step-change-words.ts'
+import {EVEN_VERDICT, gradeP, gradeVerdict, marksToTell, spreadsToTell, timesWords} from './step-change-words.ts'
 
 const against = ({from, to}: StepChange, sex: keyof typeof SEX_ROWS): Cell => ({text: `${to} against ${from}${sex === 'all' ? '' : `, ${SEX_ROWS[sex]}`}`, link: stepPath(to)})
 const cvOf = ({spread}: ChangeOfSpread['from']): string => (spread?.kind === 'spread' ? percentSign(spread.cv) : NOTHING)
@@ -31,7 +31,7 @@ const shiftWords = ({shift}: ChangeOfMarks): string => (shift ? `${signed(plainl
 /** Grades against the step before; null where no two steps can be compared. */
 export function gradeChangesTable(trait: Trait, {changes}: Findings): Table | null {
   const rows = changes.flatMap(change => marksToTell(change).filter(row => row.trait === trait).map((row): readonly Cell[] =>
-    [against(change, row.sex), shiftWords(row), row.test.kind === 'compared' ? percentSign(row.test.superiority) : NOTHING, `${gradeVerdict(row)}${row.test.kind === 'compared' ? `, ${pWords(row.test.p)}` : ''}`]))
+    [against(change, row.sex), shiftWords(row), row.test.kind === 'compared' ? percentSign(row.test.superiority) : NOTHING, `${gradeVerdict(row)}${row.test.kind === 'compared' ? `, ${gradeP(row)}` : ''}`]))
   return rows.length === 0 ? null : {caption: `Graded otherwise than the step before? The shift is in ${trait.kind === 'ordered' ? 'places of the order' : 'marks'}; “higher”: how often a chick is graded above one of the step before, ties counting half.`, columns: [{head: 'Step'}, {head: 'Shift, 95%'}, {head: 'Higher', number: true}, {head: 'Told'}], rows}
 }
 

@@ -53,6 +53,19 @@ describe('stepChange(from, to): shares', () => {
   })
 })
 
+describe('stepChange(from, to): grades of families', () => {
+  it('lets the families speak from five in both on, where chicks one by one would tell a change', () => {
+    // all of a family alike: 2 of 6 cocks throw nines, then 5 of 6; 48 chicks a step
+    const all = (step: typeof F2, high: number) => Array.from({length: 6}, (_, place) => ({step, type: Array<number>(8).fill(place < high ? 9 : 5)}))
+    const found = ofType(bookOfFamilies([...all(F2, 2), ...all(F3, 5)]))
+    expect(found.test).toMatchObject({kind: 'compared'})
+    expect(found.test.kind === 'compared' ? found.test.p : 1).toBeLessThan(0.001)
+    expect(found.byFamilies?.p).toBeGreaterThan(0.05)
+    expect([found.speaksOf, found.verdict]).toEqual(['families', 'cannot-tell'])
+    expect(ofType(bookOfFamilies([...all(F2, 2).slice(0, 4), ...all(F3, 5)]))).toMatchObject({speaksOf: 'these-chicks', byFamilies: null})
+  })
+})
+
 describe('stepChange(from, to): evenness', () => {
   // chicks at 21 days by diet: R data set ChickWeight (Crowder & Hand 1990); means and SD printed by R
   const DIET1 = [205, 215, 202, 157, 223, 157, 305, 98, 124, 175, 205, 96, 266, 142, 157, 117], DIET3 = [256, 305, 147, 341, 373, 220, 178, 290, 272, 321]

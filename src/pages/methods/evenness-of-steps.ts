@@ -41,14 +41,15 @@ const change: Method = {
   id: 'change',
   title: 'Change from one step to another',
   question: 'Is a later step truer or more even, or does it only look so?',
-  definition: 'Shares: the difference with Newcombe’s interval, of these chicks and by families. Measures: how far each bird strays from the middle of its own class, sex and rearing, as a part of it, compared by Brown and Forsythe’s test; the ratio of the CVs says by how much. Grades: Wilcoxon’s rank test, with Hodges and Lehmann’s shift.',
+  definition: 'Shares: the difference with Newcombe’s interval, of these chicks and by families. Measures: how far each bird strays from the middle of its own class, sex and rearing, as a part of it, compared by Brown and Forsythe’s test; the ratio of the CVs says by how much. Grades: how often a chick of the later step is the higher; from five sire families in both on by families (Obuchowski), else by Wilcoxon’s rank test; with Hodges and Lehmann’s shift.',
   formula: 'low  = d − √( (p₁ − l₁)² + (u₂ − p₂)² )\nhigh = d + √( (u₁ − p₁)² + (p₂ − l₂)² )',
   letters: [['d', 'p₁ − p₂, later less earlier'], ['l, u', 'limits of either share, Wilson’s or the families’']],
   edges: `- Truer, less true, more or less even, higher or lower only where the interval, or P at 5%, leaves no change out; else it cannot be told.
 - Where a step is a cross or a backcross, shares change by plan, and the verdict says only that.
-- Measures need a class of five in both steps. Measures and grades take each bird by itself: of few sires they sound surer than they are.
+- Measures need a class of five in both steps. Measures take each bird by itself: in made-up flocks of few sires in which nothing changed they told a change in 5 to 6 cases of a hundred, and in 11 where families were few, large and much alike.
+- Grades of fewer families take each bird by itself too, and in such flocks told a change in 18 to 46 cases of a hundred: read those of these chicks only.
 - Where nothing has changed, one verdict in twenty errs.`,
-  source: 'Newcombe 1998, Stat. Med. 17:873–890, method 10; Brown and Forsythe 1974, J. Am. Stat. Assoc. 69:364–367, on deviations within classes by our own scaling, held by simulation; Forkman 2009, Commun. Stat. Theory Methods 38:233–251, from memory; Wilcoxon 1945, Biometrics Bull. 1:80–83; Hodges and Lehmann 1963, Ann. Math. Stat. 34:598–611.',
+  source: 'Newcombe 1998, Stat. Med. 17:873–890, method 10; Brown and Forsythe 1974, J. Am. Stat. Assoc. 69:364–367, on deviations within classes by our own scaling, held by simulation; Forkman 2009, Commun. Stat. Theory Methods 38:233–251, from memory; Obuchowski 1997, Biometrics 53:567–578, from memory; Wilcoxon 1945, Biometrics Bull. 1:80–83; Hodges and Lehmann 1963, Ann. Math. Stat. 34:598–611.',
   example: {
     given: '48 of 80 right, then 56 of 70; classes of 90, 101, 110 and 130 g and of 180, 200 and 220 g, then of 98, 100 and 102 g and of 196, 201 and 204 g; a CV of 12% in a class of 26, then 8% in one of 21; grades 5, 6, 7, 7 and 8, then 7, 8, 8 and 9.',
     gives: () => {
