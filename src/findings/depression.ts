@@ -6,6 +6,7 @@ import {grouped} from './grouped.ts'
 import {fertileOf} from './hatch-results.ts'
 import {inbreedingOfMeasures, inbreedingOfShares, type CountedGroup, type InbreedingModel} from './inbreeding-model.ts'
 import {seasonOfHatch} from './ladder-chicks.ts'
+import {laySheets} from './lay-sheets.ts'
 import {PUBLISHED_DEPRESSION, type PublishedRange} from './published-vigour.ts'
 
 /** Chicks are followed for eight weeks: most that die of themselves have died by then, and few are sold before. Common practice, no source. */
@@ -132,15 +133,12 @@ function weighing(book: Logbook, bloodOf: BloodOf, trait: Trait): Depression {
   return ofMeasures('weight', trait, trait.unit ?? '', measured, all)
 }
 
-/** Eggs in a hundred days of each hen whose own eggs were counted, among hens of one step, hatched in one year and counted in one. */
+/** Eggs in a hundred counted days of each hen with an egg sheet of her own, among hens of one step, hatched in one year and counted in one. */
 function laying(book: Logbook, bloodOf: BloodOf): Depression {
-  const counts = grouped(book.eggCounts, ({bird, on}) => (bird ? `${yearOf(on.first)} ${bird.id}` : undefined))
-  const measured = [...counts.values()].flatMap((own): Measured[] => {
-    const [first] = own, bird = first?.bird
+  const hens = new Set(book.eggCounts.flatMap(({bird, on}) => (bird ? [`${yearOf(on.first)} ${bird.id}`] : [])))
+  const measured = laySheets(book).flatMap(({bird, season, eggs, henDays}): Measured[] => {
     const blood = bird && bloodOf(bird.parentage)
-    if (!first || !bird || !blood) return []
-    const days = own.reduce((sum, {on}) => sum + on.last - on.first + 1, 0), eggs = own.reduce((sum, each) => sum + each.eggs, 0)
-    return [{bird, blood, value: (100 * eggs) / days, group: `${bird.step.label} ${yearOf(first.on.first)}, hatched ${bird.hatched ? yearOf(bird.hatched.first) : '?'}`}]
+    return bird && blood ? [{bird, blood, value: (100 * eggs) / henDays, group: `${bird.step.label} ${season}, hatched ${bird.hatched ? yearOf(bird.hatched.first) : '?'}`}] : []
   })
-  return ofMeasures('eggs', null, 'eggs in 100 days', measured, counts.size)
+  return ofMeasures('eggs', null, 'eggs in 100 days', measured, hens.size)
 }
