@@ -1,5 +1,5 @@
 import type {Bird, Logbook, Pen} from '../logbook/book.ts'
-import {LIMITS} from '../heredity/propagation.ts'
+import {LIMITS, type Limits} from '../heredity/propagation.ts'
 import type {Animal} from '../pedigree/pedigree.ts'
 import type {Heredity} from './heredity.ts'
 import type {Chick} from './ladder-chicks.ts'
@@ -19,7 +19,7 @@ export type Asked = {readonly times: number | null} & (
 /** A slip with which all that was seen is less than so many times likelier explains nothing. */
 export const EXPLAINS_FROM = 3
 /** In flocks too wide to be worked exactly so many sweeps tell which slip explains more; all need not have settled to the last. */
-const BRIEF = {...LIMITS, sweeps: 20}
+export const BRIEF: Limits = {...LIMITS, sweeps: 20}
 /** Scores taken to be wrong where the records of a trait allow for none. */
 const DOUBT = 1e-3
 
@@ -39,6 +39,10 @@ export function slipsAsked(book: Logbook, pedigree: PedigreeOfBook, heredity: He
     ask(group, [...all.keys()].filter(chick => !own.has(chick)), (chick, ...kinds) => [...all.get(chick)?.values() ?? []].some(({kind, times}) => kinds.includes(kind) && (times === null || times >= EXPLAINS_FROM)))
   }
   return new Map([...all].map(([chick, slips]) => [chick, [...slips.values()]]))
+
+  function brief(group: LocusGroup): Limits {
+    return {...BRIEF, tooWideFrom: heredity.worked(group).found.tooWideFrom}
+  }
 
   function tell(chick: Chick, key: string, slip: Asked): void {
     const slips = all.get(chick), before = slips?.get(key)
@@ -64,7 +68,7 @@ export function slipsAsked(book: Logbook, pedigree: PedigreeOfBook, heredity: He
       return {chick, first, animals, otherwise: writtenOtherwise(animal, numbers(sires), numbers(dams))}
     }).filter(({otherwise: {sires, dams}}) => sires.length + dams.length > 0)
     if (open.length === 0) return
-    const {found} = heredity.workedOtherwise(group, {instead: instead(open.map(({animals, otherwise}) => ({animals, animal: otherwise.animal}))), doubt}, new Set(), BRIEF)
+    const {found} = heredity.workedOtherwise(group, {instead: instead(open.map(({animals, otherwise}) => ({animals, animal: otherwise.animal}))), doubt}, new Set(), brief(group))
     for (const {chick, first, otherwise} of open) {
       for (const {bird: number, role, times} of timesLikelier(otherwise, {sires: found.sires(first), dams: found.dams(first)})) {
         const bird = pedigree.birds[number]
@@ -80,7 +84,7 @@ export function slipsAsked(book: Logbook, pedigree: PedigreeOfBook, heredity: He
       return {chick, first, animals, pens, otherwise: ofOtherPens(animal, pens.map(({sires, dams}) => ({sires: numbers(sires), dams: numbers(dams)})))}
     }).filter(({otherwise: {pens}}) => pens.some(hens => hens.length > 0))
     if (open.length === 0) return
-    const {found} = heredity.workedOtherwise(group, {instead: instead(open.map(({animals, otherwise}) => ({animals, animal: otherwise.animal}))), doubt}, new Set(), BRIEF)
+    const {found} = heredity.workedOtherwise(group, {instead: instead(open.map(({animals, otherwise}) => ({animals, animal: otherwise.animal}))), doubt}, new Set(), brief(group))
     for (const {chick, first, pens, otherwise} of open) {
       pensLikelier(otherwise, found.dams(first)).forEach(({times, dam}, index) => {
         const other = pens[index], hen = dam === null ? undefined : pedigree.birds[dam]
@@ -97,7 +101,7 @@ export function slipsAsked(book: Logbook, pedigree: PedigreeOfBook, heredity: He
       return [{chick, first, is, twin: {...animal, sex: is}}]
     })
     if (open.length === 0) return
-    const {found, flock, firstMore} = heredity.workedOtherwise(group, {more: open.map(({twin}) => twin), doubt}, new Set(), BRIEF)
+    const {found, flock, firstMore} = heredity.workedOtherwise(group, {more: open.map(({twin}) => twin), doubt}, new Set(), brief(group))
     open.forEach(({chick, first, is}, index) => {
       const looks = {readings: flock.readings(first), tested: flock.tested(first)}
       const whole = found.supposing(new Map([[first, {readings: [], tested: null}], [firstMore + index, looks]]), (_, logLikelihood) => logLikelihood())

@@ -4,6 +4,7 @@ import type {DoubtedChick} from './impossible-families.ts'
 import type {Chick} from './ladder-chicks.ts'
 import type {LocusGroup} from './locus-groups.ts'
 import {scoreDoubts} from './score-doubt.ts'
+import {BRIEF} from './slips-asked.ts'
 import type {Findings} from './study.ts'
 
 /** A strain that is said to breed true for a look, though birds that come of it look as they then cannot. */
@@ -70,11 +71,11 @@ interface Question {
 
 function likeliest({book, heredity, pedigree}: Pick<Findings, 'book' | 'heredity' | 'pedigree'>, {group, trait, from}: Question, doubted: readonly Chick[]): readonly SuspectedStrain[] {
   if (apart(doubted) < FEWEST) return []
-  const asWritten = heredity.worked(group).found.logLikelihood
+  const {logLikelihood: asWritten, tooWideFrom} = heredity.worked(group).found, limits = {...BRIEF, tooWideFrom}
   const tried = book.strains.flatMap(strain => {
     const state = strain.trueFor.get(trait), loci = trait.loci.filter(({symbol}) => !strain.alleles.has(symbol)), ofStrain = doubted.filter(chick => (chick.shares.get(strain) ?? 0) > 0)
     if (state === undefined || loci.length === 0 || apart(ofStrain) < FEWEST) return []
-    const worked = heredity.workedOtherwise(group, {loosened: {strain, loci}}), gain = worked.found.logLikelihood - asWritten
+    const worked = heredity.workedOtherwise(group, {loosened: {strain, loci}}, new Set(), limits), gain = worked.found.logLikelihood - asWritten
     if (gain < Math.log(TIMES)) return []
     const wrong = scoreDoubts(book, group, worked, chick => (chick.kind === 'bird' ? pedigree.numberOf(chick) : worked.tallies.get(chick)?.[0] ?? null)).filter(doubt => doubt.trait === trait && doubt.wrong >= from).map(({chick}) => chick)
     const chicks = ofStrain.filter(chick => !wrong.includes(chick))

@@ -34,6 +34,8 @@ export interface GenotypeProbabilities {
   /** the figures of the bird at the locus are exact; otherwise messages were sent until none changed by more than `change`, or `sweeps` times */
   isExact(animal: number, locus: number): boolean
   readonly exact: boolean
+  /** as `Limits` has it: what need not be tried again when the flock is worked with something otherwise */
+  readonly tooWideFrom: number
   readonly change: number
   readonly sweeps: number
   /** share of scores taken to be wrong because the records contradict each other as they stand; 0 where they do not */
@@ -112,7 +114,7 @@ export function genotypeProbabilities(flock: Flock, asked: ReadonlySet<number> =
     dams: animal => sourcesOf(network.dam[animal] ?? null),
     logLikelihood: found.logSum,
     isExact: (animal, locus) => found.isExact(heldAt(animal, at(locus).number).variable),
-    exact: found.exact, change: found.change, sweeps: found.sweeps, slack,
+    exact: found.exact, tooWideFrom: found.tooWideFrom, change: found.change, sweeps: found.sweeps, slack,
   }
 
   function sourcesOf(doubt: Doubt | Pooled | null): readonly Probable<number | null>[] | null {

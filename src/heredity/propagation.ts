@@ -10,6 +10,8 @@ export interface Propagation {
   readonly logSum: number
   /** every variable's marginal is exact */
   readonly exact: boolean
+  /** variables of the smallest component that was not exact; Infinity where all were */
+  readonly tooWideFrom: number
   /** the largest change of any message in the last sweep; 0 where exact */
   readonly change: number
   readonly sweeps: number
@@ -36,6 +38,8 @@ export interface Limits extends Settling {
   readonly exactAll: number
   /** most entries of a cluster that joins several tables where it is not */
   readonly looseCluster: number
+  /** components of so many variables or more are known to be too wide: exactness is not tried again */
+  readonly tooWideFrom?: number
 }
 
 export const LIMITS: Limits = {exactCluster: 2 ** 21, exactAll: 2 ** 24, looseCluster: 2 ** 7, sweeps: 100, settled: 1e-3}
@@ -71,9 +75,9 @@ function propagated(sizes: ArrayLike<number>, factors: readonly Factor[], hung: 
     const scopes = component.factors.map(({of}) => of)
     const whole = (alike: boolean) => joinGraph(component.sizes, scopes, limits.exactCluster, limits.exactAll, alike)
     const count = component.variables.reduce((sum, variable) => sum + 1 + (hung[variable] ?? 0), 0)
-    const graph = whole(false) ?? (count <= TRIED_TWICE ? whole(true) : null) ?? joinGraph(component.sizes, scopes, limits.looseCluster)
+    const graph = (count < (limits.tooWideFrom ?? Infinity) ? whole(false) ?? (count <= TRIED_TWICE ? whole(true) : null) : null) ?? joinGraph(component.sizes, scopes, limits.looseCluster)
     if (!graph) throw new Error('a graph without a limit is always made')
-    return {exact: graph.exact, messages: new ClusterMessages(graph, component.sizes, component.factors, limits)}
+    return {exact: graph.exact, count, messages: new ClusterMessages(graph, component.sizes, component.factors, limits)}
   })
   const marginal = (variable: number): Float64Array => {
     const size = sizes[variable] ?? 0
@@ -83,6 +87,7 @@ function propagated(sizes: ArrayLike<number>, factors: readonly Factor[], hung: 
     marginal,
     logSum: parts.reduce((sum, {messages}) => sum + messages.logSum, constant),
     exact: parts.every(({exact}) => exact),
+    tooWideFrom: parts.reduce((least, {exact, count}) => (exact ? least : Math.min(least, count)), Infinity),
     change: parts.reduce((most, {messages}) => Math.max(most, messages.change), 0),
     sweeps: parts.reduce((most, {messages}) => Math.max(most, messages.sweeps), 0),
     joint(factor) {

@@ -30,7 +30,10 @@ describe('propagate(sizes, factors)', () => {
     const factors = [...[0, 1, 2, 3, 4].map(at => ({of: [at, (at + 1) % 5], table: alike})), {of: [0], table: lean}, {of: [5, 6], table: alike}, {of: [5], table: lean}]
     const sizes = Array.from({length: 7}, () => 2), found = propagate(sizes, factors, {...LIMITS, exactCluster: 4, looseCluster: 4}), twin = summed(sizes, factors)
     expect([0, 1, 2, 3, 4, 5, 6].map(variable => found.isExact(variable))).toEqual([false, false, false, false, false, true, true])
-    expect(found.exact).toBe(false)
+    expect([found.exact, found.tooWideFrom]).toEqual([false, 5])
+    // told so beforehand it is not tried again, wide or not; smaller components are
+    const told = propagate(sizes, factors, {...LIMITS, looseCluster: 4, tooWideFrom: 5})
+    expect([told.isExact(0), told.isExact(6), propagate(sizes, factors).tooWideFrom]).toEqual([false, true, Infinity])
     expect(found.marginal(6)[0]).toBeCloseTo(twin.marginals[6]![0]!, 12)
     expect(Math.abs(found.marginal(2)[0]! - twin.marginals[2]![0]!)).toBeLessThan(0.01)
   })
