@@ -42,7 +42,7 @@ export function pairKinship(
   const nodes = [...new Set([...asked, ...asked.flatMap(node => (waysOf(node) ?? []).flat()).filter(node => node !== null)])]
   const place = new Map(nodes.map((node, index) => [node, index] as const))
   const rows = autosome.amongNodes(nodes)
-  const doubts = new Map<object, readonly Possibility[]>()
+  const doubts = new Map<object, readonly Possibility[]>(), ofNode = new Map<number, readonly Possibility[] | null>()
   const ranges = new Map<readonly Possibility[], Map<readonly Possibility[], Range>>()
   const sources = new Map<readonly Possibility[], readonly Source[]>(), below = new Map<readonly Possibility[], Map<number, boolean>>()
   const shareFrom = sharesFrom(autosome.flow), told = new Map<Bird, Map<Bird, ChicksOfPair>>()
@@ -80,7 +80,9 @@ export function pairKinship(
       for (let place = 0; place < sides.length; place++) kinships[place] = withB(sides[place] ?? null, b, q)
       for (const p of ofYounger) {
         if (isFamily && p[1] !== q?.[1]) continue
-        const f = p.reduce<number>((sum, side) => sum + (kinships[sides.indexOf(side)] ?? 0), 0) / p.length
+        let sum = 0
+        for (let side = 0; side < p.length; side++) sum += kinships[sides.indexOf(p[side] ?? null)] ?? 0
+        const f = sum / p.length
         low = Math.min(low, f)
         high = Math.max(high, f)
       }
@@ -111,12 +113,21 @@ export function pairKinship(
     const part = shareFrom(nodes[side] ?? -1, b)
     const [by = null, from = null] = q
     const itself = q.length === 1 ? between(by, by) : (1 + between(by, from)) / 2
-    return meanOver(q, parent => between(side, parent) - part * between(rowOf(b), parent)) + part * itself
+    let sum = 0
+    for (let place = 0; place < q.length; place++) sum += between(side, q[place] ?? null) - part * between(rowOf(b), q[place] ?? null)
+    return sum / q.length + part * itself
   }
 
   /** null where there is no doubt; one list for all that are in the same doubt */
   function possibilitiesOf(node: number): readonly Possibility[] | null {
-    const told = waysOf(node)
+    const before = ofNode.get(node)
+    if (before !== undefined) return before
+    const found = possibilitiesFrom(node, waysOf(node))
+    ofNode.set(node, found)
+    return found
+  }
+
+  function possibilitiesFrom(node: number, told: ReturnType<typeof waysOf>): readonly Possibility[] | null {
     if (told === null) return null
     const {matings, oneOf} = animals[node - bases] ?? {}
     const key = oneOf ?? matings ?? told
@@ -150,8 +161,6 @@ interface Range {
   readonly low: number
   readonly high: number
 }
-
-const meanOver = (sources: Possibility, of: (each: Source) => number): number => sources.reduce<number>((sum, each) => sum + of(each), 0) / sources.length
 
 /** One male with each of some hens: F of the chicks, mean over the hens, and the hen it may be highest with (the first of equals). */
 export interface MaleWithHens {
