@@ -3,7 +3,7 @@ import type {FlockSummary} from '../findings/flock-summary.ts'
 import type {Findings} from '../findings/study.ts'
 import {unwantedInBook} from '../findings/unwanted-alleles.ts'
 import {requiredTraits} from '../findings/verdict.ts'
-import {NOTHING, limitsShort, percent, percentSign} from './numbers.ts'
+import {figured, NOTHING, limitsShort, percent, percentSign} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {stepCloseness} from './step-closeness.ts'
 import {carriersWords} from './step-true-bred.ts'
@@ -48,9 +48,9 @@ export function summaryCloseness({steps, latest}: FlockSummary, findings: Findin
   const allowed = [...(limits.inbreedingPerGeneration === null ? [] : [`${percentSign(limits.inbreedingPerGeneration)} a generation`]), ...(limits.matingInbreeding === null ? [] : [`${percentSign(limits.matingInbreeding)} for one mating`])]
   return {
     table: {
-      columns: [{head: 'Step'}, {head: 'Birds', number: true}, {head: 'Mean F, %', number: true}, {head: 'Kinship, %', number: true}, ...(rated ? [{head: 'Rise a generation, %', number: true}] : [])],
+      columns: [{head: 'Step'}, {head: 'Mean F, %', number: true}, {head: 'Kinship, %', number: true}, ...(rated ? [{head: 'Rise a generation, %', number: true}] : [])],
       rows: own.map(({found}): readonly Cell[] => [
-        found.step, String(found.birds), `${found.atLeast > 0 ? 'at least ' : ''}${percent(found.mean)}${percent(found.meanLow) === percent(found.meanHigh) ? '' : ` (${percent(found.meanLow)}–${percent(found.meanHigh)})`}`, percent(found.kinship),
+        `${found.step}, ${figured(found.birds, 'bird')}`, `${found.atLeast > 0 ? 'at least ' : ''}${percent(found.mean)}${percent(found.meanLow) === percent(found.meanHigh) ? '' : ` (${percent(found.meanLow)}–${percent(found.meanHigh)})`}`, percent(found.kinship),
         ...(rated ? [found.rate === null ? NOTHING : percent(found.rate.value)] : []),
       ]),
     },

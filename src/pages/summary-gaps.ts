@@ -19,7 +19,7 @@ export function summaryGaps({chicks, birds, tallies, hatches, rates, spread, rat
 }
 
 export const HOW_TO_READ = [
-  'Figures in brackets are 95% intervals: anything between them fits the records, and the wider they are the less is known.',
-  'Chicks of one cock are alike; “by sire families” has reckoned with that and speaks of birds bred like these, “these chicks only” has too few families to say more.',
-  'CV is the spread among hatch mates of one sex as a share of their mean, the smaller the more even; F is the chance that both copies of a gene are one copy handed down twice.',
+  'Figures in brackets are 95% intervals: anything between them fits the records.',
+  'Chicks of one cock are alike: “by sire families” reckons with it and speaks of birds bred like these, “these chicks only” has too few families for that.',
+  'CV is the spread among hatch mates of one sex as a share of their mean, the smaller the more even; F the chance that both copies of a gene are one copy handed down twice.',
 ] as const

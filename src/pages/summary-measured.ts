@@ -8,7 +8,7 @@ import type {Trait} from '../logbook/book.ts'
 import {amount, amountPlain, shownIn, wantedWords} from './amounts.ts'
 import {cannotSayShort} from './estimate-words.ts'
 import {mainMeasure} from './main-measure.ts'
-import {limitsShort, NOTHING, ofWords, percent, sentence} from './numbers.ts'
+import {figured, limitsShort, NOTHING, ofWords, percent, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {flockWord, SEX_ROWS} from './sex-words.ts'
 import {shareShort} from './summary-hatched.ts'
@@ -26,9 +26,9 @@ const ofOneSex = (rows: readonly SpreadRow[], trait: Trait, sex: 'male' | 'femal
 
 function measureRow(row: SpreadRow, found: AgainstStandard | undefined, units: Findings['book']['project']['units']): readonly Cell[] {
   const {trait, sex, spread, values} = row, shown = shownIn(trait, units), head = trait.seenIn === null ? `${trait.name}, ${SEX_ROWS[sex]}` : trait.name
-  const against = found ? [wantedWords(found.wanted, shown), shareShort(found.inside)] : [NOTHING, NOTHING]
-  if (spread.kind === 'cannot-say') return [head, String(values.length), found ? amount(found.mean, shown) : NOTHING, cannotSayShort(spread), ...against]
-  return [head, spread.n === values.length ? String(spread.n) : ofWords(spread.n, values.length), amount(spread.mean, shown), `${percent(spread.cv)}${spread.cvInterval ? ` (${limitsShort(spread.cvInterval)})` : ''}`, ...against]
+  const against = found ? `${shareShort(found.inside)} inside ${wantedWords(found.wanted, shown)}` : NOTHING
+  if (spread.kind === 'cannot-say') return [head, `${figured(values.length, 'bird')}${found ? `, ${amount(found.mean, shown)}` : ''}`, cannotSayShort(spread), against]
+  return [head, `${spread.n === values.length ? figured(spread.n, 'bird') : `${ofWords(spread.n, values.length)} birds`}, ${amount(spread.mean, shown)}`, `${percent(spread.cv)}${spread.cvInterval ? ` (${limitsShort(spread.cvInterval)})` : ''}`, against]
 }
 
 function stripsOf({name, before, spread}: FlockSummary, {book: {traits, project}, trueBred: {verdicts}}: Findings): Strips | null {
@@ -59,7 +59,7 @@ export function summaryMeasured(summary: FlockSummary, findings: Findings): Summ
   if (rows.length === 0) return {table: null, strips: null, none: `Nobody of ${summary.name} has been weighed or measured at the age that counts.`}
   return {
     table: {
-      columns: [{head: 'Measure'}, {head: 'Birds', number: true}, {head: 'Mean', number: true}, {head: 'CV, %', number: true}, {head: 'Wanted'}, {head: 'Inside'}],
+      columns: [{head: 'Measure'}, {head: 'Birds and mean'}, {head: 'CV, %'}, {head: 'Inside what is wanted'}],
       rows: rows.map(row => measureRow(row, standard.find(each => each.trait === row.trait && each.sex === row.sex), findings.book.project.units)),
     },
     strips: stripsOf(summary, findings), none: '',

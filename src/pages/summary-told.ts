@@ -18,7 +18,7 @@ export interface Told {
 const MOST = 8
 const REMARKS = 3
 /** Changes of a draft that are named. */
-const CHANGES = 4
+const CHANGES = 3
 
 /** `cock 1 and 2 of 3` */
 function classWords({name, entries}: ReturnType<typeof byClass>[number]): string {

@@ -7,7 +7,7 @@ const right = (value: number) => ({value, off: false})
 describe('dotStrip(birds, scale, allowed, mark)', () => {
   it('stacks birds of one column, crosses above dots, with band and mark where they belong', () => {
     expect(dotStrip([right(5), right(5), {value: 5, off: true}, right(0)], {from: 0, to: 10}, {low: 4, high: 6}, 5)).toEqual({
-      height: 20, zone: {x: 96, width: 48}, mark: 120, dots: 'M3 16h0M123 16h0M123 10h0', crosses: 'M121 2l4 4m0-4l-4 4',
+      height: 20, zone: {x: 96, width: 48}, mark: 120, dots: 'M3 16h0M123 16h0m0-6h0', crosses: 'M121 2l4 4m0-4l-4 4',
     })
   })
 
