@@ -124,7 +124,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   depression: '−8.9 points for ten points of F; the records cannot tell.',
   // Fisher 1935, eight cups (from memory): 34/70 and 2/70
   // by hand: (2.8016 · 2/4.4)²; (1.96 √0.37995 + 0.8416 √0.3739)²/0.0121 = 245.3; 2.8016 √0.1
-  'to-tell': '1.6 times; 246 of each; 0.89 SD.',
+  'to-tell': '1.6 times; 246 of each; 0.89 SD; 158 birds of each.',
   'kept-against-all': 'P 0.486 and 0.029.',
   // Falconer & Mackay 1996: ½ (300 + 100), 0.4 · 200; Becker 1984, 2 of 10 1.2701; by hand (200 · 80 + 350 · 135)/(200² + 350²)
   selection: 'S 200 g, R 80 g; 1.27 SD; h² 0.39.',

@@ -1,5 +1,6 @@
 import {FOLLOWED} from '../../findings/depression.ts'
 import {inbreedingOfShares} from '../../findings/inbreeding-model.ts'
+import {birdsToTellSpread} from '../../statistics/spread-to-tell.ts'
 import {countsToTell, differenceTold, timesToTell} from '../../statistics/numbers-to-tell.ts'
 import {chosenByChance} from '../../statistics/chosen-by-chance.ts'
 import {heterosis} from '../../statistics/heterosis.ts'
@@ -38,12 +39,12 @@ const toTell: Method = {
   id: 'to-tell',
   title: 'What it would take to tell',
   question: 'How many more eggs, chicks or families until a loss as great as others found is told four times in five?',
-  definition: 'As the records stand: so many times of them as bring the error down far enough, if those to come are as these. Side by side: as many eggs of full sibs (F 25%) and of birds that are no kin as tell their two shares apart. For chicks of two steps: the difference that 20 of each tell.',
-  formula: 'times = ((1.96 + 0.84) · error / loss)²\nn of each = (1.96 √(2 p̄ q̄) + 0.84 √(p₁q₁ + p₂q₂))² / (p₁ − p₂)²\ndifference = 2.80 SD √(1/n₁ + 1/n₂)',
+  definition: 'As the records stand: so many times of them as bring the error down far enough, if those to come are as these. Side by side: as many eggs of full sibs (F 25%) and of birds that are no kin as tell their two shares apart. For chicks of two steps: the difference that 20 of each tell. For the spread of two seasons: the birds of each that tell a CV a fifth smaller.',
+  formula: 'times = ((1.96 + 0.84) · error / loss)²\nn of each = (1.96 √(2 p̄ q̄) + 0.84 √(p₁q₁ + p₂q₂))² / (p₁ − p₂)²\ndifference = 2.80 SD √(1/n₁ + 1/n₂)\nbirds of each less its hatches = (2.80 / ln ratio of the CVs)²',
   letters: [['p, q', 'share and the rest of it; p̄ the mean of two'], ['error', 'a quarter of the interval’s length']],
-  edges: '- Side by side every egg is taken to stand alone. Eggs of one hen do not, so it takes more, of several hens.\n- Where nothing is published the loss is 5 points, our own choice.',
+  edges: '- Side by side every egg is taken to stand alone. Eggs of one hen do not, so it takes more, of several hens.\n- Where nothing is published the loss is 5 points, our own choice.\n- Of spreads, the test on which our verdicts rest tells about three times in four with so many (in simulation).',
   source: 'Fleiss 1981, ch. 3; Snedecor and Cochran; both from memory. 1.96 and 0.84 are for 95% and for four times in five.',
-  example: {given: 'An error of 2 points and a loss of 4.4; shares of 80% and 69%; 20 birds of each.', gives: () => `${rounded(timesToTell(0.02, 0.044), 1)} times; ${countsToTell(0.8, 0.69)} of each; ${rounded(differenceTold(20, 20), 2)} SD.`},
+  example: {given: 'An error of 2 points and a loss of 4.4; shares of 80% and 69%; 20 birds of each; a CV of 8% after 10%.', gives: () => `${rounded(timesToTell(0.02, 0.044), 1)} times; ${countsToTell(0.8, 0.69)} of each; ${rounded(differenceTold(20, 20), 2)} SD; ${birdsToTellSpread(0.8)} birds of each.`},
 }
 
 const unmeant: Method = {
