@@ -9,9 +9,9 @@ export function summaryGaps({chicks, birds, tallies, hatches, rates, spread, rat
   const uncounted = hatches.filter(({eggs}) => eggs === null).length
   const lines: readonly (readonly [number, string])[] = [
     [chicks.unlisted, `${figured(chicks.unlisted, 'chick')} hatched and ${chicks.unlisted === 1 ? 'was' : 'were'} never listed.`], [chicks.unbanded, `${ofWords(chicks.unbanded, chicks.hatched)} chicks never wore a band; ${tallies.length === 1 ? 'they count' : 'they all count'} in what they were scored for.`],
-    [chicks.listed - chicks.scored, `${ofWords(chicks.listed - chicks.scored, chicks.listed)} listed chicks were never scored or measured.`], [rate?.partScored ?? 0, `${figured(rate?.partScored ?? 0, 'chick was', 'chicks were')} not scored for all that is required.`],
+    [chicks.listed - chicks.scored, `${ofWords(chicks.listed - chicks.scored, chicks.listed)} listed chicks ${chicks.listed - chicks.scored === 1 ? 'was' : 'were'} never scored or measured.`], [rate?.partScored ?? 0, `${figured(rate?.partScored ?? 0, 'chick was', 'chicks were')} not scored for all that is required.`],
     [chicks.unknownSex, `${figured(chicks.unknownSex, 'chick')} of unknown sex.`], [doubtful, `Of ${ofWords(doubtful, birds.length)} banded birds a parent is in doubt.`], [undated, `Of ${ofWords(undated, birds.length)} banded birds the hatch day is not known.`],
-    [uncounted, `Of ${ofWords(uncounted, hatches.length)} settings the eggs were not counted.`], [rates.settings - candled, `${ofWords(rates.settings - candled, rates.settings)} settings were not candled, so their fertility cannot be told.`],
+    [uncounted, `Of ${ofWords(uncounted, hatches.length)} settings the eggs were not counted.`], [rates.settings - candled, `${ofWords(rates.settings - candled, rates.settings)} settings ${rates.settings - candled === 1 ? 'was not candled, so its' : 'were not candled, so their'} fertility cannot be told.`],
     [aside, `${figured(aside, 'bird')} measured in too small a class to tell of evenness.`],
   ]
   const told = lines.flatMap(([count, words]) => (count > 0 ? [sentence(words)] : []))
