@@ -67,7 +67,8 @@ export function dotStrip(birds: readonly DotStripBird[], {from, to}: DotStripSca
     }
     for (let level = 0; level < own.dots + own.crosses; level += 1) {
       const y = top(level + 0.5)
-      if (level < own.dots) dots.push(level === 0 ? `M${x} ${y}h0` : `m0-${COLUMN}h0`)
+      // a stroke of no length has square ends on a screen and none on paper
+      if (level < own.dots) dots.push(level === 0 ? `M${x} ${y}h.01` : `m-.01-${COLUMN}h.01`)
       else crosses.push(`M${x - 2} ${round(y - 2)}l4 4m0-4l-4 4`)
     }
   }

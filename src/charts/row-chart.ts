@@ -36,7 +36,7 @@ export function fitText(text: string, room: number): string {
   return `${kept.join('').trimEnd()}…`
 }
 
-const MOST_LABEL = 132
+const MOST_LABEL = 156
 
 /** Where labels, rows and counts go. Two labels must differ, each is a row. */
 export function rowFrame(labels: readonly string[], {right, top, bottom}: {right: number; top: number; bottom: number}): RowFrame {

@@ -75,12 +75,13 @@ function seenOf(book: Logbook, chicks: readonly Chick[], trait: Trait, kept: Rea
   return [...listed, ...loose]
 }
 
-/** +1 where more is wanted, −1 where less is; 0 where the mean is as wanted. */
-function wantedWay(wanted: Wanted | null, mean: number): number | null {
+/** +1 where more is wanted, −1 where less is; 0 where nothing is: nobody falls short of a least or a most, or the mean of all is where the target wants it. */
+function wantedWay(wanted: Wanted | null, values: readonly number[]): number | null {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length
   switch (wanted?.kind) {
     case undefined: case 'states': return null
-    case 'at-least': return mean < wanted.value ? 1 : 0
-    case 'at-most': return mean > wanted.value ? -1 : 0
+    case 'at-least': return values.some(value => value < wanted.value) ? 1 : 0
+    case 'at-most': return values.some(value => value > wanted.value) ? -1 : 0
     case 'about': return Math.abs(mean - wanted.value) <= (wanted.tolerance ?? 0) * Math.abs(wanted.value) ? 0 : Math.sign(wanted.value - mean)
     case 'between': return mean < wanted.low ? 1 : mean > wanted.high ? -1 : 0
   }
@@ -89,7 +90,7 @@ function wantedWay(wanted: Wanted | null, mean: number): number | null {
 function measureMeant(trait: Trait, seen: readonly Seen[], difference: number): boolean | null {
   const ways = (['male', 'female'] as const).flatMap(sex => {
     const own = seen.filter(each => each.sex === sex)
-    return own.length === 0 ? [] : [wantedWay(trait.wanted[sex], own.reduce((sum, {value}) => sum + Number(value), 0) / own.length)]
+    return own.length === 0 ? [] : [wantedWay(trait.wanted[sex], own.map(({value}) => Number(value)))]
   })
   const [first = null] = ways
   return first === null || first === 0 || difference === 0 || ways.some(way => way !== first) ? null : Math.sign(difference) === first

@@ -7,7 +7,7 @@ const right = (value: number) => ({value, off: false})
 describe('dotStrip(birds, scale, allowed, mark)', () => {
   it('stacks birds of one column, crosses above dots, with band and mark where they belong', () => {
     expect(dotStrip([right(5), right(5), {value: 5, off: true}, right(0)], {from: 0, to: 10}, {low: 4, high: 6}, 5)).toEqual({
-      height: 20, zone: {x: 96, width: 48}, mark: 120, dots: 'M3 16h0M123 16h0m0-6h0', crosses: 'M121 2l4 4m0-4l-4 4',
+      height: 20, zone: {x: 96, width: 48}, mark: 120, dots: 'M3 16h.01M123 16h.01m-.01-6h.01', crosses: 'M121 2l4 4m0-4l-4 4',
     })
   })
 
@@ -20,13 +20,13 @@ describe('dotStrip(birds, scale, allowed, mark)', () => {
     const many = dotStrip(Array.from({length: 20_000}, (_, place) => right(place % 100)), {from: 0, to: 100}, null, null)
     expect(many.height).toBe(62)
     expect(many.dots.length).toBeLessThan(1000)
-    expect(many.dots).not.toContain('h0')
+    expect(many.dots).not.toContain('h.01')
   })
 
   it('law: as many marks as birds while they can be counted, none outside the strip', () => {
     fc.assert(fc.property(fc.array(fc.record({value: fc.double({min: -50, max: 150, noNaN: true}), off: fc.boolean()}), {maxLength: 10}), birds => {
       const strip = dotStrip(birds, {from: 0, to: 100}, null, null)
-      expect((strip.dots.match(/h0/g) ?? []).length).toBe(birds.filter(({off}) => !off).length)
+      expect((strip.dots.match(/h\.01/g) ?? []).length).toBe(birds.filter(({off}) => !off).length)
       expect((strip.crosses.match(/m0/g) ?? []).length).toBe(birds.filter(({off}) => off).length)
       for (const [, x = '', y = ''] of (strip.dots + strip.crosses).matchAll(/M(-?[\d.]+) (-?[\d.]+)/g)) {
         expect(Number(x)).toBeGreaterThan(0)
