@@ -1,6 +1,6 @@
 import type {Supposed} from './cluster-messages.ts'
 import type {Factor} from './join-graph.ts'
-import type {Propagation} from './propagation.ts'
+import type {Propagation} from './what-tables-say.ts'
 import {entriesOver, keptFromVanishing, makeWhole, multiplyEach} from './tables.ts'
 
 /** Tables with the ends of their lines summed out, and the way back. */

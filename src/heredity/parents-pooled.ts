@@ -2,7 +2,7 @@ import type {Animal, Mating} from '../pedigree/pedigree.ts'
 import type {GeneBlock} from './gene-block.ts'
 import {handedOn, handedOnFromOutside} from './handed-on.ts'
 import type {Held, Network, Pooled} from './network.ts'
-import type {Propagation} from './propagation.ts'
+import type {Propagation} from './what-tables-say.ts'
 import {total} from './tables.ts'
 
 /** Birds one of whom is the parent, as all chicks that may be theirs see them: one variable for what they hand on together. */
