@@ -19,8 +19,8 @@ export interface ShareTrend {
 
 /** Sums that differ by less than this share are alike: rounding must not break a tie. */
 const TIE = 1e-9
-/** Cells of the table the exact test may fill. */
-const MOST_CELLS = 4_000_000
+/** Sums that the exact test may add up: a tenth of a second or so. */
+const MOST_SUMS = 100_000_000
 
 /**
  * Cochran–Armitage: does the share of true-bred chicks rise from step to step?
@@ -80,15 +80,16 @@ export function steepestSlope(scores: readonly number[]): number {
 }
 
 /**
- * Chance that Σ w_i·x_i lies as far from its mean as seen or farther, x the ways to draw k of n without putting back; null when there are too many cells or a score is not whole.
+ * Chance that Σ w_i·x_i lies as far from its mean as seen or farther, x the ways to draw k of n without putting back; null when there are too many sums or a score is not whole.
  * ways[x][t] grows step by step as Π C(n_i, x_i) p^x_i (1 − p)^(n_i − x_i): with one p for all, the powers are the same for every way and only keep the numbers within reach.
  */
-function byPermutation(rows: readonly {readonly k: number; readonly n: number; readonly score: number}[], k: number, n: number): number | null {
-  const least = Math.min(...rows.map(({score}) => score))
-  const whole = rows.map(row => ({...row, score: row.score - least}))
+function byPermutation(rows: readonly {readonly k: number; readonly n: number; readonly score: number}[], right: number, n: number): number | null {
+  // whichever are fewer are dealt, the right or the wrong: one is as far from its mean as the other
+  const least = Math.min(...rows.map(({score}) => score)), k = Math.min(right, n - right)
+  const whole = rows.map(row => ({n: row.n, k: k === right ? row.k : row.n - row.k, score: row.score - least}))
   if (!whole.every(({score}) => Number.isInteger(score))) return null
   const top = k * Math.max(...whole.map(({score}) => score))
-  if ((k + 1) * (top + 1) > MOST_CELLS) return null
+  if (whole.reduce((sum, row) => sum + (k + 1) * (Math.min(row.n, k) + 1) * (top + 1), 0) > MOST_SUMS) return null
   let ways = Array.from({length: k + 1}, () => new Float64Array(top + 1))
   ways[0]?.set([1])
   for (const row of whole) {
