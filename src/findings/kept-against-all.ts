@@ -1,4 +1,4 @@
-import type {Bird, Logbook, Trait, Wanted} from '../logbook/book.ts'
+import type {Bird, Hatch, Logbook, Trait, Wanted} from '../logbook/book.ts'
 import {chosenByChance} from '../statistics/chosen-by-chance.ts'
 import {holm} from '../statistics/holm.ts'
 import {withinClasses} from '../statistics/within-classes.ts'
@@ -39,7 +39,7 @@ export interface KeptState extends Kept {
   readonly expected: number | null
 }
 
-/** How far the birds kept stand above the rest of their hatch and sex. */
+/** How far the birds kept stand above the rest of their hatch, step and sex. */
 export interface KeptMeasure extends Kept {
   readonly kind: 'measure'
   /** kept less not kept, in the unit of the trait; null where no class tells */
@@ -63,14 +63,17 @@ type Untested = Omit<KeptState, 'corrected' | 'tests' | 'differ'> | Omit<KeptMea
 /** at or below it kept and all are told to differ; customary */
 const REMARKABLE = 0.05
 
+/** Chicks of two steps in one hatch are no mates: their means differ by blood, and one of the steps may be kept whole. */
+const groupOf = (sex: string, hatch: Hatch, step: string): string => `${sex} ${hatch.id} ${step}`
+
 /** Each chick once, a tally as often as it has chicks; what was weighed without a band was not kept. Chicks of unknown sex or hatch have no mates to be held against. */
 function seenOf(book: Logbook, chicks: readonly Chick[], trait: Trait, kept: ReadonlySet<Bird>): readonly Seen[] {
   const loose = book.looseWeighings.flatMap(({hatch, sex, value, countsFor}): Seen[] =>
-    (sex === 'unknown' || hatch.step.kind === 'strain' || !countsFor.includes(trait) ? [] : [{group: `${sex} ${hatch.id}`, step: hatch.step.label, sex, kept: false, value}]))
+    (sex === 'unknown' || hatch.step.kind === 'strain' || !countsFor.includes(trait) ? [] : [{group: groupOf(sex, hatch, hatch.step.label), step: hatch.step.label, sex, kept: false, value}]))
   const listed = chicks.flatMap((chick): Seen[] => {
     const {sex, hatch} = chick, value = sex === 'unknown' || hatch === null ? null : countedValue(chick, trait)
     if (value === null || sex === 'unknown' || hatch === null) return []
-    return Array.from({length: chick.count}, () => ({group: `${sex} ${hatch.id}`, step: chick.step.label, sex, kept: chick.kind === 'bird' && kept.has(chick), value}))
+    return Array.from({length: chick.count}, () => ({group: groupOf(sex, hatch, chick.step.label), step: chick.step.label, sex, kept: chick.kind === 'bird' && kept.has(chick), value}))
   })
   return [...listed, ...loose]
 }
@@ -141,7 +144,7 @@ function corrected(found: readonly Untested[]): readonly (KeptState | KeptMeasur
 /**
  * What did we choose for, without meaning to?
  *
- * For every trait the birds kept are held against all that were scored or measured of their hatch and sex, in classes of which some were kept and some not. A state:
+ * For every trait the birds kept are held against all that were scored or measured of their hatch, step and sex, in classes of which some were kept and some not. A state:
  * how many of the kept show it, with P of a blind choice (`chosenByChance`). A mark or measure: kept less not kept inside classes (`withinClasses`). Of so many tests
  * one looks remarkable by chance, so P is corrected (`holm`) and the number of tests told. First all steps together, then each step.
  *

@@ -3,9 +3,10 @@ import {describe, expect, it} from 'vitest'
 import {birdsKept} from '../../src/findings/bred-from.ts'
 import {keptAgainstAll} from '../../src/findings/kept-against-all.ts'
 import {study} from '../../src/findings/study.ts'
-import type {Logbook} from '../../src/logbook/book.ts'
-import {comb, logbook, weekOld, weight} from '../pages/small-logbook.ts'
-import {chosenFlock, drawnFlock, type} from './vigour-book.ts'
+import type {Bird, Hatch, Logbook} from '../../src/logbook/book.ts'
+import {comb, date, F2, hatch, logbook, weekOld, weight} from '../pages/small-logbook.ts'
+import {chick} from './kin-book.ts'
+import {chance, chosenFlock, drawnFlock, F3, type} from './vigour-book.ts'
 
 const rowsOf = (book: Logbook) => study(book).keptAgainstAll
 const whole = (book: Logbook) => rowsOf(book).filter(({step}) => step === null)
@@ -49,6 +50,23 @@ describe('keptAgainstAll(book)', () => {
     }
   })
 
+  it('does not take the blood of a step for choosing where a hatch holds two of them', () => {
+    // six F2 of 1800 g and six F3 of 2100 g in each hatch; five of the F3 are kept, whatever they weigh
+    const {normal} = chance(5), birds: Bird[] = [], hatches: Hatch[] = []
+    for (let number = 0; number < 3; number++) {
+      const made = hatch(`h${number}`, {on: date(`2024-0${3 + number}-01`), step: F2, rearing: `h${number}`})
+      const chicks = Array.from({length: 12}, (_, place) => {
+        const one = chick(`c${number}-${place}`, 'female', [[null, null]], {step: place < 6 ? F2 : F3, hatch: made, hatched: made.on, kept: place > 6 ? {on: null, why: 'breeding'} : null}), day = (made.on?.first ?? 0) + 140
+        return {...one, weighings: [{measure: 'weight', value: (place < 6 ? 1800 : 2100) + 50 * normal(), on: {text: '', first: day, last: day}, at: one.at}]}
+      })
+      birds.push(...chicks)
+      hatches.push(Object.assign(made, {chicks, hatched: chicks.length}))
+    }
+    const rows = rowsOf(logbook('2026-01-01', {birds, hatches, traits: [comb, weight]})).filter(row => row.kind === 'measure')
+    expect(rows.map(({step, kept, all, leftOut, differ}) => [step, kept, all, leftOut, differ])).toEqual([[null, 15, 18, 18, false], ['F2', 0, 0, 18, false], ['F3', 15, 18, 0, false]])
+    expect(Math.abs((rows[0]?.kind === 'measure' ? rows[0].difference : null) ?? NaN)).toBeLessThan(60)
+  })
+
   it('agrees with a slow recount', () => {
     fc.assert(fc.property(drawnFlock, book => {
       const kept = birdsKept(book)
@@ -57,12 +75,12 @@ describe('keptAgainstAll(book)', () => {
         for (const one of book.birds) {
           const value = one.looks.get(row.trait)?.counted?.value
           if (one.step.kind === 'strain' || one.sex === 'unknown' || one.hatch === null || value === undefined) continue
-          const cell = all[`${one.sex} ${one.hatch.id}`] ??= {kept: 0, all: 0, shown: 0}
+          const cell = all[`${one.sex} ${one.hatch.id} ${one.step.label}`] ??= {kept: 0, all: 0, shown: 0}
           cell.all += 1
           if (kept.has(one)) cell.kept += 1
           if (kept.has(one) && row.kind === 'state' && value === row.state) cell.shown += 1
         }
-        for (const {tallies, id} of book.hatches) for (const each of tallies) if (row.trait === comb && each.step.kind !== 'strain') (all[`male ${id}`] ??= {kept: 0, all: 0, shown: 0}).all += each.count
+        for (const {tallies, id} of book.hatches) for (const each of tallies) if (row.trait === comb && each.step.kind !== 'strain') (all[`male ${id} ${each.step.label}`] ??= {kept: 0, all: 0, shown: 0}).all += each.count
         const told = Object.values(all).filter(cell => cell.kept > 0 && cell.kept < cell.all), sum = (of: (cell: {kept: number; all: number; shown: number}) => number) => told.reduce((total, cell) => total + of(cell), 0)
         expect([row.kept, row.all, row.classes]).toEqual([sum(cell => cell.kept), sum(cell => cell.all), told.length])
         if (row.kind === 'state' && row.share.kind === 'share') expect(row.share.count).toBe(sum(cell => cell.shown))
