@@ -7,10 +7,8 @@ import {fertileOf} from './hatch-results.ts'
 import {inbreedingOfMeasures, inbreedingOfShares, type CountedGroup, type InbreedingModel} from './inbreeding-model.ts'
 import {seasonOfHatch} from './ladder-chicks.ts'
 import {laySheets} from './lay-sheets.ts'
+import {FOLLOWED, watchedOf} from './life-watched.ts'
 import {PUBLISHED_DEPRESSION, type PublishedRange} from './published-vigour.ts'
-
-/** Chicks are followed for eight weeks: most that die of themselves have died by then, and few are sold before. Common practice, no source. */
-export const FOLLOWED = 56
 
 /** What inbreeding may cost in one thing. */
 export interface Depression extends InbreedingModel {
@@ -23,14 +21,28 @@ export interface Depression extends InbreedingModel {
   readonly n: number
   /** of them hatched or lived; null for what is measured */
   readonly count: number | null
-  /** hatches, for what is measured families in classes */
+  /** hatches, for what is measured pairs */
   readonly groups: number
+  /** distinct pairs, or sets of possible pairs, whose eggs, chicks, birds or hens they are: as many witnesses of F as there are */
+  readonly pairs: number
   /** of all that came into it: a share, or in the unit; null where nothing did */
   readonly mean: number | null
   /** eggs, chicks, birds or hens on record that did not: uncounted, parents not known, left before the day, no contemporary */
   readonly leftOut: number
   /** with ten points of F more, in the unit of the changes */
   readonly published: PublishedRange | null
+}
+
+/** Chicks of the same parents, or possible parents, whatever the chances: each set written once. */
+function pairKeys(): (parentage: Pick<Parentage, 'pairs'>) => string {
+  const written = new Map<Parentage['pairs'], string>()
+  return ({pairs}) => {
+    const known = written.get(pairs)
+    if (known !== undefined) return known
+    const key = pairs.map(({sire, dam}) => `${sire?.id ?? '?'} × ${dam?.id ?? '?'}`).sort().join('; ')
+    written.set(pairs, key)
+    return key
+  }
 }
 
 type BloodOf = (parentage: Parentage) => Blood | null
@@ -56,16 +68,17 @@ export function depression(book: Logbook, bloodOf: BloodOf): readonly Depression
 function ofShares(outcome: Depression['outcome'], groups: readonly CountedGroup[], leftOut: number): Depression {
   const n = groups.reduce((sum, group) => sum + group.n, 0), count = groups.reduce((sum, group) => sum + group.k, 0)
   return {
-    ...inbreedingOfShares(groups), outcome, trait: null, unit: 'points', n, count, groups: new Set(groups.map(({cluster}) => cluster)).size, mean: n === 0 ? null : count / n, leftOut,
+    ...inbreedingOfShares(groups), outcome, trait: null, unit: 'points', n, count, groups: new Set(groups.map(({cluster}) => cluster)).size, pairs: new Set(groups.map(({pair}) => pair)).size, mean: n === 0 ? null : count / n, leftOut,
     published: PUBLISHED_DEPRESSION[outcome],
   }
 }
 
 function hatching(book: Logbook, bloodOf: BloodOf, outcome: 'hatch of fertile' | 'hatch of set', eggsOf: (hatch: Hatch) => number | null): Depression {
+  const pairOf = pairKeys()
   let leftOut = 0
   const groups = book.hatches.flatMap((hatch): CountedGroup[] => {
     const n = eggsOf(hatch), k = hatch.hatched, blood = bloodOf(hatch.parentage)
-    if (n !== null && k !== null && k <= n && blood !== null) return n === 0 ? [] : [{n, k, blood, season: seasonOfHatch(hatch), cluster: hatch.id}]
+    if (n !== null && k !== null && k <= n && blood !== null) return n === 0 ? [] : [{n, k, blood, season: seasonOfHatch(hatch), cluster: hatch.id, pair: pairOf(hatch.parentage)}]
     leftOut += n ?? hatch.eggs ?? 0
     return []
   })
@@ -73,17 +86,15 @@ function hatching(book: Logbook, bloodOf: BloodOf, outcome: 'hatch of fertile' |
 }
 
 /** true: died within the days · false: seen alive at the end of them · null: nobody knows, or it left before */
-function diedWithin({hatched, left}: Pick<Bird, 'hatched' | 'left'>, asOf: number): boolean | null {
-  if (hatched === null) return null
-  if (left === null) return asOf - hatched.last >= FOLLOWED ? false : null
-  if (left.on === null) return null
-  if (left.on.first - hatched.last >= FOLLOWED) return false
-  return left.how === 'died' && left.on.last - hatched.first <= FOLLOWED ? true : null
+function diedWithin(chick: Parameters<typeof watchedOf>[0], asOf: number): boolean | null {
+  const watched = watchedOf(chick, asOf)
+  if (watched === null) return null
+  return watched.died && watched.age <= FOLLOWED ? true : watched.age >= FOLLOWED ? false : null
 }
 
 function living(book: Logbook, bloodOf: BloodOf): Depression {
   const cells = new Map<string, CountedGroup>()
-  const keyOf = familyKeys()
+  const keyOf = familyKeys(), pairOf = pairKeys()
   let leftOut = 0
   for (const hatch of book.hatches) {
     leftOut += hatch.unlisted
@@ -94,7 +105,7 @@ function living(book: Logbook, bloodOf: BloodOf): Depression {
         continue
       }
       const key = `${hatch.id}\n${keyOf(chick.parentage)}`, before = cells.get(key)
-      cells.set(key, {blood, season: seasonOfHatch(hatch), cluster: hatch.id, n: (before?.n ?? 0) + chick.count, k: (before?.k ?? 0) + (died ? 0 : chick.count)})
+      cells.set(key, {blood, season: seasonOfHatch(hatch), cluster: hatch.id, pair: pairOf(chick.parentage), n: (before?.n ?? 0) + chick.count, k: (before?.k ?? 0) + (died ? 0 : chick.count)})
     }
   }
   return ofShares('livability', [...cells.values()].filter(({n}) => n > 0), leftOut)
@@ -109,16 +120,17 @@ interface Measured {
 }
 
 function ofMeasures(outcome: 'weight' | 'eggs', trait: Trait | null, unit: string, measured: readonly Measured[], all: number): Depression {
-  const keyOf = familyKeys()
+  const keyOf = familyKeys(), pairOf = pairKeys()
   // a class of one family tells nothing of blood, whatever its numbers
   const told = [...grouped(measured, ({group}) => group).values()].filter(own => new Set(own.map(({bird}) => keyOf(bird.parentage))).size > 1).flat()
   const families = [...grouped(told, ({bird, group}) => `${group}\n${keyOf(bird.parentage)}`).values()].flatMap(own => {
     const [first] = own
-    return first ? [{group: first.group, blood: first.blood, value: own.reduce((sum, {value}) => sum + value, 0) / own.length}] : []
+    return first ? [{group: first.group, blood: first.blood, pair: pairOf(first.bird.parentage), value: own.reduce((sum, {value}) => sum + value, 0) / own.length}] : []
   })
+  const pairs = new Set(families.map(({pair}) => pair)).size
   const mean = told.length === 0 ? null : told.reduce((sum, {value}) => sum + value, 0) / told.length, found = PUBLISHED_DEPRESSION[outcome]
   const published = outcome === 'eggs' ? found : mean === null ? null : {...found, low: found.low * mean, high: found.high * mean}
-  return {...inbreedingOfMeasures(families), outcome, trait, unit, n: told.length, count: null, groups: families.length, mean, leftOut: all - told.length, published}
+  return {...inbreedingOfMeasures(families), outcome, trait, unit, n: told.length, count: null, groups: pairs, pairs, mean, leftOut: all - told.length, published}
 }
 
 function weighing(book: Logbook, bloodOf: BloodOf, trait: Trait): Depression {

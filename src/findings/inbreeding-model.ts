@@ -21,7 +21,7 @@ export type TermEffect =
       /** less is harm. `cannot-tell`: the interval holds both nothing and harm · `no-harm`: it holds no harm */
       readonly verdict: 'harm' | 'cannot-tell' | 'no-harm'
     }
-  /** `alike`: it is the same throughout, within two and a half points · `tied`: it goes with season, hatch or the terms before it (inside them it differs by less than two and a half points), and cannot be told from them · `too-few`: no records are left for it · `unsettled`: no fit was found */
+  /** `alike`: it is the same throughout, within two and a half points · `tied`: it goes with season, hatch or the terms before it (inside them it differs by less than two and a half points), and cannot be told from them · `too-few`: too few hatches, or pairs, beyond what is fitted · `unsettled`: no fit was found */
   | {readonly term: Term; readonly kind: 'cannot-say'; readonly why: 'alike' | 'tied' | 'too-few' | 'unsettled'}
 
 /** An answer of one regression. */
@@ -40,21 +40,26 @@ export interface CountedGroup {
   readonly n: number
   readonly blood: Blood
   readonly season: number | null
+  /** what was set together: its hatch */
   readonly cluster: string
+  /** whose chicks they are: F is the pair's, and of however many hatches a pair tells of it once */
+  readonly pair: string
 }
 
-/** One mean of birds of one family in one class. */
+/** One mean of birds of one pair in one class. */
 export interface MeasuredFamily {
   readonly value: number
   readonly blood: Blood
+  readonly pair: string
   /** its contemporaries */
   readonly group: string
 }
 
 /** ten points of F more, ten points of heterozygosity less */
 const STEP: Readonly<Record<Term, number>> = {chickF: 0.1, damF: 0.1, chickH: -0.1, damH: -0.1}
-/** Seasons get levels of their own where so many hatches are left over; our own choice. */
-const TO_SPARE = 3
+/** Fewer hatches or pairs beyond what is fitted say too little for a number: with two the limits lie over four errors to either side; seasons give up levels of their own for it. Our own choice. */
+export const TO_SPARE = 3
+const spare = (freedom: number): boolean => freedom >= TO_SPARE - 1e-9
 
 /** Ten points are not to be told from birds that differ by less than a quarter of that; our own choice. */
 const LEAST_RANGE = 0.025
@@ -79,24 +84,30 @@ const spanned = (a: number, b: number): Interval => ({low: Math.min(a, b), high:
  *
  *     logit π = season + b₁F + b₂F_dam + b₃H + b₄H_dam        change = π(η + 0.1·b) − π(η), η at the mean of the others; of H with −0.1·b
  *
- * F rises along the ladder while H falls, so both stand in it. Extra spread between hatches widens the limits. Terms that go wholly with those before them, or with
- * season, are told of as tied and not fitted; where hatches are few the seasons give way first, then the last terms.
+ * F rises along the ladder while H falls, so both stand in it. Extra spread between hatches and between pairs, the wider of the two, widens the limits, and degrees of freedom are those of the fewer.
+ * Terms that go wholly with those before them, or with season, are told of as tied and not fitted; where hatches or pairs are few the seasons give way first. Where fewer than `TO_SPARE` are left
+ * over nothing is said.
  *
  * @see `binomialRegression`
  */
 export function inbreedingOfShares(groups: readonly CountedGroup[]): InbreedingModel {
+  return sharesWith(groups, true) ?? sharesWith(groups, false) ?? {effects: wanting(TERMS, 'too-few'), seasons: 'not-held', how: null, extra: null}
+}
+
+/** Null: with the seasons held too few pairs or hatches are left. */
+function sharesWith(groups: readonly CountedGroup[], apart: boolean): InbreedingModel | null {
   const used = groups.filter(({n}) => n > 0)
   if (used.length < 2) return {effects: wanting(TERMS, 'too-few'), seasons: 'one', how: null, extra: null}
   const terms = TERMS.filter(term => differs(range(used, term, () => 'all')))
   const alike = wanting(TERMS.filter(term => !terms.includes(term)), 'alike')
   const seasons = [...new Set(used.map(({season}) => season))], clusters = new Set(used.map(({cluster}) => cluster)).size
-  const held = seasons.length > 1 && clusters - seasons.length - terms.length >= TO_SPARE
+  const held = apart && seasons.length > 1 && clusters - seasons.length - terms.length >= TO_SPARE
   const answer = (effects: readonly TermEffect[], how: InbreedingModel['how'], extra: number | null): InbreedingModel =>
     ({effects: inOrder([...effects, ...alike]), seasons: seasons.length < 2 ? 'one' : held ? 'held' : 'not-held', how, extra})
   const levels = held ? seasons.slice(1) : []
   let fitted: readonly Term[] = terms.filter(term => !held || differs(range(used, term, ({season}) => season))), aside = wanting(terms.filter(term => !fitted.includes(term)), 'tied')
   while (fitted.length > 0) {
-    const rows = used.map(({k, n, cluster, blood, season}): BinomialRow => ({k, n, cluster, x: [...levels.map(level => Number(season === level)), ...fitted.map(term => blood[term])]}))
+    const rows = used.map(({k, n, cluster, pair, blood, season}): BinomialRow => ({k, n, cluster, family: pair, x: [...levels.map(level => Number(season === level)), ...fitted.map(term => blood[term])]}))
     const fit = binomialRegression(rows, 0.95, levels.length)
     if (fit.kind === 'dependent') {
       const tied = fitted.filter((_, place) => fit.columns.includes(place + levels.length))
@@ -104,7 +115,9 @@ export function inbreedingOfShares(groups: readonly CountedGroup[]): InbreedingM
       if (tied.length === 0) return answer([...aside, ...wanting(fitted, 'tied')], null, null)
       aside = [...aside, ...wanting(tied, 'tied')]
       fitted = fitted.filter(term => !tied.includes(term))
-    } else if (fit.kind === 'fitted') {
+    } else if (held && (fit.kind === 'few' || (fit.kind === 'fitted' && !spare(fit.freedom)))) return null
+    else if (fit.kind === 'fitted') {
+      if (!spare(fit.freedom)) return answer([...aside, ...wanting(fitted, 'too-few')], null, null)
       const {share} = shareAt(fit, fit.scale.middles), at = Math.log(share / (1 - share))
       const change = (slope: number, step: number) => 1 / (1 + Math.exp(-(at + step * slope))) - share
       const effects = fitted.flatMap((term, place): readonly TermEffect[] => {
@@ -127,7 +140,8 @@ export function inbreedingOfShares(groups: readonly CountedGroup[]): InbreedingM
  *
  *     ȳ_family − ȳ_class = Σ b·(x_family − x̄_class) + rest
  *
- * by least squares inside classes of contemporaries, a family one row, since birds of one pair share F and more than F.
+ * by least squares inside classes of contemporaries, a family one row, since birds of one pair share F and more than F; the errors by pairs, however many classes a pair stands in.
+ * Where fewer than `TO_SPARE` pairs are left over nothing is said.
  *
  * @see `withinClasses`
  */
@@ -138,7 +152,7 @@ export function inbreedingOfMeasures(families: readonly MeasuredFamily[]): Inbre
   let fitted: readonly Term[] = terms.filter(term => differs(range(families, term, ({group}) => group)))
   let aside = TERMS.flatMap(term => (fitted.includes(term) ? [] : wanting([term], terms.includes(term) ? 'tied' : 'alike')))
   while (fitted.length > 0) {
-    const fit = withinClasses(families.map(({value, blood, group}) => ({group, y: value, x: fitted.map(term => blood[term])})))
+    const fit = withinClasses(families.map(({value, blood, group, pair}) => ({group, family: pair, y: value, x: fitted.map(term => blood[term])})))
     if (fit.kind === 'dependent') {
       const tied = fitted.filter((_, place) => fit.columns.includes(place))
       aside = [...aside, ...wanting(tied, 'tied')]
@@ -146,7 +160,8 @@ export function inbreedingOfMeasures(families: readonly MeasuredFamily[]): Inbre
     } else if (fit.kind === 'few') {
       aside = [...aside, ...wanting(fitted.slice(-1), 'too-few')]
       fitted = fitted.slice(0, -1)
-    } else {
+    } else if (!spare(fit.freedom)) return answer([...aside, ...wanting(fitted, 'too-few')], null)
+    else {
       const effects = fitted.flatMap((term, place) => {
         const found = fit.coefficients[place], step = STEP[term]
         return found ? [effectOf(term, step * found.value, found.p === null ? null : spanned(step * found.interval.low, step * found.interval.high), found.p)] : []

@@ -1,13 +1,12 @@
 import type {Hatch, Logbook} from '../logbook/book.ts'
-import type {PartialDate} from '../records/dates.ts'
 import type {DifferenceOfEstimates} from '../statistics/difference-of-estimates.ts'
 import {livabilityDifference} from '../statistics/livability-difference.ts'
 import {livabilityOfFamilies, type FamilyLivability} from '../statistics/livability-of-families.ts'
 import type {Watched} from '../statistics/livability.ts'
 import type {CareTouching} from './care-touching.ts'
-import {FOLLOWED} from './depression.ts'
 import type {HatchGroup, HatchGroups, HatchPair} from './hatch-groups.ts'
 import type {Chick} from './ladder-chicks.ts'
+import {FOLLOWED, watchedOf} from './life-watched.ts'
 import {keptOfHatch, rearedAlike, type RearedAlike} from './reared-alike.ts'
 import {sireFamilies} from './sire-families.ts'
 
@@ -29,8 +28,8 @@ export interface LeftAlive {
 export interface LifeOfChicks {
   /** chicks whose life can be followed */
   readonly n: number
-  /** one entry an age of `LIVABILITY_AGES`; null where nobody was watched so long */
-  readonly ages: readonly {readonly age: number; readonly found: FamilyLivability | null}[]
+  /** one entry an age of `LIVABILITY_AGES`; null where nobody was watched so long; and how many died up to it */
+  readonly ages: readonly {readonly age: number; readonly found: FamilyLivability | null; readonly died: number}[]
   /** died at any age */
   readonly died: number
   readonly leftAlive: LeftAlive
@@ -62,15 +61,6 @@ export interface LivabilityOfGroups {
   readonly groups: readonly LifeOfGroup[]
   /** to the first of the ages */
   readonly comparisons: readonly LifeComparison[]
-}
-
-const middle = ({first, last}: PartialDate): number => Math.floor((first + last) / 2)
-
-/** How long a chick was watched, by the middle of what its dates leave open; null where a day is not written. */
-export function watchedOf({hatched, left}: Pick<Chick, 'hatched' | 'left'>, asOf: number): Watched | null {
-  if (hatched === null || hatched.first > asOf) return null
-  if (left === null) return {age: Math.max(0, asOf - middle(hatched)), died: false}
-  return left.on === null ? null : {age: Math.max(0, middle(left.on) - middle(hatched)), died: left.how === 'died'}
 }
 
 /**
@@ -122,5 +112,5 @@ function lifeOf(hatches: readonly Hatch[], chicksOf: ReadonlyMap<Hatch, readonly
     }
   }
   const families = sireFamilies(followed).map(own => own.flatMap(({chick, watched}) => Array<Watched>(chick.count).fill(watched)))
-  return {n, ages: LIVABILITY_AGES.map(age => ({age, found: livabilityOfFamilies(families, age)})), died, leftAlive: left, undated, unlisted}
+  return {n, ages: LIVABILITY_AGES.map(age => ({age, found: livabilityOfFamilies(families, age), died: followed.reduce((sum, {chick, watched}) => sum + (watched.died && watched.age <= age ? chick.count : 0), 0)})), died, leftAlive: left, undated, unlisted}
 }

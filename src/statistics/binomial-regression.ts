@@ -14,6 +14,8 @@ export interface BinomialRow {
   readonly x: readonly number[]
   /** what was set together and may have done well or badly together; a row without a name is a cluster of its own */
   readonly cluster?: string
+  /** what is of one pair, in whichever cluster: pairs do well or badly as a whole too, and tell of a column that goes with the pair once each, not once a cluster. All rows name one, or none does */
+  readonly family?: string
 }
 
 /** Change of the logit per unit of a column. */
@@ -38,13 +40,15 @@ export type BinomialRegression =
       readonly extra: number
       readonly n: number
       readonly clusters: number
-      /** clusters less columns less the level, 1 or more */
+      /** null where rows name none */
+      readonly families: number | null
+      /** clusters less columns less the level, or what is left of families where that is less; 1 or more, whole where there are none */
       readonly freedom: number
       readonly level: number
       /** for `shareAt`: middle and size of each column, coefficients and their covariance on that scale, the level first */
       readonly scale: {readonly middles: readonly number[]; readonly sizes: readonly number[]; readonly coefficients: readonly number[]; readonly covariance: readonly (readonly number[])[]}
     }
-  /** `few`: no cluster to spare for the spread between them · `dependent`: the columns named do not vary, or say nothing that those before them do not · `unsettled`: no fit was found */
+  /** `few`: no cluster or family to spare for the spread between them · `dependent`: the columns named do not vary, or say nothing that those before them do not · `unsettled`: no fit was found */
   | {readonly kind: 'few' | 'unsettled'; readonly n: number; readonly clusters: number}
   | {readonly kind: 'dependent'; readonly n: number; readonly clusters: number; readonly columns: readonly number[]}
 
@@ -53,6 +57,9 @@ export type BinomialRegression =
  *
  *     logit π = level + Σ b_j x_j        φ = max(1, X²/(N − p), X²_clusters/(C − p))        X² = Σ (k − nπ)²/(nπ(1 − π)), X²_clusters the same of cluster sums
  *     limits of b_j: where 2·(log L_max − log L_profile)/φ = t²        t of ν = C − p, p columns with the level
+ *     where families are named     φ is at least X²_families/ν_F        ν_F = F − Σ s_fᵀ(XᵀWX)⁻¹s_f / Σw        s_f = Σ w·x over the family's rows, w = nπ(1 − π)        ν the lesser
+ *
+ * ν_F is what X²_families comes to of chance alone: a column that goes with the family costs one, and a season in which all families were set costs nothing.
  *
  * Extra spread is taken in by quasi-likelihood and not by a beta-binomial, since with the six to thirty hatches of a flock the latter's spread sits at its edge as
  * often as not, while φ always has a value and never makes an interval narrower than chance does. A column that varies inside clusters is judged a little too hard.
@@ -77,15 +84,18 @@ export function binomialRegression(rows: readonly BinomialRow[], level = 0.95, f
   }
   const used = rows.filter(({n}) => n > 0)
   const names = used.map((row, place) => (row.cluster === undefined ? `row ${place}` : `cluster ${row.cluster}`))
-  const clusters = new Set(names).size, n = used.reduce((sum, row) => sum + row.n, 0), freedom = clusters - width - 1
-  if (freedom < 1) return {kind: 'few', n, clusters}
+  const clusters = new Set(names).size, n = used.reduce((sum, row) => sum + row.n, 0), spare = clusters - width - 1
+  if (spare < 1) return {kind: 'few', n, clusters}
   const {middles, sizes, scaled} = standardised(used, width)
   const solution = solveLeastSquares(scaled.map(({x}) => x), scaled.map(() => 0))
   if (solution.kind === 'dependent') return {kind: 'dependent', n, clusters, columns: solution.columns.map(column => column - 1)}
   const {alike, rowOf} = alikeTogether(scaled), fitted = logitFits(alike), plain = fitted({penalised: false}), whole = plain ?? fitted({penalised: true})
   const fit = whole && {...whole, shares: rowOf.map(place => whole.shares[place] ?? 0)}
   if (fit === null) return {kind: 'unsettled', n, clusters}
-  const extra = extraSpread(scaled, names, fit, freedom), penalised = plain === null
+  const hatches = spreadOf(scaled, names, fit), kin = used.every(({family}) => family !== undefined) ? spreadOf(scaled, used.map(({family}) => family ?? ''), fit) : null
+  const freedom = Math.min(spare, kin?.freedom ?? spare), penalised = plain === null
+  if (freedom < 1 - 1e-9) return {kind: 'few', n, clusters}
+  const extra = Math.max(1, singleSpread(scaled, fit), hatches.squares / spare, kin ? kin.squares / kin.freedom : 1)
   const quantile = studentQuantile(level, freedom)
   const slopes = sizes.map((size, place) => {
     const value = fit.coefficients[place + 1] ?? 0, error = Math.sqrt(extra * (fit.inverse[place + 1]?.[place + 1] ?? 0))
@@ -108,7 +118,7 @@ export function binomialRegression(rows: readonly BinomialRow[], level = 0.95, f
     }
   })
   return {
-    kind: 'fitted', how: penalised ? 'penalised' : 'plain', slopes, extra, n, clusters, freedom, level,
+    kind: 'fitted', how: penalised ? 'penalised' : 'plain', slopes, extra, n, clusters, families: kin?.groups ?? null, freedom, level,
     scale: {middles, sizes, coefficients: fit.coefficients, covariance: fit.inverse.map(row => row.map(entry => entry * extra))},
   }
 }
@@ -146,17 +156,28 @@ function standardised(rows: readonly BinomialRow[], width: number) {
   return {middles, sizes, scaled}
 }
 
-function extraSpread(rows: readonly LogitRow[], names: readonly string[], fit: LogitFit, freedom: number): number {
-  const sums = new Map<string, {left: number; variance: number}>()
-  let single = 0
-  rows.forEach(({k, n}, place) => {
-    const share = fit.shares[place] ?? 0, left = k - n * share, variance = n * share * (1 - share)
-    const before = sums.get(names[place] ?? '') ?? {left: 0, variance: 0}
-    sums.set(names[place] ?? '', {left: before.left + left, variance: before.variance + variance})
-    if (variance > 0) single += left ** 2 / variance
+/** X² of the sums of rows of one name, how many names there are, and what is left of them by the columns. */
+function spreadOf(rows: readonly LogitRow[], names: readonly string[], fit: LogitFit) {
+  const sums = new Map<string, {left: number; variance: number; x: number[]}>()
+  rows.forEach(({k, n, x}, place) => {
+    const share = fit.shares[place] ?? 0, name = names[place] ?? '', variance = n * share * (1 - share), own = sums.get(name) ?? {left: 0, variance: 0, x: x.map(() => 0)}
+    sums.set(name, {left: own.left + k - n * share, variance: own.variance + variance, x: own.x.map((value, column) => value + variance * (x[column] ?? 0))})
   })
-  const together = [...sums.values()].reduce((sum, {left, variance}) => (variance > 0 ? sum + left ** 2 / variance : sum), 0)
-  return Math.max(1, single / (rows.length - (rows[0]?.x.length ?? 0)), together / freedom)
+  let squares = 0, freedom = 0
+  for (const {left, variance, x} of sums.values()) {
+    if (!(variance > 0)) continue
+    squares += left ** 2 / variance
+    freedom += 1 - x.reduce((sum, value, i) => sum + value * x.reduce((part, other, j) => part + other * (fit.inverse[i]?.[j] ?? 0), 0), 0) / variance
+  }
+  return {squares, freedom, groups: sums.size}
+}
+
+function singleSpread(rows: readonly LogitRow[], fit: LogitFit): number {
+  const squares = rows.reduce((sum, {k, n}, place) => {
+    const share = fit.shares[place] ?? 0, variance = n * share * (1 - share)
+    return variance > 0 ? sum + (k - n * share) ** 2 / variance : sum
+  }, 0)
+  return squares / (rows.length - (rows[0]?.x.length ?? 0))
 }
 
 /** Rows whose columns are the same made one, since only their sums bear on a fit; and where each row has gone. */

@@ -152,3 +152,30 @@ describe('binomialRegression(rows)', () => {
     expect(Math.abs((asked.slopes[0]?.p ?? NaN) - (all.slopes[0]?.p ?? NaN))).toBeLessThan(0.05)
   })
 })
+
+describe('binomialRegression of families', () => {
+  const pairs = [0, 1, 2, 3, 4, 5, 6, 7], hatched = [9, 4, 8, 7, 3, 9, 2, 8, 10, 5, 7, 9, 2, 8, 4, 9, 9, 3, 9, 8, 5, 10, 3, 7]
+  const rows: BinomialRow[] = hatched.map((k, place) => ({k, n: 10, x: [0.05 * ((place % 8) % 3)], cluster: `h${place}`, family: `p${place % 8}`}))
+
+  it('of pairs with a hatch or many is the regression of their sums, spread and freedom too', () => {
+    const sums = pairs.map((pair): BinomialRow => ({k: hatched.filter((_, place) => place % 8 === pair).reduce((sum, k) => sum + k, 0), n: 30, x: [0.05 * (pair % 3)]}))
+    const got = fitted(rows), plain = fitted(sums)
+    expectClose(got.freedom, 6, 1e-9)
+    expectClose(got.extra, plain.extra, 1e-7)
+    for (const side of ['low', 'high'] as const) expectClose(slopeOf(got).interval?.[side] ?? NaN, slopeOf(plain).interval?.[side] ?? NaN, 1e-5)
+    expect(got).toMatchObject({clusters: 24, families: 8})
+  })
+
+  it('pays for a season with hatches, not with pairs that were all set in it', () => {
+    const got = fitted(rows.map((each, place) => ({...each, x: [...each.x, Number(place >= 16)]})))
+    expect(got.freedom).toBeGreaterThan(5.9)
+    expect(got.freedom).toBeLessThanOrEqual(6 + 1e-9)
+  })
+
+  it('of one hatch a pair is the same as without their names, and of two pairs has too few', () => {
+    const bare = fitted(rows.map(({k, n, x, cluster}) => ({k, n, x, cluster: cluster ?? ''}))), each = fitted(rows.map(one => ({...one, family: one.cluster ?? ''})))
+    expectClose(each.freedom, bare.freedom, 1e-9)
+    expectClose(each.extra, bare.extra, 1e-9)
+    expect(binomialRegression(rows.filter(({family}) => family === 'p0' || family === 'p1')).kind).toBe('few')
+  })
+})

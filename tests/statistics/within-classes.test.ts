@@ -54,4 +54,30 @@ describe('withinClasses(rows)', () => {
     expectClose(got.coefficients[0]?.value ?? NaN, 2.5, 1e-12)
   })
   it('refuses what is not finite', () => expect(() => withinClasses([{group: 'a', x: [NaN], y: 1}])).toThrow(RangeError))
+
+  describe('with families named', () => {
+    const paired = (spread: number, own: number): ClassedRow[] => [0, 1, 2, 3, 4, 5, 6].flatMap(pair => ['a', 'b', 'c'].map((group, place) => ({
+      group, family: `p${pair}`, x: [0.05 * (pair % 4)], y: 2000 + 100 * place + spread * [3, -1, 4, -1, -5, 2, 6][pair]! + own * [2, -7, 1, 8, -2, 8, 1, -8, 2, 8, -4, 5, 9, 0, -4, 5, 2, -3, 5, 3, -6][3 * pair + place]!,
+    })))
+
+    it('of pairs that are all in every class is the regression of the pairs’ means, error and freedom too', () => {
+      const rows = paired(40, 1), got = withinClasses(rows), means = [0, 1, 2, 3, 4, 5, 6].map(pair => rows.filter(({family}) => family === `p${pair}`).reduce((sum, {y}) => sum + y, 0) / 3)
+      const plain = leastSquares(means.map((_, pair) => [1, 0.05 * (pair % 4)]), means)
+      if (got.kind !== 'fitted' || plain.kind !== 'fitted') throw new Error(got.kind)
+      expectClose(got.freedom, 5, 1e-9)
+      for (const of of ['value', 'error', 'p'] as const) expectClose(got.coefficients[0]?.[of] ?? NaN, plain.coefficients[1]?.[of] ?? NaN, 1e-7)
+    })
+
+    it('never makes an error less, and of families of one row each changes nothing', () => {
+      const rows = paired(0, 5), bare = withinClasses(rows.map(({group, x, y}) => ({group, x, y}))), got = withinClasses(rows), each = withinClasses(rows.map((row, place) => ({...row, family: String(place)})))
+      if (bare.kind !== 'fitted' || got.kind !== 'fitted' || each.kind !== 'fitted') throw new Error(got.kind)
+      expect(got.coefficients[0]?.error).toBeGreaterThanOrEqual(bare.coefficients[0]?.error ?? NaN)
+      expectClose(each.freedom, bare.freedom, 1e-9)
+      expectClose(each.coefficients[0]?.error ?? NaN, bare.coefficients[0]?.error ?? NaN, 1e-9)
+    })
+
+    it('has too few with two families, however many rows', () => {
+      expect(withinClasses(['a', 'b', 'c', 'd'].flatMap(group => [0, 1].map(pair => ({group, family: String(pair), x: [pair], y: 10 * pair + group.charCodeAt(0) % 3})))).kind).toBe('few')
+    })
+  })
 })

@@ -1,4 +1,4 @@
-import {FOLLOWED} from '../../findings/depression.ts'
+import {FOLLOWED} from '../../findings/life-watched.ts'
 import {inbreedingOfShares} from '../../findings/inbreeding-model.ts'
 import {birdsToTellSpread} from '../../statistics/spread-to-tell.ts'
 import {countsToTell, differenceTold, timesToTell} from '../../statistics/numbers-to-tell.ts'
@@ -13,8 +13,8 @@ import {limits, percent, percentSign, rounded, signed} from '../numbers.ts'
 import type {Method} from './method.ts'
 
 function lossWords(): string {
-  const hatch = (k: number, chickF: number, place: number) => ({k, n: 10, season: null, cluster: String(place), blood: {chickF, damF: 0, chickH: 0, damH: 0}})
-  const [found] = inbreedingOfShares([hatch(9, 0, 1), hatch(8, 0, 2), hatch(6, 0.25, 3), hatch(7, 0.25, 4)]).effects
+  const hatch = (k: number, chickF: number, place: number) => ({k, n: 10, season: null, cluster: String(place), pair: String(place), blood: {chickF, damF: 0, chickH: 0, damH: 0}})
+  const [found] = inbreedingOfShares([hatch(9, 0, 1), hatch(8, 0, 2), hatch(9, 0, 3), hatch(6, 0.25, 4), hatch(7, 0.25, 5), hatch(6, 0.25, 6)]).effects
   return found?.kind === 'effect' ? `${signed(percent(found.change))} points for ten points of F; ${found.verdict === 'cannot-tell' ? 'the records cannot tell' : found.verdict}.` : ''
 }
 
@@ -22,23 +22,24 @@ const depression: Method = {
   id: 'depression',
   title: 'Is inbreeding costing us?',
   question: 'Do fewer eggs hatch, fewer chicks live, are birds lighter or hens worse layers, the closer they are bred?',
-  definition: 'Hatch and life are regressed on F of chick and dam and on the strain heterozygosity of both, which falls while F rises; hatches that do well or badly as a whole widen the limits. Weights and eggs by least squares within step, sex and rearing, each family one row. Printed per ten points of F more or heterozygosity less, the others held.',
+  definition: 'Hatch and life are regressed on F of chick and dam and on the strain heterozygosity of both, which falls while F rises; hatches, or pairs, that do well or badly as a whole widen the limits. Weights and eggs by least squares within step, sex and rearing, each family one row there. Printed per ten points of F more or heterozygosity less, the others held.',
   formula: 'logit of the share = season + b₁F + b₂F of dam + b₃H + b₄H of dam\nchange = share at mean + 0.1 b₁ less share at mean',
   letters: [['F, H', 'inbreeding and strain heterozygosity, 0 to 1'], ['b', 'change of the logit for one of F or H']],
   edges: `- Where the interval holds both nothing and harm, the records cannot tell; its lower limit is the largest loss not excluded. Where it holds nothing and no loss as great as the least that others found, that is said.
+- F is the pair’s: however many hatches or birds a pair has, it tells of F once. Limits are the wider of those by hatches (or rows) and by pairs; with fewer than 3 of either beyond what is fitted nothing is said.
 - Of many tests one looks like harm by chance: harm is called so where P corrected for their number (Holm) is 0.05 or less.
 - An egg that did not hatch has the mean blood of its hatch’s possible parents. Eggs bought in are left out.
 - Life is followed for ${FOLLOWED} days; chicks sold, moved or lost before are left out and counted.
 - Where hatches are few the seasons are not held apart, and it says so; what goes with season or hatch, or differs by less than 2.5 points, is not fitted.
 - Where inbred hatches all fail, Firth’s penalty keeps the limits finite.`,
-  source: 'McCullagh and Nelder 1989, 4.5; Firth 1993, Biometrika 80:27–38; both from memory. Extra spread by hatches is ours, held by simulation.',
-  example: {given: '9 and 8 of 10 eggs hatched at F 0, 6 and 7 of 10 at F 25%.', gives: lossWords},
+  source: 'McCullagh and Nelder 1989, 4.5; Firth 1993, Biometrika 80:27–38; both from memory. Extra spread by hatches and pairs is ours, held by simulation.',
+  example: {given: 'Of six pairs 9, 8 and 9 of 10 eggs hatched at F 0, 6, 7 and 6 of 10 at F 25%.', gives: lossWords},
 }
 
 const toTell: Method = {
   id: 'to-tell',
   title: 'What it would take to tell',
-  question: 'How many more eggs, chicks or families until a loss as great as others found is told four times in five?',
+  question: 'How many more eggs, chicks or pairs until a loss as great as others found is told four times in five?',
   definition: 'As the records stand: so many times of them as bring the error down far enough, if those to come are as these. Side by side: as many eggs of full sibs (F 25%) and of birds that are no kin as tell their two shares apart. For chicks of two steps: the difference that 20 of each tell. For the spread of two seasons: the birds of each that tell a CV a fifth smaller.',
   formula: 'times = ((1.96 + 0.84) · error / loss)²\nn of each = (1.96 √(2 p̄ q̄) + 0.84 √(p₁q₁ + p₂q₂))² / (p₁ − p₂)²\ndifference = 2.80 SD √(1/n₁ + 1/n₂)\nbirds of each less its hatches = (2.80 / ln ratio of the CVs)²',
   letters: [['p, q', 'share and the rest of it; p̄ the mean of two'], ['error', 'a quarter of the interval’s length']],
