@@ -23,7 +23,7 @@ const inUnit = (...names: string[]): FigureColumn[] => names.map(name => ({name,
 export const WHAT_HATCHED: Readonly<Record<HatchShare, string>> = {fertility: 'fertility', hatchOfFertile: 'hatch of fertile', hatchOfSet: 'hatch of set'}
 const EGGS: Readonly<Record<EggsSpeakOf, string>> = {families: 'eggs bred like these', settings: 'settings of these birds', 'these-eggs': 'these eggs only'}
 const CHICKS = {families: 'chicks bred like these', 'these-chicks': 'these chicks only'} as const
-const HENS: Readonly<Record<LaySpeaksOf, string>> = {hens: 'hens like these', pens: 'pens and hens like these', 'these-hens': 'these hens only'}
+const HENS: Readonly<Record<LaySpeaksOf, string>> = {hens: 'hens like these', pens: 'pens like these', 'these-hens': 'these hens only', mixed: 'pens and hens mixed'}
 const asides = ({leftOut}: Pick<Share, 'leftOut'>): number => leftOut.reduce((sum, {count}) => sum + count, 0)
 const alike = ({verdict, unlike}: RearedAlike): Row => ({kept_alike: {alike: 'yes', 'not-alike': 'no', 'not-told': 'not told'}[verdict], unlike: unlike.map(({what}) => what).join(' ') || null})
 const plainly = (verdict: string): string => verdict.replaceAll('-', ' ')
@@ -71,9 +71,10 @@ function laidRows(of: string, name: string, lay: Lay): Row[] {
   ]
 }
 
-function layDifference({one, other, difference, speaksOf, verdict, alike: kept}: LayComparison): Row {
+function layDifference({one, other, kind, difference, speaksOf, verdict, alike: kept}: LayComparison): Row {
+  const part = kind === null ? '' : `, ${kind}`
   return {
-    what: 'hen-day', of: one.by, name: one.name, against: other.name, value: difference?.difference ?? null, low: difference?.low ?? null, high: difference?.high ?? null, unit: 'eggs of a hen in a day', count: one.eggs, total: one.henDays,
+    what: 'hen-day', of: one.by, name: `${one.name}${part}`, against: `${other.name}${part}`, value: difference?.difference ?? null, low: difference?.low ?? null, high: difference?.high ?? null, unit: 'eggs of a hen in a day', count: one.eggs, total: one.henDays,
     speaks_of: difference && HENS[speaksOf], verdict: difference ? plainly(verdict) : 'too few sheets', ...alike(kept), method: 'ratios, joined',
   }
 }
@@ -101,7 +102,7 @@ function lay({life}: Findings): FiguresTable {
   const rows: readonly Row[] = [
     ...life.hatching.flatMap(hatchedRows), ...life.hatchComparisons.map(hatchDifference),
     ...life.livability.groups.flatMap(one => livedRows(one.group.by, one.group.name, one)), ...[...life.livability.hatches].flatMap(([hatch, one]) => livedRows('hatch', hatch.id, one)), ...life.livability.comparisons.map(lifeDifference),
-    ...life.lay.groups.flatMap(one => laidRows(one.by, one.name, one)), ...life.lay.sheets.flatMap(one => one.sheets.flatMap(({pen, bird}) => laidRows(pen ? 'pen' : 'hen', pen?.id ?? bird?.id ?? '', one))), ...life.lay.comparisons.map(layDifference),
+    ...life.lay.groups.flatMap(one => [one, ...one.kinds].flatMap(each => laidRows(one.by, each === one ? one.name : `${one.name}, ${each.of}`, each))), ...life.lay.sheets.flatMap(one => one.sheets.flatMap(({pen, bird}) => laidRows(pen ? 'pen' : 'hen', pen?.id ?? bird?.id ?? '', one))), ...life.lay.comparisons.map(layDifference),
     ...life.firstEggs.map(firstEgg), ...[...life.growth.hatches].flatMap(([hatch, growth]) => grownRows('hatch', hatch.id, growth)), ...life.growth.pens.flatMap(({group, growth}) => grownRows('pen', group.name, growth)), ...life.feed.flatMap(fedRows),
   ]
   return {

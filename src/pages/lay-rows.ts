@@ -13,10 +13,11 @@ import {figured, limits, limitsShort, NOTHING, percent, percentSign, rounded, wh
 import type {Cell, Table} from './page.ts'
 import type {Compared} from './told-apart-words.ts'
 
-export const HENS_SPEAK_OF: Readonly<Record<LaySpeaksOf, string>> = {hens: 'hens like these', pens: 'pens like these', 'these-hens': 'these hens'}
+export const HENS_SPEAK_OF: Readonly<Record<LaySpeaksOf, string>> = {hens: 'hens like these', pens: 'pens like these', 'these-hens': 'these hens', mixed: 'each kind below'}
 
 const henDayCell = ({henDay}: Lay): string => `${percent(henDay.ratio)}${henDay.interval ? ` (${whole(limitsShort(henDay.interval))})` : ''}`
-const housedCell = ({henHoused}: Lay): string => (henHoused ? rounded(henHoused.eggs, 1) : NOTHING)
+/** Of a single sheet, with its days; over sheets of unlike length only the rate can be read. */
+const housedCell = ({henHoused, sheets, days}: Lay): string => (!henHoused ? NOTHING : sheets.length === 1 ? `${rounded(henHoused.eggs, 1)} in ${figured(days, 'day')}` : percentSign(henHoused.rate))
 /** `BC3 55.6 g (54.3 to 56.8, 18 eggs)` */
 const weightWords = ({name, eggWeight}: LayGroup, units: Project['units']): readonly string[] => (eggWeight ? [`${name} ${mass(eggWeight.ratio, units)} (${eggWeight.interval ? `${massLimits(eggWeight.interval, eggWeight.ratio, units)}, ` : ''}${figured(eggWeight.eggs, 'egg')})`] : [])
 
@@ -39,19 +40,22 @@ function layTable(rows: readonly LayRow[], heads: readonly [string, string], cap
   const missing = rows.some(({lay}) => lay.missing + lay.unclear > 0)
   return {
     caption, columns: [
-      {head: heads[0]}, {head: heads[1]}, {head: 'Days', number: true}, {head: 'Hens', number: true}, {head: 'Eggs', number: true}, {head: 'Hen-days', number: true}, {head: 'Hen-day, %'}, {head: 'Eggs a hen housed', number: true},
-      ...(missing ? [{head: 'Not counted'}] : []), {head: 'Speaks of'},
+      {head: heads[0]}, {head: 'Hen-day, %'}, {head: 'Speaks of'}, {head: 'Eggs', number: true}, {head: 'Hen-days', number: true}, {head: 'Hens', number: true}, {head: heads[1]}, {head: 'Days', number: true}, {head: 'Hen-housed'},
+      ...(missing ? [{head: 'Not counted'}] : []),
     ],
     rows: rows.map(({head: first, when, lay}): readonly Cell[] => [
-      first, ...when, String(lay.hens || lay.henHoused?.hens || 0), String(lay.eggs), String(lay.henDays), henDayCell(lay), housedCell(lay), ...(missing ? [notCounted(lay) || NOTHING] : []), lay.henDay.interval ? HENS_SPEAK_OF[lay.speaksOf] : NOTHING,
+      first, henDayCell(lay), lay.henDay.interval || lay.speaksOf === 'mixed' ? HENS_SPEAK_OF[lay.speaksOf] : NOTHING, String(lay.eggs), String(lay.henDays), String(lay.hens || lay.henHoused?.hens || 0), ...when, housedCell(lay), ...(missing ? [notCounted(lay) || NOTHING] : []),
     ]),
   }
 }
 
 const notCounted = ({missing, unclear}: Lay): string => [...(missing > 0 ? [figured(missing, 'day')] : []), ...(unclear > 0 ? [figured(unclear, 'egg')] : [])].join(', ')
 
+const KINDS: Readonly<Record<LayGroup['of'], string>> = {pens: 'its pens', hens: 'its single hens', both: 'all'}
+const stepName = ({name}: LayGroup): string => (name === 'strain' ? 'Pure strains' : name)
+
 export const layGroupsTable = (groups: readonly LayGroup[]): Table | null =>
-  layTable(groups.map(lay => ({head: lay.name === 'strain' ? 'Pure strains' : lay.name, when: [String(lay.sheets.length), String(lay.days)], lay})), ['Of', 'Sheets'], 'Step by step')
+  layTable(groups.flatMap(group => [group, ...group.kinds].map(lay => ({head: lay === group ? stepName(lay) : `${stepName(lay)}, ${KINDS[lay.of]}`, when: [String(lay.sheets.length), String(lay.days)] as const, lay}))), ['Of', 'Sheets'], 'Step by step')
 
 const fromDay = ({from}: LaySheet): string => dayWords(from).replace(/[A-Z][a-z]{3,}/, month => month.slice(0, 3)).replaceAll(' ', '\u00a0')
 
@@ -73,18 +77,20 @@ export function layComparisonTable(all: readonly LayComparison[]): Table | null 
   if (all.length === 0) return null
   return {
     caption: 'Differences in the hen-day rate, in points', columns: [{head: 'Compared'}, {head: 'Difference'}, {head: 'Speaks of'}, {head: 'Kept alike?'}],
-    rows: all.map(({one, other, difference, speaksOf, verdict, alike}): readonly Cell[] => [
-      `${one.name} less ${other.name}`, difference ? `${points(difference.difference)} (${pointLimits(difference)})${verdict === 'cannot-tell' ? '' : `: ${verdict}`}` : 'too few sheets', difference ? HENS_SPEAK_OF[speaksOf] : NOTHING, alikeShort(alike),
+    rows: all.map(({one, other, kind, difference, speaksOf, verdict, alike}): readonly Cell[] => [
+      `${one.name} less ${other.name}${ofKind(kind)}`, difference ? `${points(difference.difference)} (${pointLimits(difference)})${verdict === 'cannot-tell' ? '' : `: ${verdict}`}` : 'too few sheets', difference ? HENS_SPEAK_OF[speaksOf] : NOTHING, alikeShort(alike),
     ]),
   }
 }
 
+const ofKind = (kind: LayComparison['kind']): string => (kind === null ? '' : `, ${kind === 'pens' ? 'pens' : 'single hens'}`)
+
 /** Each comparison in few words. */
 export const layToldApart = (all: readonly LayComparison[]): readonly Compared[] =>
-  all.map(({one, other, verdict, speaksOf, alike}) => ({words: `${one.name} laid ${verdict === 'less' ? 'less' : 'more'} than ${other.name}`, verdict, only: speaksOf === 'these-hens', alike}))
+  all.map(({one, other, kind, verdict, speaksOf, alike}) => ({words: `${one.name} laid ${verdict === 'less' ? 'less' : 'more'} than ${other.name}${kind === null ? '' : ` (${ofKind(kind).slice(2)})`}`, verdict, only: speaksOf === 'these-hens', alike}))
 
 /** In what the groups were not kept alike; of few comparisons all are told. */
-export const layUnlike = (all: readonly LayComparison[]): readonly string[] => all.filter(({verdict}) => verdict !== 'cannot-tell' || all.length < 3).flatMap(({one, other, alike}) => unlikeLine(`${one.name} less ${other.name}`, alike) ?? [])
+export const layUnlike = (all: readonly LayComparison[]): readonly string[] => all.filter(({verdict}) => verdict !== 'cannot-tell' || all.length < 3).flatMap(({one, other, kind, alike}) => unlikeLine(`${one.name} less ${other.name}${ofKind(kind)}`, alike) ?? [])
 
 export function firstEggTable(all: readonly FirstEggs[]): Table | null {
   if (all.length === 0) return null

@@ -21,7 +21,7 @@ function hatchingOf({season, hatching}: SeasonOfLife): Told[] {
 
 const livingOf = ({season, livability}: SeasonOfLife): Told[] => (livability ? [{label: season, share: livability.share, interval: livability, count: figured(livability.n, 'chick'), speaksOf: CHICKS_SPEAK_OF[livability.kind]}] : [])
 
-const layingOf = ({season, lay}: SeasonOfLife): Told[] => (lay ? [{label: season, share: Math.min(1, lay.henDay.ratio), interval: lay.henDay.interval, count: `${lay.eggs} in ${figured(lay.henDays, 'hen-day')}`, speaksOf: lay.henDay.interval ? HENS_SPEAK_OF[lay.speaksOf] : 'no limits'}] : [])
+const layingOf = ({season, lay}: SeasonOfLife): Told[] => (lay ? [{label: season, share: Math.min(1, lay.henDay.ratio), interval: lay.henDay.interval, count: `${lay.eggs} in ${figured(lay.henDays, 'hen-day')}`, speaksOf: lay.henDay.interval ? HENS_SPEAK_OF[lay.speaksOf] : lay.speaksOf === 'mixed' ? 'pens and hens: no limits together' : 'no limits'}] : [])
 
 const FIGURES = [
   {id: 'hatching', title: 'Hatch of set by season', caption: 'Hatch of set by season, %, pure strains left aside.', counted: 'Hatched', of: hatchingOf},

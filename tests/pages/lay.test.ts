@@ -38,7 +38,7 @@ describe('the page of life and lay', () => {
     const eggs = (on: string, count: number) => ({pen: A, bird: null, on: date(on), eggs: count, hens: null, at, weight: {grams: 56 * count, eggs: count}})
     const book = logbook('2025-01-01', {birds: hens, pens: [A], eggCounts: ['2024-03-01', '2024-03-02', '2024-03-05'].map(on => eggs(on, 3)), feedings: [{pen: A, hatch: null, on: date('2024-03-01'), feed: 1200, at}, {pen: A, hatch: null, on: date('2024-03-03'), feed: 1200, at}]})
     const {laying, feed, living, figures} = layOf(book)
-    expect(laying?.pens?.rows).toEqual([[{text: '2024-A', link: 'pens/2024-A.html'}, '1\u00a0Mar\u00a02024', '3', '4', '9', '12', '75.0', '2.3', '2 days', '–']])
+    expect(laying?.pens?.rows).toEqual([[{text: '2024-A', link: 'pens/2024-A.html'}, '75.0', '–', '9', '12', '4', '1\u00a0Mar\u00a02024', '3', '2.3 in 3 days', '2 days']])
     expect(laying?.words[0]).toBe('Weight of an egg: F1 56.0 g (9 eggs).')
     // 1200 g by four hens in two days; 6 eggs of 56 g in them
     expect(feed?.rows).toEqual([[{text: '2024-A', link: 'pens/2024-A.html'}, '1.20 kg, 1 to 2 March 2024', '8', '150 g', '200 g', '3.57']])
