@@ -28,6 +28,6 @@ describe('the answer above a table of comparisons', () => {
   it('lists few and counts many, with how many chance alone would show', () => {
     expect(toldApartWords([one('more')], 'eggs')).toBe('There is a difference: more of A than of B.')
     expect(toldApartWords([one('more', {only: true, alike: same}), one('cannot-tell')], 'hens')).toBe('One of two comparisons shows a difference: more of A than of B. It speaks of these hens only. By the records they were kept alike.')
-    expect(toldApartWords(Array.from({length: 40}, (_, place) => one(place < 5 ? 'less' : 'cannot-tell', {only: place < 2})), 'eggs')).toBe('Five of 40 comparisons show a difference, where chance alone would show about two. Two speak of these eggs only.')
+    expect(toldApartWords(Array.from({length: 40}, (_, place) => one(place < 5 ? 'less' : 'cannot-tell', {only: place < 2})), 'eggs')).toBe('Five of 40 comparisons show a difference, where chance alone would show about two of the 38 that speak of more than these eggs. Two speak of these eggs only.')
   })
 })
