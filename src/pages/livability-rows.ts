@@ -16,6 +16,12 @@ export function leftAliveWords({culled, sold, taken, lost}: LeftAlive): string {
   return ([['culled', culled], ['sold', sold], ['taken', taken], ['lost', lost]] as const).flatMap(([how, count]) => (count === 0 ? [] : [`${count} ${how}`])).join(', ')
 }
 
+/** `1 by 20 weeks, 4 later`: to the greatest age asked for, and beyond */
+function diedWords({ages, died}: LifeOfChicks): string {
+  const last = ages.at(-1), early = last?.died ?? 0, later = died - early
+  return died === 0 || !last ? String(died) : [...(early > 0 ? [`${early} by ${ageWords(last.age)}`] : []), ...(later > 0 ? [`${later} ${early > 0 ? 'later' : `after ${ageWords(last.age)}`}`] : [])].join(', ')
+}
+
 const notFollowed = ({undated, unlisted}: LifeOfChicks): number => undated + unlisted
 const cell = (found: FamilyLivability | null | undefined): string => (found ? `${percent(found.share)} (${whole(limitsShort(found))})` : NOTHING)
 
@@ -26,11 +32,11 @@ export function livabilityTable(groups: readonly {readonly name: string; readonl
   return {
     caption: 'Chicks that lived, %',
     columns: [
-      {head: 'Of'}, {head: 'Chicks', number: true}, ...(told[0]?.life.ages ?? []).map(({age}) => ({head: `To ${ageWords(age)}`})), {head: 'Speaks of'}, {head: 'Died', number: true}, {head: 'Left alive'}, ...(gone ? [{head: 'Not followed', number: true}] : []),
+      {head: 'Of'}, ...(told[0]?.life.ages ?? []).map(({age}) => ({head: `To ${ageWords(age)}`})), {head: 'Speaks of'}, {head: 'Chicks', number: true}, {head: 'Died'}, {head: 'Left alive'}, ...(gone ? [{head: 'Not followed', number: true}] : []),
     ],
     rows: told.map(({name, life}): readonly Cell[] => {
       const [first] = life.ages
-      return [name, String(life.n), ...life.ages.map(({found}) => cell(found)), first?.found ? CHICKS_SPEAK_OF[first.found.kind] : NOTHING, String(life.died), leftAliveWords(life.leftAlive) || NOTHING, ...(gone ? [String(notFollowed(life))] : [])]
+      return [name, ...life.ages.map(({found}) => cell(found)), first?.found ? CHICKS_SPEAK_OF[first.found.kind] : NOTHING, String(life.n), diedWords(life), leftAliveWords(life.leftAlive) || NOTHING, ...(gone ? [String(notFollowed(life))] : [])]
     }),
   }
 }
@@ -59,7 +65,7 @@ export function livedWords(life: LifeOfChicks): readonly string[] {
   const ages = life.ages.flatMap(({age, found}) => (found ? [{share: percentSign(found.share), words: `to ${ageWords(age)} (${limits(found)})`}] : [])), [first, ...later] = ages
   const left = leftAliveWords(life.leftAlive)
   return [
-    `Of ${figured(life.n, 'chick')} ${first ? `${listWords([`${first.share} lived ${first.words}`, ...later.map(({share, words}) => `${share} ${words}`)])}` : 'none has been watched long enough to say how many live'}. Died: ${life.died}.${left === '' ? '' : ` Left alive, and counted as long as they were there: ${left}.`}`,
+    `Of ${figured(life.n, 'chick')} ${first ? `${listWords([`${first.share} lived ${first.words}`, ...later.map(({share, words}) => `${share} ${words}`)])}` : 'none has been watched long enough to say how many live'}. Died: ${diedWords(life)}.${left === '' ? '' : ` Left alive, and counted as long as they were there: ${left}.`}`,
     ...(notFollowed(life) === 0 ? [] : [`${figured(notFollowed(life), 'chick')} could not be followed, since no day is written of them.`]),
   ]
 }

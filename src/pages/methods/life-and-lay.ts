@@ -58,7 +58,7 @@ const lived: Method = {
   definition: 'Day by day, of the chicks still watched, the share that did not die; these multiplied up to the age. A chick that was sold, culled, taken or lost counts for as long as it was there, and no longer.',
   formula: 'S = product of (1 − d/r) over the ages at which some died\nn* = S (1 − S) / Var S        limits: Wilson’s for S and n*',
   letters: [['d', 'died at that age'], ['r', 'watched up to it'], ['Var S', 'Greenwood’s; from five sire families on that of families, with Student’s t']],
-  edges: `- Deaths are what is written as \`died\`. Culls and what a fox took are told beside.
+  edges: `- Deaths are what is written as \`died\`, told to the last age and later. Culls and what a fox took are told beside.
 - A chick of which nothing more is written is taken to live: what dies unwritten makes the figure too good.
 - Not followed: hatched and never listed, or no day written. A month counts by its middle.
 - Where nobody was watched to the age, nothing is said. A move between keepers of the project ends nothing.
@@ -78,8 +78,9 @@ const lay: Method = {
   formula: 'hen-day = eggs / sum of hens alive each day        hen-housed = eggs / hens at the start\nlimits = R ± t √( m/(m − 1) × sum of (y − R x)² ) / sum of x',
   letters: [['y, x', 'eggs and hen-days of a hen, a pen or a week'], ['m', 'how many of them']],
   edges: `- A row speaks of the days written for it; else of as many as lie between most rows of its sheet. Days before it that no row speaks of were not counted, and are no days without eggs; but eggs too many for the usual days were gathered over the whole gap.
-- Hens are those the sheet names, else those of the pen’s record alive and there that day.
-- Of several sheets the limits are those between hens or pens. Of one pen only weeks can be set side by side, from four on: they speak of these hens.
+- Hens are those the sheet names, else those of the pen’s record alive and there that day. The day a hen came, or hatched, counts; the day she died or was sold does not. Where the day of arrival is left out, as some do, there are as many hen-days fewer as hens came.
+- All sheets of one hen are one part, and so are those of pens with mostly the same hens. Of several parts the limits are those between hens, or between pens; where both stand together each kind has its own. Of one pen or hen only weeks can be set side by side, from four on: they speak of these hens.
+- Hen-housed of several sheets is given as a rate, for they ran over unlike numbers of days.
 - Hens of which no first egg is written are counted beside; late layers among them make the mean too low.
 - In made-up flocks the limits held the truth ${heldBy('egg-rate')} times in a hundred.`,
   source: 'Both rates as in ILRI, Domestic Animal Genetic Resources Information System; the example after the formula of the Indian Council of Agricultural Research (thebigbookproject.org). Ratio: Cochran 1977, Sampling Techniques, ch. 6, from memory.',
