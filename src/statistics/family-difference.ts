@@ -1,3 +1,4 @@
+import {differenceOfEstimates} from './difference-of-estimates.ts'
 import {familyShare, type FamilyShare, type Resampling} from './family-bootstrap.ts'
 import {freedomOfTwo} from './freedom-of-two.ts'
 import type {Interval} from './interval.ts'
@@ -33,14 +34,15 @@ export function familyDifference(one: readonly Count[], other: readonly Count[],
   const first = familyShare(one, resampling)
   const second = familyShare(other, {...resampling, seed: resampling.seed === 0xffffffff ? 0 : resampling.seed + 1})
   if (first === null || second === null) return null
-  const difference = first.share - second.share, byFamilies = first.kind === 'families' && second.kind === 'families'
+  const byFamilies = first.kind === 'families' && second.kind === 'families'
   const t = byFamilies ? studentQuantile(resampling.level ?? 0.95, freedomOfTwo(first, second)) : null
-  const limits = (of: FamilyShare): Interval => (t === null ? of : scoreInterval(of.share, of.effective, t)), ofOne = limits(first), ofOther = limits(second)
+  const limits = (of: FamilyShare): Interval => (t === null ? of : scoreInterval(of.share, of.effective, t))
+  const {difference, low, high} = differenceOfEstimates({...limits(first), value: first.share}, {...limits(second), value: second.share})
   return {
     kind: byFamilies ? 'families' : 'these-chicks',
     difference,
-    low: Math.max(-1, difference - Math.hypot(first.share - ofOne.low, ofOther.high - second.share)),
-    high: Math.min(1, difference + Math.hypot(ofOne.high - first.share, second.share - ofOther.low)),
+    low: Math.max(-1, low),
+    high: Math.min(1, high),
     one: first,
     other: second,
   }

@@ -1,3 +1,4 @@
+import {differenceOfEstimates} from './difference-of-estimates.ts'
 import type {Interval} from './interval.ts'
 import {wilsonInterval} from './wilson-interval.ts'
 
@@ -33,11 +34,6 @@ export interface ShareDifference extends Interval {
  */
 export function shareDifference(one: Count, other: Count, z = 1.959963984540054): ShareDifference {
   const first = wilsonInterval(one.k, one.n, z), second = wilsonInterval(other.k, other.n, z)
-  const p = one.k / one.n, q = other.k / other.n
-  const difference = p - q
-  return {
-    difference,
-    low: Math.max(-1, difference - Math.hypot(p - first.low, second.high - q)),
-    high: Math.min(1, difference + Math.hypot(first.high - p, q - second.low)),
-  }
+  const {difference, low, high} = differenceOfEstimates({value: one.k / one.n, ...first}, {value: other.k / other.n, ...second})
+  return {difference, low: Math.max(-1, low), high: Math.min(1, high)}
 }
