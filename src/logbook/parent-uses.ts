@@ -1,4 +1,4 @@
-/** Every place where the records use a bird as a parent: a stay in a pen, or a sire or dam written with a chick. */
+/** Every place where the records use a bird as a parent: a stay in a pen, a sire or dam written with a chick, or a hen to whom eggs of a setting are given. */
 import {inside, type Spot} from '../records/problem.ts'
 import type {Span} from './band-book.ts'
 import type {Bird, Hatch, Logbook, Pen, Stay} from './book.ts'
@@ -10,7 +10,7 @@ export interface ParentUse {
   readonly bird: Bird
   readonly as: 'male' | 'female'
   readonly at: Spot
-  /** the pen it stood in; null where it is written with a chick */
+  /** the pen it stood in; null where it is written with a chick or with eggs set */
   readonly pen: Pen | null
   readonly stay: Stay | null
   /** settings of eggs that may be its own, and when they were laid */
@@ -43,6 +43,7 @@ export function parentUses(book: Logbook, tellings: ReadonlyMap<Bird, Told>, lin
     if (own) uses.push(...statedUses(bird, own, bird.hatch ? layings.get(bird.hatch) ?? null : layingOf({on: bird.hatched}, incubationDays)))
   }
   for (const hatch of book.hatches) {
+    uses.push(...ofEggs(hatch, layings.get(hatch) ?? null))
     for (const [index, tally] of hatch.tallies.entries()) {
       const span = layings.get(hatch)
       if (tally.parentage === hatch.parentage) continue
@@ -57,6 +58,12 @@ export function parentUses(book: Logbook, tellings: ReadonlyMap<Bird, Told>, lin
     }
   }
   return uses
+}
+
+/** Hens to whom eggs are given, as far as they do not stand in its pens. */
+function ofEggs(hatch: Hatch, span: Span | null): readonly ParentUse[] {
+  return hatch.eggsByDam.filter(({dam}) => !hatch.pens.some(({pen}) => pen.females.some(({bird}) => bird === dam)))
+    .map(({dam}): ParentUse => ({bird: dam, as: 'female', at: inside(hatch.at, 'eggs', dam.band), pen: null, stay: null, layings: span ? [{span, hatch, at: hatch.at}] : []}))
 }
 
 function statedUses(chick: Bird, own: Told, span: Span | null): readonly ParentUse[] {

@@ -21,7 +21,7 @@ export function readWeighDay(file: string, table: Table, note: Note): WeighRow[]
   if (missing.length === 0 && measures.length === 0) noteMissingColumns(table, file, ['weight'], 'a weigh day', 'band,on,weight', note)
   if (missing.length > 0 || measures.length === 0) return []
 
-  const unread = new Set(measures.filter(({column, index}) => isWordy(table, index) && noteWordy(column, note)).map(({index}) => index))
+  const unread = new Set(measures.filter(({column, index}) => isWordy(table, index) && column.unit === null && noteWordy(column, note)).map(({index}) => index))
   const [bandOf, hatchOf, onOf, sexOf] = [cellUnder(table, 'band'), cellUnder(table, 'hatch'), cellUnder(table, 'on'), cellUnder(table, 'sex')]
   const rows: WeighRow[] = []
   const days = notedTogether(note)
@@ -72,12 +72,13 @@ export function readAmount(cell: Cell, unit: Unit | null, note: Note): Quantity 
   return quantity
 }
 
-/** Words in a column where a weigh day has amounts, beside who scored or by itself: a scoring day that lies in the wrong folder. */
+/** Words in a column where a weigh day has amounts, beside who scored or by itself: a scoring day that lies in the wrong folder. A heading with a unit is of amounts, whatever stands below it. */
 export function isScoringDay(table: Table): boolean {
   const looks = table.columns.map(({name}, index) => ({name, index})).filter(({name}) => name !== '' && !['band', 'hatch', 'on', 'sex', 'by', 'struck'].includes(name))
   const wordy = looks.filter(({index}) => isWordy(table, index))
   const isScored = table.columns.some(({name}) => name === 'by' || name === 'struck')
-  return table.columns.some(({name}) => name === 'band') && wordy.length > 0 && (isScored || wordy.length === looks.length)
+  const isMeasured = table.columns.some(({unit}) => unit !== null) && !isScored
+  return table.columns.some(({name}) => name === 'band') && wordy.length > 0 && !isMeasured && (isScored || wordy.length === looks.length)
 }
 
 /** A column with something in it, and no amount anywhere. */

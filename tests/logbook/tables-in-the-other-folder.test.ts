@@ -22,6 +22,10 @@ describe('a table in the other folder', () => {
     expect(tried('scores/2024.csv', text)).toEqual(['error misplaced-record scores/2024.csv:1: this looks like measures; move it to measures/2024.csv'])
   })
 
+  it('a heading with a unit is of amounts, though all cells below it have shifted', () => {
+    expect(tried('measures/2024.csv', 'band;on;weight (g)\n2024-08-10;24-901;x\n24-902;2024-08-10;2024-08-10\n').filter(line => line.includes('misplaced') || line.includes('no column'))).toEqual([])
+  })
+
   it.each([
     ['measures/2024.csv', 'band,on,weight\n24-901,2024-08-10,2380\n24-902,2024-08-10,2410\n'], ['scores/2024.csv', 'band,on,by,comb,type,weight-20\n24-901,2024-08-10,inga,pea,7,2380\n'],
   ])('none where it is right: %s', (file, text) => expect(tried(file, text)).toEqual([]))

@@ -2,7 +2,7 @@ import {isUnit, UNITS} from '../../records/quantities.ts'
 import type {Chicks, Trait, Wanted, Weighing} from '../book.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
-import {inUnit, likelyUnits} from './unlikely-weight.ts'
+import {asWritten, inUnit, likelyUnits} from './unlikely-weight.ts'
 
 const HATCH = '---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nchicks:\n  - {band: 24-901, sex: male}\n  - {band: 24-902, sex: female}\n---\n'
 const weights = (heading: string) => `band,on,${heading}\n24-901,2024-08-10,2.41\n24-902,2024-08-10,1.98\n`
@@ -45,7 +45,7 @@ export function check({bench, book}: Linked): void {
     const [first] = far
     if (!first || 2 * far.length < all.length) continue
     const {weighing: {measure, value, at}, trait, target} = first, unit = trait.unit ?? ''
-    const [likely] = likelyUnits(value, target, unit)
+    const [likely] = likelyUnits(asWritten(first.weighing, unit, bench), target, unit)
     bench.note(slipOf(entry, at, `${far.length === 1 ? '' : `${far.length} amounts of the column, from here on: `}${measure} ${inUnit(value, unit)}, while the target of ${trait.id} is ${inUnit(target, unit)}`,
       likely ? `did you mean ${likely}? write it into the heading: ${measure} (${likely})` : 'write the unit into the heading, mend the amounts, or mend the trait’s target', {at: trait.at, note: `${trait.id} stands here`}))
   }

@@ -16,9 +16,8 @@ export const entry: ManualEntry = {
 export function check({bench, book}: Linked): void {
   const pensNamed = new Map(bench.records.hatch.map(({id, data}) => [id, data.pen?.length ?? 0]))
   for (const hatch of book.hatches) {
-    if (bench.isFaulty(hatch.at.file)) continue
     noteCounts(hatch)
-    notePens(hatch)
+    if (!bench.isFaulty(hatch.at.file)) notePens(hatch)
   }
 
   function noteCounts(hatch: Hatch): void {
@@ -27,7 +26,8 @@ export function check({bench, book}: Linked): void {
     const lost = [[clear, 'clear'], [deadInGerm, 'dead in germ'], [deadInShell, 'dead in shell'], [bad, 'bad']] as const
     const stated = lost.flatMap(([count, name]) => (count === null ? [] : [{count, name}]))
     const left = eggs - stated.reduce((sum, {count}) => sum + count, 0)
-    const whole = clear !== null && deadInGerm !== null && deadInShell !== null
+    // of a file that could not be read whole a count may be wanting that is written
+    const whole = !bench.isFaulty(hatch.at.file) && clear !== null && deadInGerm !== null && deadInShell !== null
     const less = stated.length === 0 ? '' : ` less ${inWords(stated.map(({count, name}) => `${count} ${name}`))}`
     const set = {at: inside(hatch.at, 'eggs'), note: 'the eggs set are given here'}
     const remedy = 'mend whichever count is wrong'

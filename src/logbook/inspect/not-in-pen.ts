@@ -9,7 +9,7 @@ const hatch = (dam: string) => `---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-2
 
 export const entry: ManualEntry = {
   code: 'not-in-pen', severity: 'warning', title: 'A parent that was not in the pen',
-  cause: 'A chick’s line names a sire or dam that the hatch’s pen does not have, and that no hen of the pen had met shortly before; or a sire and a dam of different pens or times who can never have met. The line is believed, but a band may have been misread.',
+  cause: 'A chick’s line names a sire or dam, or the eggs by hen a hen, that the hatch’s pen does not have, and that no hen of the pen had met shortly before; or a sire and a dam of different pens or times who can never have met. The line is believed, but a band may have been misread.',
   remedy: 'Mend the band, or add the bird to the pen for its days there.',
   wrong: {'hatches/2024-09.md': hatch('B-3')},
   right: {'hatches/2024-09.md': hatch('B-1')},

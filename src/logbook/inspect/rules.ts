@@ -7,12 +7,14 @@ import * as chancesDoNotSum from './chances-do-not-sum.ts'
 import * as chancesWanting from './chances-wanting.ts'
 import * as classOfOtherSex from './class-of-other-sex.ts'
 import * as clauseUnknown from './clause-unknown.ts'
+import * as dayCountedTwice from './day-counted-twice.ts'
 import * as farFromTarget from './far-from-target.ts'
 import * as fileMisnamed from './file-misnamed.ts'
 import * as genotypeWithoutRule from './genotype-without-rule.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
 import * as henOnAutosome from './hen-on-autosome.ts'
+import * as hensNotThere from './hens-not-there.ts'
 import * as impossibleFamily from './impossible-family.ts'
 import * as inTwoPens from './in-two-pens.ts'
 import * as incubationOdd from './incubation-odd.ts'
@@ -49,6 +51,7 @@ import * as ruleNeverReached from './rule-never-reached.ts'
 import * as rulesWanting from './rules-wanting.ts'
 import * as sameName from './same-name.ts'
 import * as scoredAfterLeaving from './scored-after-leaving.ts'
+import * as scoredTooYoung from './scored-too-young.ts'
 import * as scoringsContradict from './scorings-contradict.ts'
 import * as seenBeforeHatched from './seen-before-hatched.ts'
 import * as stateWithoutGenotype from './state-without-genotype.ts'
@@ -93,7 +96,7 @@ export const RULES: readonly Rule[] = [
   loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, chancesWanting, noneAtKeeper, maybeItself,
   kinshipTooHigh, kinshipContradicts, kinshipFollows, stepContradicted,
   hatchBeforePen, noMaleThen, laidAfterSet, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
-  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, maleLaid, inTwoPens, twiceInPen, tooManyEggs, unlikelyEggWeight, unlikelyFeed, unlikelyWeight, farFromTarget, weighedTwice,
+  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, scoredTooYoung, maleLaid, inTwoPens, twiceInPen, tooManyEggs, dayCountedTwice, hensNotThere, unlikelyEggWeight, unlikelyFeed, unlikelyWeight, farFromTarget, weighedTwice,
   classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
   impossibleFamily, likelyWrongParent,
 ]

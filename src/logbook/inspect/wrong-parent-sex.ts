@@ -7,7 +7,7 @@ const pen = (females: string) => `---\nseason: 2024\nmales: [H-1]\nfemales: [${f
 
 export const entry: ManualEntry = {
   code: 'wrong-parent-sex', severity: 'error', title: 'A male that is a dam, or a female that is a sire',
-  cause: 'A bird stands among the females or as a dam though it is recorded as a male, or the other way round; or it stands on both sides.',
+  cause: 'A bird stands among the females, as a dam, or with eggs of its own in a setting though it is recorded as a male, or the other way round; or it stands on both sides.',
   remedy: 'Mend the band; or where the sex was mistaken, write the sexings in turn in the bird’s record.',
   wrong: {'pens/2024-B.md': pen('B-2, H-2')},
   right: {'pens/2024-B.md': pen('B-2, H-3')},

@@ -15,6 +15,10 @@ describe('far-from-target', () => {
     expect(tried(day('2024-08-10', 1.98, 1.72, 1.8, 2.1))).toHaveLength(1)
   })
 
+  it('names the unit that was meant under a heading of another', () => {
+    expect(tried(day('2024-08-10', 1980, 1720).replace('weight', 'weight (kg)')).map(([, , , , remedy]) => remedy)).toEqual(['did you mean g? write it into the heading: weight (g)'])
+  })
+
   it('takes birds weighed without bands too', () => {
     expect(tried('hatch,on,sex,weight\n2024-09,2024-08-10,female,1.98\n2024-09,2024-08-10,female,1.85\n').map(([code]) => code)).toEqual(['far-from-target'])
   })

@@ -20,6 +20,19 @@ describe('unlikely-weight', () => {
     expect(weighed('g', GRAMS, odd)).toEqual([['unlikely-weight', `24-904: weight ${shown}, while the middle of the birds measured with it is 2310 g`, remedy]])
   })
 
+  it.each([['2900', '2900 g'], ['2300', null], ['800', null], ['700', '700 g']] as const)('%s among pullets of 1580 g', (odd, told) => {
+    const chicks = [1, 2, 3, 4, 5].map(number => `  - {band: 24-90${number}, sex: female}\n`).join('')
+    const problems = linkFiles(around({
+      'hatches/2024-09.md': `---\npen: 2024-A\nset: 2024-03-02\non: 2024-03-23\nchicks:\n${chicks}---\n`,
+      'measures/2024-08-10.csv': `band,on,weight\n${['1510', '1580', '1640', '1560', odd].map((value, index) => `24-90${index + 1},2024-08-10,${value}\n`).join('')}`,
+    })).problems
+    expect(problems.map(({code, reason}) => `${code}: ${reason}`)).toEqual(told ? [`unlikely-weight: 24-905: weight ${told}, while the middle of the 4 other females of its hatch weighed that day is 1580 g`] : [])
+  })
+
+  it('2410 kg, where the others are in grams', () => {
+    expect(weighed('g', GRAMS, '2410 kg').map(([, , remedy]) => remedy)).toEqual(['did you mean 2410 g?'])
+  })
+
   it('2410 in a column of kilograms', () => {
     expect(weighed('kg', ['2.31', '2.405', '2.28'], '2410')).toEqual([['unlikely-weight', '24-904: weight 2410 kg, while the middle of the birds measured with it is 2.405 kg', 'did you mean 2410 g?']])
   })
