@@ -10,6 +10,7 @@ import {HENS_SPEAK_OF, layToldApart} from '../pages/lay-rows.ts'
 import {CHICKS_SPEAK_OF, livesToldApart} from '../pages/livability-rows.ts'
 import {mass} from '../pages/mass-words.ts'
 import {figured, limits, ofWords, percentSign, rounded} from '../pages/numbers.ts'
+import {setAsideWords} from '../pages/set-aside-words.ts'
 import {toldApartWords} from '../pages/told-apart-words.ts'
 import type {ToRead} from './forecast-to-read.ts'
 
@@ -33,10 +34,10 @@ function rowsOf({life, book}: Findings): readonly (readonly (string | null)[])[]
   ]
 }
 
-function beneath({life}: Findings): string {
+function beneath({life, book}: Findings): string {
   const told = ([
     ['Hatch', toldApartWords(hatchesToldApart(life.hatchComparisons), 'eggs'), life.hatchComparisons], ['Life', toldApartWords(livesToldApart(life.livability.comparisons), 'chicks'), life.livability.comparisons],
     ['Lay', toldApartWords(layToldApart(life.lay.comparisons), 'hens'), life.lay.comparisons],
   ] as const).flatMap(([what, words, compared]) => (words === '' ? [] : [`${what}: ${words} ${alikeCaution(compared.map(({alike}) => alike))}`.trim()]))
-  return told.length === 0 ? '' : `\n${told.join('\n')}\nEach comparison, hatch, pen and hen with --format csv or json.\n`
+  return told.length === 0 ? '' : `\n${[...told, ...setAsideWords(book.hatches)].join('\n')}\nEach comparison, hatch, pen and hen with --format csv or json.\n`
 }

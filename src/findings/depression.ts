@@ -8,6 +8,7 @@ import {inbreedingOfMeasures, inbreedingOfShares, type CountedGroup, type Inbree
 import {seasonOfHatch} from './ladder-chicks.ts'
 import {laySheets} from './lay-sheets.ts'
 import {FOLLOWED, watchedOf} from './life-watched.ts'
+import {isJudged} from './set-aside.ts'
 import {PUBLISHED_DEPRESSION, type PublishedRange} from './published-vigour.ts'
 
 /** What inbreeding may cost in one thing. */
@@ -78,7 +79,7 @@ function hatching(book: Logbook, bloodOf: BloodOf, outcome: 'hatch of fertile' |
   let leftOut = 0
   const groups = book.hatches.flatMap((hatch): CountedGroup[] => {
     const n = eggsOf(hatch), k = hatch.hatched, blood = bloodOf(hatch.parentage)
-    if (n !== null && k !== null && k <= n && blood !== null) return n === 0 ? [] : [{n, k, blood, season: seasonOfHatch(hatch), cluster: hatch.id, pair: pairOf(hatch.parentage)}]
+    if (isJudged(hatch) && n !== null && k !== null && k <= n && blood !== null) return n === 0 ? [] : [{n, k, blood, season: seasonOfHatch(hatch), cluster: hatch.id, pair: pairOf(hatch.parentage)}]
     leftOut += n ?? hatch.eggs ?? 0
     return []
   })
@@ -100,7 +101,7 @@ function living(book: Logbook, bloodOf: BloodOf): Depression {
     leftOut += hatch.unlisted
     for (const chick of [...hatch.chicks, ...hatch.tallies]) {
       const died = diedWithin(chick, book.asOf), blood = bloodOf(chick.parentage)
-      if (died === null || blood === null) {
+      if (!isJudged(hatch) || died === null || blood === null) {
         leftOut += chick.count
         continue
       }

@@ -40,5 +40,5 @@ export interface LeftOut {
 
 /** Every reason, in the order in which they are told. */
 export const LEFT_OUT = [
-  'unscored', 'too-young', 'lost-before-scoring', 'not-listed', 'struck', 'outside-window', 'small-class', 'sex-unknown', 'not-candled', 'not-counted', 'not-finished',
+  'unscored', 'too-young', 'lost-before-scoring', 'not-listed', 'struck', 'outside-window', 'small-class', 'sex-unknown', 'not-candled', 'not-counted', 'not-finished', 'set-aside',
 ] as const

@@ -86,11 +86,11 @@ function hatches({hatchResults}: Findings): FiguresTable {
   return {
     columns: [
       ...columns('text', 'hatch', 'pen', 'step'), ...columns('count', 'eggs', 'fertile', 'hatched'),
-      ...limitColumns('fertility', 'hatch_of_fertile', 'hatch_of_set'), ...columns('text', 'season', 'how'),
+      ...limitColumns('fertility', 'hatch_of_fertile', 'hatch_of_set'), ...columns('text', 'season', 'how', 'set_aside'),
     ],
     rows: hatchResults.hatches.map(({hatch, eggs, fertile, hatched, fertility, hatchOfFertile, hatchOfSet, season, how}) => [
       hatch.id, hatch.pens.map(({pen}) => pen.id).join('+') || null, hatch.step.label, eggs, fertile, hatched,
-      ...withLimits(fertility), ...withLimits(hatchOfFertile), ...withLimits(hatchOfSet), season === null ? null : String(season), how,
+      ...withLimits(fertility), ...withLimits(hatchOfFertile), ...withLimits(hatchOfSet), season === null ? null : String(season), how, hatch.setAside,
     ]),
   }
 }

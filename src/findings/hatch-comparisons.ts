@@ -8,6 +8,7 @@ import {grouped} from './grouped.ts'
 import type {HatchGroup, HatchGroups, HatchPair} from './hatch-groups.ts'
 import {fertileOf, ratesOf, type HatchRates} from './hatch-results.ts'
 import {keptOfHatch, rearedAlike, type RearedAlike} from './reared-alike.ts'
+import {isJudged} from './set-aside.ts'
 import {FAMILY_SEED, sireFamilies} from './sire-families.ts'
 
 export const HATCH_SHARES = ['fertility', 'hatchOfFertile', 'hatchOfSet'] as const
@@ -58,7 +59,7 @@ const COUNTS: Readonly<Record<HatchShare, readonly [part: (hatch: Hatch) => numb
 
 function countOf(hatch: Hatch, what: HatchShare): Count | null {
   const [part, whole] = COUNTS[what], k = part(hatch), n = whole(hatch)
-  return k === null || n === null || k > n || n === 0 ? null : {k, n}
+  return !isJudged(hatch) || k === null || n === null || k > n || n === 0 ? null : {k, n}
 }
 
 const sumOf = (counts: readonly Count[]): Count => counts.reduce((sum, {k, n}) => ({k: sum.k + k, n: sum.n + n}), {k: 0, n: 0})
@@ -103,7 +104,7 @@ const speaking = (families: number, settings: number): EggsSpeakOf => (families 
  */
 export function hatchComparisons({pairs}: HatchGroups, touching: CareTouching): readonly HatchComparison[] {
   const kept = new Map([...new Set(pairs.flatMap(({one, other}) => [...one.hatches, ...other.hatches]))].map(hatch => [hatch, keptOfHatch(hatch, touching, 'hatch')] as const))
-  const keptOf = ({hatches}: HatchGroup) => hatches.flatMap(hatch => kept.get(hatch) ?? [])
+  const keptOf = ({hatches}: HatchGroup) => hatches.filter(isJudged).flatMap(hatch => kept.get(hatch) ?? [])
   return pairs.flatMap(pair => {
     const alike = rearedAlike(keptOf(pair.one), keptOf(pair.other)), siresOfBoth = siresOf(pair)
     return HATCH_SHARES.flatMap((what): HatchComparison[] => {
@@ -118,7 +119,7 @@ export function hatchComparisons({pairs}: HatchGroups, touching: CareTouching): 
 }
 
 function siresOf({one, other}: HatchPair): number {
-  const sires = ({hatches}: HatchGroup) => new Set(hatches.flatMap(({parentage}) => parentage.sires.map(({bird}) => bird)))
+  const sires = ({hatches}: HatchGroup) => new Set(hatches.filter(isJudged).flatMap(({parentage}) => parentage.sires.map(({bird}) => bird)))
   const mine = sires(one)
   return [...sires(other)].filter(sire => mine.has(sire)).length
 }

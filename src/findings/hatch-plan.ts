@@ -5,6 +5,7 @@ import type {HatchRates} from './hatch-results.ts'
 import {ladderChicks} from './ladder-chicks.ts'
 import type {MatingForecast} from './mating-forecast.ts'
 import {askedFrom} from './scoring-age.ts'
+import {isJudged} from './set-aside.ts'
 
 /** The chicks that are wanted of a mating: these looks together, and one sex where it is named. */
 export interface WantedChicks {
@@ -56,8 +57,8 @@ function hatchStages({fertility, hatchOfFertile, hatchOfSet}: Pick<HatchRates, '
 /** Died or lost before an age, of those whose fate to that age is known: chicks too young yet, and those that went elsewhere before it, are left out. */
 function livability(book: Logbook, age: number): HatchStage | null {
   let through = 0, of = 0
-  for (const {hatched, left, count} of ladderChicks(book)) {
-    if (hatched === null) continue
+  for (const {hatched, left, count, hatch} of ladderChicks(book)) {
+    if (hatched === null || (hatch && !isJudged(hatch))) continue
     const reached = hatched.last + age <= book.asOf && (left === null || (left.on !== null && left.on.first >= hatched.last + age))
     const perished = left !== null && (left.how === 'died' || left.how === 'lost' || left.how === 'taken') && (left.on === null || left.on.first < hatched.last + age)
     if (!reached && !perished) continue

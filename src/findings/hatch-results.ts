@@ -4,12 +4,15 @@ import {grouped} from './grouped.ts'
 import {seasonOfHatch} from './ladder-chicks.ts'
 import {inLadderOrder} from './step-order.ts'
 import {LeftAside} from './left-out.ts'
+import {isJudged} from './set-aside.ts'
 import {shareOf} from './share-of.ts'
 
 /** What became of the eggs of one hatch or of many. */
 export interface HatchRates {
   /** settings, also those with nothing counted */
   readonly settings: number
+  /** those the keeper has set aside: in none of these */
+  readonly setAside: readonly Hatch[]
   /** sums over the settings that state the number; null when none does */
   readonly eggs: number | null
   readonly clear: number | null
@@ -71,9 +74,10 @@ const wantsCandling = (hatch: Hatch, counts: readonly ((hatch: Hatch) => number 
   hatch.eggs !== null && hatch.clear === null && counts.includes(fertileOf) && counts.every(count => count === fertileOf || count(hatch) !== null)
 
 /** `part` of `whole` over the hatches that state both; the others are left out, unfinished ones as such. */
-function rate(hatches: readonly Hatch[], part: (hatch: Hatch) => number | null, whole: (hatch: Hatch) => number | null, needsHatch: boolean): Share | CannotSay {
+function rate(hatches: readonly Hatch[], part: (hatch: Hatch) => number | null, whole: (hatch: Hatch) => number | null, needsHatch: boolean, setAside: number): Share | CannotSay {
   let count = 0, total = 0, unfinished = 0
   const aside = new LeftAside()
+  aside.add('set-aside', setAside)
   for (const hatch of hatches) {
     const [some, all] = [part(hatch), whole(hatch)]
     if (some !== null && all !== null && some <= all) {
@@ -87,14 +91,16 @@ function rate(hatches: readonly Hatch[], part: (hatch: Hatch) => number | null, 
   return shareOf(count, total, aside.list(), hatches.length > 0 && unfinished === hatches.length ? 'not-finished' : 'not-counted')
 }
 
-/** What became of these settings together: a rate sums over the settings that state both its counts. */
-export function ratesOf(hatches: readonly Hatch[]): HatchRates {
-  const eggs = (hatch: Hatch): number | null => hatch.eggs
+/** What became of these settings together: a rate sums over the settings that state both its counts, and leaves out what was set aside. */
+export const ratesOf = (hatches: readonly Hatch[]): HatchRates => summed(hatches.filter(isJudged), hatches.filter(hatch => !isJudged(hatch)))
+
+function summed(hatches: readonly Hatch[], setAside: readonly Hatch[]): HatchRates {
+  const eggs = (hatch: Hatch): number | null => hatch.eggs, aside = setAside.length
   return {
-    settings: hatches.length, eggs: sum(hatches, eggs), clear: sum(hatches, hatch => hatch.clear), fertile: sum(hatches, fertileOf),
+    settings: hatches.length, setAside, eggs: sum(hatches, eggs), clear: sum(hatches, hatch => hatch.clear), fertile: sum(hatches, fertileOf),
     deadInGerm: sum(hatches, hatch => hatch.deadInGerm), deadInShell: sum(hatches, hatch => hatch.deadInShell), bad: sum(hatches, hatch => hatch.bad),
-    hatched: sum(hatches, hatchedOf), fertility: rate(hatches, fertileOf, eggs, false), hatchOfFertile: rate(hatches, hatchedOf, fertileOf, true),
-    hatchOfSet: rate(hatches, hatchedOf, eggs, true), germDeath: rate(hatches, hatch => hatch.deadInGerm, fertileOf, true), shellDeath: rate(hatches, hatch => hatch.deadInShell, fertileOf, true),
+    hatched: sum(hatches, hatchedOf), fertility: rate(hatches, fertileOf, eggs, false, aside), hatchOfFertile: rate(hatches, hatchedOf, fertileOf, true, aside),
+    hatchOfSet: rate(hatches, hatchedOf, eggs, true, aside), germDeath: rate(hatches, hatch => hatch.deadInGerm, fertileOf, true, aside), shellDeath: rate(hatches, hatch => hatch.deadInShell, fertileOf, true, aside),
   }
 }
 
@@ -108,7 +114,7 @@ const howHatched = (hatch: Hatch): HatchResult['how'] => (hatch.broody ? 'broody
  *
  * each with its Wilson 95 % interval, by hatch, pen, step and season, broody hens and machines apart. Where clear eggs were not
  * counted, fertility cannot be told and neither can hatch of fertile; a setting not hatched yet has no hatch. Sums leave out
- * what was not counted and say so. Eggs of one hen are not independent (one infertile hen clears them all), so the interval of
+ * what was not counted, and settings that the keeper has set aside, and say so; by itself a hatch set aside has its rates. Eggs of one hen are not independent (one infertile hen clears them all), so the interval of
  * a hatch is narrower than the truth: `hatchResultsOfGroups` has those that allow for it.
  *
  * @see Wilson 1927, J. Am. Stat. Assoc. 22:209–212. The three rates are common practice, no single source.
@@ -121,7 +127,7 @@ export function hatchResults(book: Logbook): HatchResults {
     return {label, hatches, step, first: hatches.reduce<number | null>((first, {on}) => (on && (first === null || on.first < first) ? on.first : first), null)}
   })
   return {
-    hatches: book.hatches.map(hatch => ({hatch, how: howHatched(hatch), season: seasonOfHatch(hatch), ...ratesOf([hatch])})),
+    hatches: book.hatches.map(hatch => ({hatch, how: howHatched(hatch), season: seasonOfHatch(hatch), ...summed([hatch], [])})),
     pens: [...grouped(book.hatches, hatch => (hatch.pens.length === 1 ? hatch.pens[0]?.pen : undefined))].map(([pen, hatches]) => ({pen, ...ratesOf(hatches)})),
     steps: rungs.sort(inLadderOrder).map(({label, hatches}) => ({step: label, ...ratesOf(hatches)})),
     seasons: [...grouped(book.hatches, hatch => seasonOfHatch(hatch) ?? undefined)].sort(([a], [b]) => a - b).map(([season, hatches]) => ({season, ...ratesOf(hatches)})),

@@ -8,6 +8,7 @@ import type {HatchGroup, HatchGroups, HatchPair} from './hatch-groups.ts'
 import type {Chick} from './ladder-chicks.ts'
 import {FOLLOWED, watchedOf} from './life-watched.ts'
 import {keptOfHatch, rearedAlike, type RearedAlike} from './reared-alike.ts'
+import {isJudged} from './set-aside.ts'
 import {sireFamilies} from './sire-families.ts'
 
 /** The ages asked for, in days: eight weeks, when most that die of themselves have died, and twenty, when birds are grown. Common practice, no source. */
@@ -68,17 +69,17 @@ export interface LivabilityOfGroups {
  *
  * A chick that was sold, culled, taken or lost counts for as long as it was there. Deaths are those the records call `died`; culls and what a fox took are told beside them. A chick of which nothing
  * is written any more is taken to live: what dies unwritten makes the figure too good. Chicks that nobody listed after the hatch, or whose days are not written, are left out and counted.
- * From five sire families on the limits draw these whole.
+ * Hatches that the keeper has set aside are in no group. From five sire families on the limits draw these whole.
  *
  * @see `livabilityOfFamilies`, `livabilityDifference`
  */
 export function livabilityOfGroups(book: Logbook, groups: HatchGroups, touching: CareTouching): LivabilityOfGroups {
   const chicksOf = new Map(book.hatches.map(hatch => [hatch, [...hatch.chicks, ...hatch.tallies]] as const))
-  const all = [...groups.steps, ...groups.seasons, ...groups.ways, ...groups.pens].map((group): LifeOfGroup => ({group, ...lifeOf(group.hatches, chicksOf, book.asOf)}))
+  const all = [...groups.steps, ...groups.seasons, ...groups.ways, ...groups.pens].map((group): LifeOfGroup => ({group, ...lifeOf(group.hatches.filter(isJudged), chicksOf, book.asOf)}))
   const hatches = new Map(book.hatches.map(hatch => [hatch, lifeOf([hatch], chicksOf, book.asOf)] as const))
   const kept = new Map(book.hatches.map(hatch => [hatch, keptOfHatch(hatch, touching, FOLLOWED)] as const))
-  const lives = new Map(all.map(life => [life.group, life] as const)), lifeOfGroup = (group: HatchGroup) => lives.get(group) ?? lifeOf(group.hatches, chicksOf, book.asOf)
-  const keptOf = (group: HatchGroup) => group.hatches.flatMap(hatch => kept.get(hatch) ?? [])
+  const lives = new Map(all.map(life => [life.group, life] as const)), lifeOfGroup = (group: HatchGroup) => lives.get(group) ?? lifeOf(group.hatches.filter(isJudged), chicksOf, book.asOf)
+  const keptOf = (group: HatchGroup) => group.hatches.filter(isJudged).flatMap(hatch => kept.get(hatch) ?? [])
   return {hatches, groups: all, comparisons: groups.pairs.flatMap(pair => comparison(pair, lifeOfGroup(pair.one), lifeOfGroup(pair.other), () => rearedAlike(keptOf(pair.one), keptOf(pair.other))))}
 }
 

@@ -36,7 +36,7 @@ export function asOfView(book: Logbook, day: Day): Logbook {
 
 function cutHatch(hatch: Open<Hatch>, day: Day | null, there: ReadonlySet<object>, cut: Cut): void {
   if (cut.stands(hatch, day)) hatch.chicks = hatch.chicks.filter(chick => there.has(chick))
-  else Object.assign(hatch, {on: null, hatched: null, clear: null, deadInGerm: null, deadInShell: null, bad: null, chicks: [], tallies: [], unlisted: 0})
+  else Object.assign(hatch, {on: null, hatched: null, clear: null, deadInGerm: null, deadInShell: null, bad: null, setAside: null, chicks: [], tallies: [], unlisted: 0})
 }
 
 function cutPen(pen: Open<Pen>, there: ReadonlySet<object>, cut: Cut): void {

@@ -390,6 +390,8 @@ export interface Hatch extends Written {
   /** bad, cracked or lost in the setting: neither clear nor dead */
   readonly bad: number | null
   readonly hatched: number | null
+  /** why it tells nothing of its parents; null: it does */
+  readonly setAside: string | null
   readonly machine: string | null
   readonly broody: Bird | null
   /** birds reared alike share this: one machine or broody, one day and one keeper; else the hatch itself */

@@ -27,7 +27,7 @@ function shellOf({id, data, body, at}: RecordOf<'hatch'>, strains: Directory<Str
   return {
     at, body, id, pens: [], strain: data.strain ? strains.find(data.strain) : null, flock: data.flock ? flockOf(data.flock) : null,
     set: data.set ?? null, laid: data.laid ?? null, on: data.on ?? null, eggs: data.eggs?.total ?? null, eggsByDam: [], clear: data.clear ?? null,
-    deadInGerm: data['dead-in-germ'] ?? null, deadInShell: data['dead-in-shell'] ?? null, bad: data.bad ?? null, hatched: data.hatched ?? null,
+    deadInGerm: data['dead-in-germ'] ?? null, deadInShell: data['dead-in-shell'] ?? null, bad: data.bad ?? null, hatched: data.hatched ?? null, setAside: data['set-aside'] ?? null,
     machine: data.machine ?? null, broody: null, rearing: id, chicks: [], tallies: [], unlisted: 0, parentage: FOUNDER,
     step: UNPLACED, shares: new Map(), keeper: data.keeper ? keepers.find(data.keeper) : keeperOfPens(),
   }

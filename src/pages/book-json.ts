@@ -58,7 +58,7 @@ const penOf = (pen: Pen): object => ({
 
 const hatchOf = (hatch: Hatch, parentages: Parentages): object => ({
   id: hatch.id, pens: hatch.pens.map(({pen, eggs}) => ({pen: pen.id, eggs})), strain: hatch.strain?.id ?? null, set: dateOf(hatch.set), on: dateOf(hatch.on),
-  eggs: hatch.eggs, clear: hatch.clear, deadInGerm: hatch.deadInGerm, deadInShell: hatch.deadInShell, bad: hatch.bad, hatched: hatch.hatched,
+  eggs: hatch.eggs, clear: hatch.clear, deadInGerm: hatch.deadInGerm, deadInShell: hatch.deadInShell, bad: hatch.bad, hatched: hatch.hatched, ...(hatch.setAside === null ? {} : {setAside: hatch.setAside}),
   machine: hatch.machine, broody: hatch.broody?.id ?? null, rearing: hatch.rearing, step: hatch.step.label,
   chicks: hatch.chicks.map(({id}) => id), tallies: hatch.tallies.map(tally => tallyOf(tally, parentages)), unlisted: hatch.unlisted,
 })

@@ -17,6 +17,7 @@ import {DOSSIER} from './links.ts'
 import {listWords, saying, sentence} from './numbers.ts'
 import type {Figure, Page, Table} from './page.ts'
 import type {Plate} from './plates.ts'
+import {setAsideWords} from './set-aside-words.ts'
 import {standardView, type StandardView} from './standard-view.ts'
 
 interface EvidenceView {
@@ -44,6 +45,7 @@ export interface DossierView {
   readonly figures: readonly Figure[]
   readonly figuresWords: string
   readonly hatch: Table | null
+  readonly aside: readonly string[]
   readonly losses: Table | null
   readonly care: string
   readonly shows: readonly ShowLine[]
@@ -105,7 +107,7 @@ export function dossierPage(findings: Findings): Page {
     history: historyView(findings), figures,
     figuresWords: figures.length === 0 ? 'No chick has been scored for what the standard requires, and none weighed at the age that counts, so there is nothing to draw yet.'
       : 'Backcross steps cannot breed true; they stand for completeness. Birds are held against those reared alike only.',
-    hatch: hatchTable(findings), losses: lossTable(findings), care: careSentence(findings), shows: showLines(findings), classes: classSentence(findings), distinct: distinctTable(book),
+    hatch: hatchTable(findings), aside: setAsideWords(book.hatches), losses: lossTable(findings), care: careSentence(findings), shows: showLines(findings), classes: classSentence(findings), distinct: distinctTable(book),
     papers: papersTable(book), plates: birdPlates(book), picturesWords: picturesWords(book), gaps: gapSentences(findings), sources: sourcesTable(findings), signing: signers(book),
     standard: draft ? standardView(book, draft) : null,
   }

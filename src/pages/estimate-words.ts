@@ -20,7 +20,7 @@ export const cannotSayShort = ({why}: CannotSay): string => WHY_NOT[why]
 const LEFT_OUT: Readonly<Record<LeftOut['why'], string>> = {
   unscored: 'not scored', 'lost-before-scoring': 'gone before scoring age', 'not-listed': 'hatched but not listed', 'too-young': 'too young yet', struck: 'with scores struck out',
   'outside-window': 'scored or weighed outside the days that count', 'small-class': `in a class of fewer than ${LEAST_IN_CLASS}`, 'sex-unknown': 'of unknown sex', 'not-candled': 'not candled', 'not-counted': 'not counted',
-  'not-finished': 'not hatched yet',
+  'not-finished': 'not hatched yet', 'set-aside': 'set aside by the keeper',
 }
 
 /** `3 not scored and 2 too young yet`; empty when nothing was left out. */

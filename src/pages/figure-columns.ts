@@ -21,7 +21,7 @@ export const COLUMN_WORDS: Readonly<Record<FigureQuestion, Words>> = {
   },
   hatches: {
     hatch: 'id', pen: 'pens joined by +', step: 'of the chicks', eggs: 'set', fertile: 'eggs less clear ones', hatched: 'chicks', ...RATE('fertility', 'fertile / eggs'), ...RATE('hatch_of_fertile', 'hatched / fertile'), ...RATE('hatch_of_set', 'hatched / eggs'),
-    season: 'year', how: 'machine or broody hen',
+    season: 'year', how: 'machine or broody hen', set_aside: 'why it is in no share of pen, step or season',
   },
   strains: {
     band: 'empty in the rows of steps', unknown: 'share from parents not in the book', id: 'the name of its record', step: 'by descent', strain_heterozygosity: 'share of genes with copies of two strains',

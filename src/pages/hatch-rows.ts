@@ -10,6 +10,7 @@ import {cannotSay, cannotSayShort} from './estimate-words.ts'
 import {hatchPath} from './links.ts'
 import {limits, limitsShort, listWords, NOTHING, ofWords, percent} from './numbers.ts'
 import type {Cell, Figure} from './page.ts'
+import {setAsideWords} from './set-aside-words.ts'
 
 const count = (number: number | null): string => (number === null ? NOTHING : String(number))
 
@@ -36,6 +37,8 @@ interface RateCell {
 export interface HatchTable {
   readonly caption: string
   readonly heads: readonly string[]
+  /** which of them were set aside, and why */
+  readonly notes: readonly string[]
   readonly rows: readonly {readonly head: {readonly text: string; readonly link: string | null}; readonly words: readonly (readonly string[])[]; readonly counts: readonly string[]; readonly rates: readonly RateCell[]}[]
 }
 
@@ -50,10 +53,10 @@ const rateCells = (rates: HatchRates): readonly RateCell[] => [narrow(rates.fert
 export function hatchTable(results: readonly HatchResult[], caption: string, of: 'pen' | 'step' | 'season'): HatchTable | null {
   if (results.length === 0) return null
   return {
-    caption, heads: ['Hatch', 'Hatched on', ...(of === 'pen' ? [] : ['From']), ...(of === 'step' ? [] : ['Step'])],
+    caption, notes: setAsideWords(results.map(({hatch}) => hatch)), heads: ['Hatch', 'Hatched on', ...(of === 'pen' ? [] : ['From']), ...(of === 'step' ? [] : ['Step'])],
     rows: results.map(result => ({
       head: {text: result.hatch.id, link: hatchPath(result.hatch)},
-      words: [[hatchedOn(result.hatch)], ...(of === 'pen' ? [] : [fromPieces(result.hatch)]), ...(of === 'step' ? [] : [stepOf(result.hatch).split(' ')])], counts: counts(result), rates: rateCells(result),
+      words: [[hatchedOn(result.hatch), ...(result.hatch.setAside === null ? [] : ['(set', 'aside)'])], ...(of === 'pen' ? [] : [fromPieces(result.hatch)]), ...(of === 'step' ? [] : [stepOf(result.hatch).split(' ')])], counts: counts(result), rates: rateCells(result),
     })),
   }
 }
@@ -72,7 +75,7 @@ export function ratesTable(groups: readonly RatesOfGroup[], head: string, captio
   if (groups.length === 0) return null
   const speaking = groups.some(({speaksOf}) => speaksOf !== undefined)
   return {
-    caption, heads: [head, 'Settings', ...(speaking ? ['Speaks of'] : [])],
+    caption, notes: setAsideWords([...new Set(groups.flatMap(({rates}) => rates.setAside))]), heads: [head, 'Settings', ...(speaking ? ['Speaks of'] : [])],
     rows: groups.map(({label, rates, speaksOf = ''}) => ({head: {text: label, link: null}, words: [[String(rates.settings)], ...(speaking ? [speaksOf.split(' ')] : [])], counts: counts(rates), rates: rateCells(rates)})),
   }
 }

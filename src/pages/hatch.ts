@@ -79,7 +79,7 @@ function facts(hatch: Hatch): readonly Fact[] {
     ...(hatch.laid ? [fact('Laid', daySpan(hatch.laid.from, hatch.laid.to))] : []), ...(hatch.set ? [fact('Set', dateWords(hatch.set))] : []),
     fact('Hatched', hatch.on ? dateWords(hatch.on) : 'not yet, or not written'),
     ...(hatch.machine === null ? [] : [fact('In machine', hatch.machine)]), ...(hatch.broody ? [fact('Under', hatch.broody.band, birdPath(hatch.broody))] : []),
-    ...(hatch.keeper ? [fact('Kept by', hatch.keeper.name)] : []),
+    ...(hatch.keeper ? [fact('Kept by', hatch.keeper.name)] : []), ...(hatch.setAside === null ? [] : [fact('Set aside', hatch.setAside)]),
   ]
 }
 
@@ -99,6 +99,7 @@ function notes(hatch: Hatch): readonly string[] {
   const tallied = hatch.tallies.reduce((sum, tally) => sum + tally.count, 0)
   return [
     ...(hatch.hatched === null ? [] : [`Of ${figured(hatch.hatched, 'chick')} hatched, ${hatch.chicks.length === 0 ? 'none is' : `${hatch.chicks.length} ${hatch.chicks.length === 1 ? 'is' : 'are'}`} banded, ${tallied === 0 ? 'none' : tallied} listed without a band${hatch.unlisted > 0 ? `, and of ${hatch.unlisted} nothing is written` : ''}.`]),
+    ...(hatch.setAside === null ? [] : ['Set aside by its keeper: what is told here enters no share of its pen, step or season, and no comparison.']),
     ...mixedNote(hatch),
     ...(hatch.pens.length > 1 ? ['Eggs of several pens shared this setting, so a chick may be of either unless its own line says which.'] : []),
     ...(hatch.flock ? [`Birds of flock ${hatch.flock.name} are taken to be kin at ${percentSign(hatch.flock.kinship)}.`] : []),

@@ -8,6 +8,7 @@ import type {HatchTable} from './hatch-rows.ts'
 import {HATCHES, LAY} from './links.ts'
 import {counted, figured, sentence} from './numbers.ts'
 import type {Figure, Page, Table} from './page.ts'
+import {setAsideWords} from './set-aside-words.ts'
 import {toldApartWords} from './told-apart-words.ts'
 
 export interface HatchesView {
@@ -37,7 +38,7 @@ export function hatchesPage({hatchResults, life, book}: Findings): Page {
   const ofLadder = drawn('season'), bySeason = ofLadder.length > 0 ? ofLadder : hatchResults.seasons.map(rates => ({label: String(rates.season), rates})), ways = drawn('way')
   const view: HatchesView = {
     lead: hatches.length === 0 ? 'No eggs have been set yet.'
-      : `${sentence((all.eggs === null ? counted : figured)(hatches.length, 'setting'))} on record${all.eggs === null ? '' : `; on the ladder ${figured(all.eggs, 'egg')} set, hatch of set ${rateWords(all.hatchOfSet)}`}.`,
+      : `${sentence((all.eggs === null ? counted : figured)(hatches.length, 'setting'))} on record${all.eggs === null ? '' : `; on the ladder ${figured(all.eggs, 'egg')} set, hatch of set ${rateWords(all.hatchOfSet)}`}.${setAsideWords(all.setAside).map(words => ` ${words}`).join('')}`,
     empty: hatches.length === 0 ? 'When the first eggs are set, write down how many, from which pen and on what day; candling and hatch can follow.' : '',
     figure: hatchFigure(bySeason, {id: 'eggs', name: 'eggs-by-season', head: 'Figure 1.', what: 'season by season', rows: 'Season'}),
     seasons: ratesTable(bySeason, 'Season', ofLadder.length > 0 ? 'Every season, pure strains left aside' : 'Every season'), steps: ratesTable(drawn('step'), 'Step', 'Every step'),

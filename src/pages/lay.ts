@@ -9,12 +9,15 @@ import {lifeComparisonTable, livabilityTable, livesToldApart, livesUnlike} from 
 import {counted, figured, listWords} from './numbers.ts'
 import type {Figure, Page, Table} from './page.ts'
 import {seasonFigures} from './season-figures.ts'
+import {setAsideWords} from './set-aside-words.ts'
 import {toldApartWords} from './told-apart-words.ts'
 
 export interface LayView {
   readonly lead: string
   readonly figures: readonly Figure[]
   readonly hatches: string
+  /** which settings were set aside, and why */
+  readonly aside: readonly string[]
   readonly living: {readonly table: Table; readonly answer: string; readonly compared: Table | null; readonly alike: string; readonly unlike: readonly string[]} | null
   readonly laying: {readonly groups: Table | null; readonly pens: Table | null; readonly hens: Table | null; readonly words: readonly string[]; readonly answer: string; readonly compared: Table | null; readonly alike: string; readonly unlike: readonly string[]} | null
   readonly firstEggs: Table | null
@@ -44,7 +47,7 @@ export function layPage(findings: Findings): Page {
   const feed = feedTable(life.feed, units), firsts = firstEggTable(life.firstEggs.filter(({by}) => by === 'step'))
   const there = [...(living ? ['how chicks lived'] : []), ...(laying ? ['how hens laid'] : []), ...(feed ? ['what they ate'] : [])]
   const view: LayView = {
-    lead: there.length === 0 ? 'No chick has hatched and no egg has been counted yet.' : `By ${counted(life.seasons.length, 'season')}: ${listWords(there)}.`, figures: seasonFigures(life.seasons), hatches: HATCHES,
+    lead: there.length === 0 ? 'No chick has hatched and no egg has been counted yet.' : `By ${counted(life.seasons.length, 'season')}: ${listWords(there)}.`, figures: seasonFigures(life.seasons), hatches: HATCHES, aside: setAsideWords(life.groups.steps.flatMap(({hatches}) => hatches)),
     living: living && {table: living, answer: toldApartWords(livesToldApart(comparisons), 'chicks'), compared: lifeComparisonTable(comparisons), alike: alikeCaution(comparisons.map(({alike}) => alike)), unlike: livesUnlike(comparisons)}, laying, firstEggs: firsts, growth, feed,
   }
   return {path: LAY, template: 'lay', title: 'Life and lay', section: null, view, search: {kind: 'index', words: 'life lay eggs livability growth feed hen-day seasons'}}

@@ -28,7 +28,7 @@ export function penCards(pens: readonly Pen[], {hatchResults}: Findings, step: s
     const rates = hatchResults.pens.find(each => each.pen === pen)
     const hatches = pen.hatches.length
     const came = hatches === 0 ? 'No hatch yet.' : rates && rates.hatched !== null && rates.eggs !== null
-      ? `${figured(hatches, 'hatch', 'hatches')}, ${ofWords(rates.hatched, rates.eggs)} eggs hatched.` : `${sentence(counted(hatches, 'hatch', 'hatches'))}.`
+      ? `${figured(hatches, 'hatch', 'hatches')}, ${ofWords(rates.hatched, rates.eggs)} eggs hatched${rates.setAside.length === 0 ? '' : `, ${figured(rates.setAside.length, 'hatch', 'hatches')} set aside`}.` : `${sentence(counted(hatches, 'hatch', 'hatches'))}.`
     const own = step === null ? null : ofStepWords(pen.hatches, step)
     return {id: pen.id, link: penPath(pen), lines: [`${sentence(matingWords(pen))}.`, `${sentence(stayWords(pen.from, pen.to) ?? `season ${pen.season}`)}.`, own === null ? came : `${came} ${sentence(own)}.`]}
   })

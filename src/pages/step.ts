@@ -23,6 +23,7 @@ import {penCards} from './pen-cards.ts'
 import type {PenCard} from './pen-cards.ts'
 import {plates, type Plate} from './plates.ts'
 import type {RecordsOfBird} from './records-by-bird.ts'
+import {setAsideWords} from './set-aside-words.ts'
 import {stepAlikeWords} from './step-alike.ts'
 import {stepCloseness, type StepClosenessView} from './step-closeness.ts'
 import {spreadFigure} from './step-figures.ts'
@@ -176,7 +177,7 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
     answer: change ? changeInShort(change) : '', change: change ? stepChangeView(change) : null, alike: change ? stepAlikeWords(change, findings) : '', parts: partsTable(step, findings), asked: askedWords(step, findings), carriers: carriersWords(step, findings),
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
-    eggNote: [...(rates ? [`Hatch of fertile eggs: ${shareInText(rates.hatchOfFertile)}.`, `Hatch of set: ${shareInText(rates.hatchOfSet)}.`] : ['No setting of this step is on record.']), ...shared],
+    eggNote: [...(rates ? [`Hatch of fertile eggs: ${shareInText(rates.hatchOfFertile)}.`, `Hatch of set: ${shareInText(rates.hatchOfSet)}.`, ...setAsideWords(rates.setAside)] : ['No setting of this step is on record.']), ...shared],
     closeness: stepCloseness(step.label, findings), strains: strainTable(step, findings), strainWords: strainWords(step, findings),
     kept: kept.length === 0 ? null : birdTable(kept, book, breeders, `Birds kept from ${step.label}`),
     keptWords: kept.length === 0 ? 'No bird of this step has been kept for breeding so far.' : '', symbolNote: symbolNote(book.traits),

@@ -15,6 +15,7 @@ import {cannotSay} from './estimate-words.ts'
 import {ageWords} from './dates.ts'
 import {figured, limitsShort, listWords, ofWords, percent, percentSign, rounded, signed, sizeRange} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
+import {setAsideWords} from './set-aside-words.ts'
 
 /** `94 of 124, 75.8% (67.6–82.5)`, or why it cannot be said */
 export const shareShort = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? cannotSay(share) : `${ofWords(share.count, share.total)}, ${percentSign(share.value)} (${limitsShort(share.interval)})`)
@@ -61,7 +62,7 @@ export function summaryHatched(summary: FlockSummary, {life}: Findings): Summary
       columns: [{head: 'Stage'}, {head: name}, ...(before ? [{head: before.name}] : [])],
       rows: STAGES.filter(([, , shown]) => both.some(shown)).map(([head, said]): readonly Cell[] => [head, ...both.map(said)]),
     },
-    words: [...(before ? comparedWords(of, name, before.name, life) : []), ...(summary.rates.eggs === null ? [] : ['Eggs of one hen do well or badly together, so the intervals of hatch in the table are narrower than the truth.'])],
+    words: [...(before ? comparedWords(of, name, before.name, life) : []), ...setAsideWords([...summary.rates.setAside, ...(before?.rates.setAside ?? [])]), ...(summary.rates.eggs === null ? [] : ['Eggs of one hen do well or badly together, so the intervals of hatch in the table are narrower than the truth.'])],
   }
 }
 

@@ -11,6 +11,7 @@ import {LADDER, MALES, VIGOUR} from './links.ts'
 import {figured, listWords, NOTHING, percentSign, rounded, sentence, signed} from './numbers.ts'
 import type {Cell, Figure, Page, Table} from './page.ts'
 import {pointLimits, points} from './difference-words.ts'
+import {setAsideWords} from './set-aside-words.ts'
 import {changeLimits, changeWords, crossWords, inbreedingVerdict, inbreedingWords, lineName, lossSize, onRecord, outcomeName, VERDICT_WORDS, WANTING_WORDS} from './vigour-words.ts'
 
 export interface VigourView {
@@ -82,6 +83,7 @@ function notes(findings: Findings): readonly string[] {
     `${restTable(findings) === null ? 'F of the dam and H, which belong in the same model, do not differ enough here, or go with season and hatch' : 'F of the dam and H stand in the same model, each told with the others held'}: H is the chance that the two copies of a gene come from different strains; it falls along a ladder while F rises, and either may cost. ${tests > 1 ? `These are ${figured(tests, 'test')}: harm is called so only with that taken in (Holm).` : ''}`.trim(),
     ...(held.length === 0 ? [] : [`Too few hatches to take the seasons apart in ${listWords(held.map(of => outcomeName(of).toLowerCase()))}, so a good year may pass for good blood.`]),
     ...(spread.length === 0 ? [] : [`Hatches do well or badly as a whole, spread as chance would have them times ${listWords(spread.map(of => `${rounded(of.extra ?? 1, 1)} in ${outcomeName(of).toLowerCase()}`))}; the intervals are widened by it.`]),
+    ...setAsideWords(findings.book.hatches),
     `Left out, not counted or without parents in the book or without contemporaries: ${listWords(found.map(of => `${of.leftOut} of ${outcomeName(of).toLowerCase()}`))}.`,
     ...(sources.length === 0 ? [] : [`What others found with ten points more of F: ${sources.join('; ')}. For life nothing was at hand. Lines differ, and none of these is a law.`]),
   ]

@@ -127,6 +127,7 @@ export const PENS: Readonly<Record<string, Entries>> = {
 /** More front matter for hatches; a key here takes the place of the drawn one. */
 export const HATCHES: Readonly<Record<string, Entries>> = {
   '2020-03': {set: '2020-05', on: '2020-05'},
+  '2023-03': {'set-aside': 'I1 had stood at 35 °C'},
   '2022-06': {private: {paid: 'too much, with the boat'}},
 }
 

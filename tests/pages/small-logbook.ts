@@ -94,7 +94,7 @@ export const pen = (id: string, season: number, more: Partial<Pen> = {}): Open<P
 
 export const hatch = (id: string, more: Partial<Hatch> = {}): Open<Hatch> => ({
   at, body: '', id, pens: [], strain: null, flock: null, set: null, laid: null, on: null, eggs: null, eggsByDam: [], clear: null, deadInGerm: null,
-  deadInShell: null, bad: null, hatched: null, machine: null, broody: null, rearing: id, chicks: [], tallies: [], unlisted: 0, parentage: founder, step: F1,
+  deadInShell: null, bad: null, hatched: null, setAside: null, machine: null, broody: null, rearing: id, chicks: [], tallies: [], unlisted: 0, parentage: founder, step: F1,
   shares: new Map(), keeper: null, ...more,
 })
 

@@ -22,6 +22,8 @@ const pens: Shape<readonly PenEggs[]> = byForm({
     entries.map(({key, value, keyAt}) => ({pen: {text: key, at: keyAt}, eggs: value}))),
 })
 
+const reason = scalar('a reason such as The incubator stood at 35 °C', words => (/^(?:yes|true|no|false)?$/i.test(words.trim()) ? undefined : words.trim()))
+
 interface EggsSet {
   readonly total: number
   readonly byDam: readonly {readonly dam: Ref; readonly eggs: number}[]
@@ -71,6 +73,7 @@ const hatch = object('a hatch', {
   machine: optional(text('a machine such as I3'), 'The incubator. Settings of one machine and day are reared as one class.'),
   broody: optional(band, 'In place of a machine: the hen that sat.'),
   keeper: optional(reference('a keeper'), 'Whose hatch it was; else the pen’s keeper.'),
+  'set-aside': optional(reason, 'Why this setting tells nothing of its parents. It stays on record, but its eggs and its chicks’ lives enter no share and no comparison, and pages say so.'),
   chicks: optional(listOf(chick), 'The banded chicks, one line each.'),
   tallies: optional(listOf(tally), 'Chicks that never wore a band: how many, of which look, what became of them.'),
   photos,
