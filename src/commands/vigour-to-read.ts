@@ -7,6 +7,7 @@ import type {KeptMeasure, KeptState} from '../findings/kept-against-all.ts'
 import type {SelectionOfTrait} from '../findings/selection.ts'
 import type {Findings} from '../findings/study.ts'
 import {keptVerdict, TERM_WORDS, vigourTable, type VigourQuestion} from '../findings/vigour-figures.ts'
+import {comparedWords} from '../pages/choosing-figures.ts'
 import {figured, listWords, ofWords, percent, percentSign, rounded, signed} from '../pages/numbers.ts'
 import type {ToRead} from './forecast-to-read.ts'
 
@@ -76,9 +77,9 @@ function selectionToRead({keptAgainstAll, selection: {passages, realised}, liken
   const rows = [
     ...shown.map(keptLine), ...passages.flatMap(passageLines),
     ...realised.map(({trait, found}) => ['realised h²', trait.id, 'all', found.kind === 'estimated' ? rounded(found.value, 2) : null, found.kind === 'estimated' ? range(found.interval, value => rounded(value, 2)) : null, null, figured(found.steps, 'step'), null, found.kind === 'estimated' ? null : 'nothing was chosen']),
-    ...likeness.map(({trait, parents, found, families, chicks}) => [
+    ...likeness.map(of => ({...of, of: comparedWords(of)})).map(({trait, parents, found, of}) => [
       'h²', trait.id, parents === 'both' ? 'both parents' : `by ${parents}`, found.kind === 'estimated' ? rounded(found.heritability.value, 2) : null, found.kind === 'estimated' ? range(found.heritability.interval, value => rounded(value, 2)) : null, null,
-      `${figured(families, 'family', 'families')}, ${figured(chicks, 'chick')}`, found.kind === 'estimated' ? pWords(found.slope.p) : null, found.kind === 'estimated' ? null : found.kind === 'few' ? 'too few families' : 'the parents are alike',
+      of, found.kind === 'estimated' ? pWords(found.slope.p) : null, found.kind === 'estimated' ? null : found.kind === 'few' ? 'too few to say' : 'the parents are alike',
     ]),
     ...back.map(({step, trait, found, expected, birds, together}) => ['recovery', trait.id, step, found && percentSign(found.recovery), found && range(found.interval, percent), expected === null ? null : `by blood ${percentSign(expected)}`, `${birds.step}, ${birds.donor}, ${birds.recurrent}`, null, found?.interval ? together?.speaksOf ?? null : 'the two strains do not differ clearly']),
   ]
@@ -91,11 +92,12 @@ function choiceWords(whole: readonly (KeptState | KeptMeasure)[], steps: readonl
   if (!first) return []
   if (first.tests === 0) return ['What we chose for cannot be told: no hatch has birds of one sex of which some were kept and some not, and which differ.']
   const named = (rows: readonly (KeptState | KeptMeasure)[]) => listWords([...new Set(rows.map(row => (row.step === null ? row.trait.id : `${row.trait.id} in ${row.step}`)))])
-  const differ = whole.filter(row => row.differ), unmeant = differ.filter(({meant}) => meant !== true), apart = steps.filter(row => row.differ && row.meant !== true)
+  const of = (rows: readonly (KeptState | KeptMeasure)[], meant: boolean | null) => named(rows.filter(row => row.differ && row.meant === meant)), apart = of(steps, null), against = of(whole, false), againstApart = of(steps, false)
   return [
-    `Chosen for as the targets ask: ${named(differ.filter(({meant}) => meant === true)) || 'nothing that shows'}.`,
-    `Chosen for without a target that asks for it: ${named(unmeant) || 'nothing that shows'}${apart.length > 0 ? `; step by step ${named(apart)}` : ''}.`,
-    `P is corrected for the number of tests (Holm): ${first.tests} of all steps together${steps[0] ? `, ${steps[0].tests} of single steps` : ''}. Kept and all are compared within hatch and sex.`,
+    `Chosen for as the targets ask: ${of(whole, true) || 'nothing that shows'}.`,
+    `Chosen for though no target asks for it: ${of(whole, null) || 'nothing that shows'}${apart === '' ? '' : `; step by step ${apart}`}.`,
+    ...(against === '' && againstApart === '' ? [] : [`Chosen against the target: ${against || 'nothing in all steps together'}${againstApart === '' ? '' : `; step by step ${againstApart}`}.`]),
+    `P is corrected for the number of tests (Holm): ${first.tests} of all steps together${steps[0] ? `, ${steps[0].tests} of single steps` : ''}. Kept and all are compared within hatch, step and sex.`,
   ]
 }
 

@@ -59,7 +59,7 @@ export function keptVerdict({differ, meant, p}: KeptState | KeptMeasure): string
 
 function keptRow(row: KeptState | KeptMeasure): SelectionRow {
   const {step, trait, kept, all, leftOut, p, corrected, tests} = row
-  const common = {what: 'kept', step, trait: trait.id, sex: 'within hatch and sex', total: kept, all, p, p_corrected: corrected, tests, left_out: leftOut, verdict: keptVerdict(row)}
+  const common = {what: 'kept', step, trait: trait.id, sex: 'within hatch, step and sex', total: kept, all, p, p_corrected: corrected, tests, left_out: leftOut, verdict: keptVerdict(row)}
   if (row.kind === 'measure') return {...common, value: row.difference, low: row.interval?.low ?? null, high: row.interval?.high ?? null, unit: trait.unit ?? 'marks', count: kept, method: 'kept less the rest, least squares; Holm'}
   const share = row.share.kind === 'share' ? row.share : null
   return {...common, state: row.state, value: share?.value ?? null, low: share?.interval.low ?? null, high: share?.interval.high ?? null, expected: row.expected, count: share?.count ?? 0, method: 'exact, of a blind choice; Wilson score interval; Holm'}
@@ -95,9 +95,10 @@ function selection({keptAgainstAll, selection: {passages, realised}, likeness, r
     ...realised.map(({trait, found}): SelectionRow => ({
       what: 'realised heritability', trait: trait.id, ...(found.kind === 'estimated' ? {value: found.value, low: found.interval?.low ?? null, high: found.interval?.high ?? null} : {verdict: 'nothing was chosen'}), count: found.steps, method: 'cumulated R on cumulated S',
     })),
-    ...likeness.map(({trait, parents, found, families, chicks, leftOut}): SelectionRow => ({
-      what: 'heritability', trait: trait.id, sex: parents === 'both' ? 'both parents' : parents, count: families, all: chicks, left_out: leftOut, method: parents === 'both' ? 'family on both parents' : 'twice family on one parent',
-      ...(found.kind === 'estimated' ? {value: found.heritability.value, low: found.heritability.interval.low, high: found.heritability.interval.high, p: found.slope.p} : {verdict: found.kind === 'few' ? 'too few families' : 'the parents are alike'}),
+    ...likeness.map(({trait, parents, found, families, chicks, males, females, leftOut}): SelectionRow => ({
+      what: 'heritability', trait: trait.id, sex: parents === 'both' ? 'both parents' : parents, count: families, all: chicks, left_out: leftOut, method: parents === 'both' ? 'pair on both parents, each once' : 'twice parent’s chicks on parent, each once',
+      ...(parents === 'both' ? {birds: `${males} cocks, ${females} hens`} : {}),
+      ...(found.kind === 'estimated' ? {value: found.heritability.value, low: found.heritability.interval.low, high: found.heritability.interval.high, p: found.slope.p} : {verdict: found.kind === 'few' ? 'too few to say' : 'the parents are alike'}),
     })),
     ...recovery.map(({step, trait, donor, found, expected, birds, together}): SelectionRow => ({
       what: 'recovery', step, trait: trait.id, value: found?.recovery ?? null, low: found?.interval?.low ?? null, high: found?.interval?.high ?? null, expected, count: birds.step, families: together?.families ?? null, speaks_of: together?.speaksOf ?? null, method: 'Fieller',

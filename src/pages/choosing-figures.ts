@@ -20,14 +20,23 @@ export interface RecoveryView {
 const FROM: Readonly<Record<Likeness['parents'], string>> = {both: 'both parents', sire: 'sires', dam: 'dams'}
 const heritabilityLimits = (interval: Interval | null): string => (interval ? `${rounded(interval.low, 2)} to ${rounded(interval.high, 2)}` : NOTHING)
 
+/** `9 sires, 40 chicks`, `27 pairs of 9 cocks and 21 hens, 52 chicks` */
+export function comparedWords({parents, families, males, females, chicks}: Likeness): string {
+  if (families === 0) return `no two ${parents === 'both' ? 'pairs' : `${parents}s`} measured with chicks in one lot`
+  return `${figured(families, parents === 'both' ? 'pair' : parents)}${parents === 'both' ? ` of ${figured(males, 'cock')} and ${figured(females, 'hen')}` : ''}, ${figured(chicks, 'chick')}`
+}
+
+function likenessRow(of: Likeness): readonly Cell[] {
+  const {trait: {name}, parents, found} = of
+  if (found.kind !== 'estimated') return [name, FROM[parents], found.kind === 'few' ? 'too few to say' : 'parents alike', NOTHING, comparedWords(of)]
+  return [name, FROM[parents], rounded(found.heritability.value, 2).replace('-', '−'), heritabilityLimits(found.heritability.interval), comparedWords(of)]
+}
+
 /** A row a trait and way of telling; null where nothing measured has parents. */
 export function heritabilityTable({likeness, selection: {realised}}: Findings): Table | null {
   const rows: readonly (readonly Cell[])[] = [
     ...realised.map(({trait, found}): readonly Cell[] => [trait.name, 'realised by choosing', found.kind === 'estimated' ? rounded(found.value, 2) : 'nothing was chosen', found.kind === 'estimated' ? heritabilityLimits(found.interval) : NOTHING, figured(found.steps, 'step')]),
-    ...likeness.map(({trait, parents, found, families, chicks}): readonly Cell[] => [
-      trait.name, FROM[parents], found.kind === 'estimated' ? rounded(found.heritability.value, 2).replace('-', '−') : found.kind === 'few' ? 'too few' : 'parents alike',
-      found.kind === 'estimated' ? heritabilityLimits(found.heritability.interval) : NOTHING, `${figured(families, 'family', 'families')}, ${figured(chicks, 'chick')}`,
-    ]),
+    ...likeness.map(likenessRow),
   ]
   return rows.length === 0 ? null : {columns: [{head: 'Measure'}, {head: 'Told by'}, {head: 'Heritability', number: true}, {head: 'Interval', number: true}, {head: 'Of'}], rows}
 }

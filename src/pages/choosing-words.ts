@@ -5,7 +5,7 @@ import type {SelectionOfTrait} from '../findings/selection.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Project} from '../logbook/book.ts'
 import {difference, differenceLimits, shareLimits, sharePoints, size} from './difference-words.ts'
-import {listWords, ofWords, percentSign} from './numbers.ts'
+import {figured, listWords, ofWords, percentSign} from './numbers.ts'
 
 type Kept = KeptState | KeptMeasure
 type Units = Project['units']
@@ -55,8 +55,8 @@ export function selectionWords({passage: {from, to, back}, trait, male, female, 
   const chosen = differential === null ? bred === 0 ? 'nobody bred from was measured beside mates' : 'not known of both sexes bred from'
     : back ? `chosen ${say(differential)}, half of what those bred from stood off their mates (${bred} bred from, ${measured} measured)` : `those bred from stood ${say(differential)} off their mates (${bred} bred from, ${measured} measured)`
   const came = response !== null
-    ? `${to} reared beside ${from}${back ? ` and ${back.name} stands` : ' stands'} ${say(response.value)} (${differenceLimits(response.interval, trait, units)}; ${birds.to} and ${birds.from} birds${families ? `, ${families.speaksOf}` : ''}) off ${back ? 'half way between them' : 'it'}`
-    : move === null ? '' : `the mean went ${say(move)} (${moved.from} and ${moved.to} birds)${back && expected !== null ? `, of which blood should bring ${say(expected)}` : ''}, season and choosing in one`
+    ? `${to} reared beside ${from}${back ? ` and ${back.name} stands` : ' stands'} ${say(response.value)} (${differenceLimits(response.interval, trait, units)}; ${figured(birds.to, 'bird')} and ${birds.from}${families ? `, ${families.speaksOf}` : ''}) off ${back ? 'half way between them' : 'it'}`
+    : move === null ? '' : `the mean went ${say(move)} (${figured(moved.from, 'bird')} and ${moved.to})${back && expected !== null ? `, of which blood should bring ${say(expected)}` : ''}, season and choosing in one`
   return came === '' && differential === null ? '' : `${trait.name}, ${from} to ${to}: ${chosen}${came === '' ? '' : `; ${came}`}.`
 }
 
@@ -65,7 +65,7 @@ export function recoveryWords({trait, donor, found, expected, birds, together}: 
   if (found === null) return ''
   const by = expected === null ? '' : `, by blood ${percentSign(expected)}`
   if (found.interval === null) return `${trait.name}: how far it has come from ${donor.name} to ${recurrent} cannot be told, for the two do not differ clearly.`
-  return `${trait.name} has come ${sharePoints(found.recovery)}% (${shareLimits(found.interval)}) of the way from ${donor.name} to ${recurrent}${by}; ${birds.step}, ${birds.donor} and ${birds.recurrent} birds${together ? `, ${together.speaksOf}` : ''}.`
+  return `${trait.name} has come ${sharePoints(found.recovery)}% (${shareLimits(found.interval)}) of the way from ${donor.name} to ${recurrent}${by}; ${figured(birds.step, 'bird')}, ${birds.donor} and ${birds.recurrent}${together ? `, ${together.speaksOf}` : ''}.`
 }
 
 /** Steps whose choice and season cannot be told apart, since no birds of both were reared together. */

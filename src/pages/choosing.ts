@@ -77,10 +77,11 @@ function measureFigure(rows: readonly Kept[], {book: {project: {units}}}: Findin
 
 function lead(whole: readonly Kept[]): string {
   const named = (meant: (row: Kept) => boolean) => listWords([...new Set(whole.filter(row => row.differ && meant(row)).map(({trait}) => trait.name.toLowerCase()))])
-  const asked = named(({meant}) => meant === true), other = named(({meant}) => meant !== true)
+  const asked = named(({meant}) => meant === true), other = named(({meant}) => meant === null), against = named(({meant}) => meant === false)
   if (whole.length === 0) return 'What the birds bred from were chosen for, and what came of it.'
-  if (asked === '' && other === '') return 'Nothing is told yet in which the birds kept differ from the rest.'
-  return other === '' ? `The birds kept were chosen for ${asked}, as the targets ask, and for nothing else that shows.` : `The birds kept were chosen for ${asked === '' ? '' : `${asked}, as the targets ask, and for `}${other}, for which no target asks.`
+  if (asked === '' && other === '' && against === '') return 'Nothing is told yet in which the birds kept differ from the rest.'
+  const parts = [...(asked === '' ? [] : [`for ${asked}, as the targets ask`]), ...(other === '' ? [] : [`for ${other}, for which no target asks`]), ...(against === '' ? [] : [`against the targets in ${against}`])]
+  return `The birds kept were chosen ${parts.join('; ')}${parts.length === 1 && asked !== '' ? '; for nothing else that shows' : ''}.`
 }
 
 function testsWords(whole: readonly Kept[], steps: readonly Kept[]): string {

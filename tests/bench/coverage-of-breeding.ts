@@ -3,6 +3,7 @@ import {binomialRegression} from '../../src/statistics/binomial-regression.ts'
 import {contemporaryMeans} from '../../src/statistics/contemporary-means.ts'
 import {contrast} from '../../src/statistics/contrast.ts'
 import {heterosis} from '../../src/statistics/heterosis.ts'
+import {levelsAcrossClasses} from '../../src/statistics/levels-across-classes.ts'
 import {parentOffspring, type ParentAndOffspring} from '../../src/statistics/parent-offspring.ts'
 import {realisedHeritability, type SelectionStep} from '../../src/statistics/realised-heritability.ts'
 import {recoveryOfType} from '../../src/statistics/recovery-of-type.ts'
@@ -76,17 +77,21 @@ function chosen(draw: Draw, steps: number, birds: number, truth: number): boolea
   return got.kind === 'estimated' ? holds(got.interval, truth) : null
 }
 
-/** Pairs of measured parents with one to eight chicks; each cock has so many hens. */
-function alike(draw: Draw, cocks: number, hens: number, by: 'both' | 'one'): boolean | null {
-  const rows = of(cocks, () => {
+/** Pairs of measured parents with one to eight chicks a rearing, in so many rearings 90 g apart; each cock has so many hens, and a hen one time in three no chicks. */
+function alike(draw: Draw, cocks: number, hens: number, by: 'both' | 'one', rearings = 1): boolean | null {
+  const known = new Map<string, ParentAndOffspring>()
+  const chicks = of(cocks, cock => {
     const sire = founder(draw)
-    const families = of(hens, () => {
-      const dam = founder(draw)
-      return {parent: (sire.value + dam.value) / 2, chicks: of(1 + draw.whole(8), () => chickOf(draw, sire, dam).value)}
-    })
-    return by === 'both' ? families.map(({parent, chicks}): ParentAndOffspring => ({parent, offspring: mean(chicks)})) : [{parent: sire.value, offspring: mean(families.flatMap(({chicks}) => chicks))}]
+    return of(hens, hen => {
+      const dam = founder(draw), name = by === 'both' ? `${cock} ${hen}` : String(cock)
+      known.set(name, by === 'both' ? {parent: (sire.value + dam.value) / 2, offspring: 0, shared: [String(cock), name]} : {parent: sire.value, offspring: 0})
+      return of(rearings, rearing => (rearings > 1 && draw.whole(3) === 0 ? [] : of(1 + draw.whole(8), () => ({name, group: String(rearing), value: 90 * rearing + chickOf(draw, sire, dam).value})))).flat()
+    }).flat()
   }).flat()
-  const found = parentOffspring(rows, by)
+  const found = parentOffspring(levelsAcrossClasses(chicks).flatMap(({name, level, linked}) => {
+    const parents = known.get(name)
+    return parents ? [{...parents, offspring: level, group: String(linked)}] : []
+  }), by)
   return found.kind === 'estimated' ? holds(found.heritability.interval, HERITABILITY) : null
 }
 
@@ -139,6 +144,7 @@ export const BREEDING_TRIALS: readonly Trial[] = [
   ...[2, 3, 5, 8].map(steps => trial('realised', `${steps} steps of 40 birds`, draw => chosen(draw, steps, 40, REALISED[steps] ?? NaN), 3000)),
   ...([[8, 1], [20, 1], [5, 4]] as const).map(([cocks, hens]) => trial('parent-offspring', `both parents, ${cocks} cocks, ${hens === 1 ? 'a hen' : `${hens} hens`} each`, draw => alike(draw, cocks, hens, 'both'))),
   ...[5, 20].map(cocks => trial('parent-offspring', `sires, ${cocks} of 3 hens each`, draw => alike(draw, cocks, 3, 'one'))),
+  ...(['both', 'one'] as const).map(by => trial('parent-offspring', `${by === 'both' ? 'both parents, 5 cocks, 3 hens each' : 'sires, 5 of 3 hens each'}, four rearings`, draw => alike(draw, 5, 3, by, 4))),
   trial('depression', '8 hatches of 18 eggs, no loss', draw => loss(draw, 8, 0, 0.4), 2000),
   ...[8, 14, 20].map(hatches => trial('depression', `${hatches} hatches of 18 eggs, 8 points lost`, draw => loss(draw, hatches, -4, 0.4), 2000)),
   trial('depression', '14 hatches of 18 eggs, 8 points lost, hatches alike', draw => loss(draw, 14, -4, 0), 2000),

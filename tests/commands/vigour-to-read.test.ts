@@ -27,8 +27,8 @@ describe('figures selection', () => {
   it('says of the demo what was chosen for, meant and unmeant, and that season stands in the way', () => {
     const {code, out} = asked('selection', 'content')
     expect(code).toBe(0)
-    expect(out).toContain('Chosen for as the targets ask: comb.')
-    expect(out).toContain('Chosen for without a target that asks for it: type')
+    expect(out).toContain('Chosen for as the targets ask: comb and type.')
+    expect(out).toContain('Chosen for though no target asks for it: nothing that shows.')
     expect(out).toContain('season and selection cannot be told apart: hatch some chicks of the old step')
     expect(out).toContain('Recovery of type is told in 0 of 16 cases')
   })

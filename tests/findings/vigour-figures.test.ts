@@ -97,7 +97,7 @@ describe('vigourTable(question, findings)', () => {
 describe('vigourToRead(question, findings)', () => {
   it('says what was chosen without meaning to', () => {
     const {beneath} = vigourToRead('selection', study(chosenFlock(5, {h2: 0.5, choose: true})))
-    expect(beneath).toContain('Chosen for without a target that asks for it: weight-20')
+    expect(beneath).toContain('Chosen for though no target asks for it: weight-20')
     expect(beneath).toContain('corrected for the number of tests (Holm)')
   })
 

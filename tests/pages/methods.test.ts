@@ -128,8 +128,8 @@ const EXPECTED: Readonly<Record<string, string>> = {
   'kept-against-all': 'P 0.486 and 0.029.',
   // Falconer & Mackay 1996: ½ (300 + 100), 0.4 · 200; Becker 1984, 2 of 10 1.2701; by hand (200 · 80 + 350 · 135)/(200² + 350²)
   selection: 'S 200 g, R 80 g; 1.27 SD; h² 0.39.',
-  // by hand: b ½ with error √(1/12) and t of one degree of freedom 12.7, so −3.2 to 4.2
-  likeness: 'h² 0.50 (0.00 to 1.00).',
+  // by hand: b 5/10, squares left 0.3 of three degrees of freedom, so error √(0.1/10) and t 3.182: 0.182 to 0.818
+  likeness: 'h² 0.50 (0.18 to 0.82).',
   // by hand 1100/1300; Fieller's limits worked apart in the test of recoveryOfType
   recovery: '84.6% (75.8 to 94.2).',
   // by hand (2420 − 2200)/2200; the limits worked apart in Python 3 with SciPy: 0.0479 to 0.1521

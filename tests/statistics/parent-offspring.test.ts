@@ -55,6 +55,36 @@ describe('parentOffspring(pairs, parents)', () => {
     }))
   })
 
+  it('has a wider error where pairs share a cock, as every two rows of the table of likeness add up to', () => {
+    const shared = fc.record({parent: fc.integer({min: -300, max: 300}), offspring: fc.integer({min: -300, max: 300}), cock: fc.constantFrom('a', 'b', 'c', 'd')})
+    fc.assert(fc.property(fc.array(shared, {minLength: 6, maxLength: 16}), rows => {
+      const plain = parentOffspring(rows, 'both'), wide = parentOffspring(rows.map(({parent, offspring, cock}, hen) => ({parent, offspring, shared: [cock, String(hen)]})), 'both')
+      expect(wide.kind).toBe(plain.kind)
+      if (plain.kind !== 'estimated' || wide.kind !== 'estimated') return
+      const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length
+      const x = rows.map(({parent}) => parent - mean(rows.map(each => each.parent))), left = rows.map(({offspring}, place) => offspring - mean(rows.map(each => each.offspring)) - plain.slope.value * (x[place] ?? 0))
+      const cocks = [...new Set(rows.map(({cock}) => cock))].map(cock => rows.flatMap((row, place) => (row.cock === cock ? [place] : []))), n = rows.length, m = cocks.length
+      let rho = 0.25
+      if (m > 1 && n > m) {
+        const among = cocks.reduce((sum, own) => sum + own.length * mean(own.map(place => left[place] ?? 0)) ** 2, 0) / (m - 1)
+        const inside = cocks.reduce((sum, own) => sum + own.reduce((all, place) => all + ((left[place] ?? 0) - mean(own.map(each => left[each] ?? 0))) ** 2, 0), 0) / (n - m)
+        const size = (n - cocks.reduce((sum, own) => sum + own.length ** 2, 0) / n) / (m - 1), all = among + (size - 1) * inside
+        if (all > 1e-9) rho = Math.max(0.25, (among - inside) / all)
+      }
+      const squares = x.reduce((sum, value) => sum + value ** 2, 0)
+      const doubled = rows.reduce((sum, one, i) => sum + rows.reduce((part, other, j) => part + (x[i] ?? 0) * (x[j] ?? 0) * (i === j ? 1 : one.cock === other.cock ? rho : 0), 0), 0)
+      expectClose(wide.slope.value, plain.slope.value, 1e-12)
+      expectClose(wide.slope.error, plain.slope.error * Math.sqrt(Math.max(1, doubled / squares)), 1e-6 * Math.max(1, plain.slope.error))
+      expect(wide.slope.interval.low).toBeLessThanOrEqual(plain.slope.interval.low)
+    }))
+  })
+
+  it('takes rows as apart where every bird has one', () => {
+    fc.assert(fc.property(fc.array(pair, {minLength: 4, maxLength: 20}), pairs => {
+      expect(parentOffspring(pairs.map((each, place) => ({...each, shared: [`c${place}`, `h${place}`]})), 'both')).toEqual(parentOffspring(pairs, 'both'))
+    }))
+  })
+
   it('says why there is none', () => {
     expect(parentOffspring([], 'both')).toEqual({kind: 'few', pairs: 0})
     expect(parentOffspring([{parent: 1, offspring: 1}, {parent: 2, offspring: 2}], 'both').kind).toBe('few')

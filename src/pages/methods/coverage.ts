@@ -47,7 +47,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   'heterosis': {name: 'Vigour of a cross, 2 to 8 chicks a cock', short: THESE},
   'recovery': {name: 'Recovery of type, 2 to 8 chicks a cock', short: THESE},
   'realised': {name: 'Realised heritability', short: 'After many steps they differ in how much was chosen and how much was left to choose from, and the steps no longer err alike. The shortfall is small.'},
-  'parent-offspring': {name: 'Heritability from parents and chicks', short: 'Of few cocks with several hens each the families are half sibs, and not so many as their number. Read the line of the sires.'},
+  'parent-offspring': {name: 'Heritability from parents and chicks'},
   'depression': {name: 'Cost of inbreeding in hatch and life', wide: 'Extra spread between hatches is never taken as less than none, and counts against every column alike.'},
   'weights': {name: 'Cost of inbreeding in weight, 80 g for ten points of F'},
   'kept': {name: 'Kept less the rest, birds kept blindly'},

@@ -52,10 +52,10 @@ const unmeant: Method = {
   id: 'kept-against-all',
   title: 'What did we choose for without meaning to?',
   question: 'In what do the birds kept differ from all of their hatch?',
-  definition: 'For every look, of how many kept birds show it, beside a blind choice of as many from each hatch and sex; for every mark and measure, kept less the rest within hatch and sex. Where it differs, it is told whether a target asks for it.',
+  definition: 'For every look, of how many kept birds show it, beside a blind choice of as many from each hatch, step and sex; for every mark and measure, kept less the rest within these. Where it differs, it is told whether a target asks for it.',
   formula: 'P(x of k kept show it) = C(m, x) C(n − m, k − x) / C(n, k) in a class, summed over classes',
-  letters: [['n, m', 'birds of a hatch and sex, those showing it'], ['k', 'kept, put into a pen, or a possible parent']],
-  edges: '- Hatches of which all or none were kept tell nothing.\n- Of many tests one looks remarkable by chance: P is corrected (Holm), and the number of tests is printed.\n- Marks and measures are drawn in standard deviations inside hatch and sex, so that all stand on one scale.',
+  letters: [['n, m', 'birds of a hatch, step and sex, those showing it'], ['k', 'kept, put into a pen, or a possible parent']],
+  edges: '- Hatches of which all or none were kept tell nothing. Two steps in one hatch are apart, so that their blood does not pass for choosing.\n- Of many tests one looks remarkable by chance: P is corrected (Holm), and the number of tests is printed.\n- Marks and measures are drawn in standard deviations inside hatch and sex, so that all stand on one scale.',
   source: 'Exact form of Mantel and Haenszel 1959, from memory; Holm 1979, Scand. J. Stat. 6:65–70.',
   example: {given: 'Of 8 birds 4 show it; of 4 kept 3 do, or all 4.', gives: () => `P ${[3, 4].map(keptShowing => rounded(chosenByChance([{all: 8, kept: 4, showing: 4, keptShowing}]).p, 3)).join(' and ')}.`},
 }
@@ -82,13 +82,13 @@ const likeness: Method = {
   id: 'likeness',
   title: 'Heritability from parents and chicks',
   question: 'Do heavy parents have heavy chicks?',
-  definition: 'Chicks and parents as they stand above their own line, sex and rearing; the families of one line and rearing compared by least squares, each one row.',
-  formula: 'h² = b on the mean of both parents, 2b on one',
-  letters: [['b', 'change of the family for one unit of the parent']],
-  edges: '- Only certain parents that were measured beside mates count.\n- The value may pass 0 or 1, which is a sign of too few families; the limits do not.\n- Of dams there is egg and brooding in it.',
-  source: 'Falconer and Mackay 1996, ch. 10, from memory.',
-  example: {given: 'Parents 1, 2 and 3 above their mates, their chicks 2, 2 and 3.', gives: () => {
-    const found = parentOffspring([{parent: 1, offspring: 2}, {parent: 2, offspring: 2}, {parent: 3, offspring: 3}], 'both')
+  definition: 'Chicks and parents as they stand above their own line, sex and rearing; chicks of one line and rearing compared by least squares. Each parent or pair is one row over all its rearings: more chicks of it tell more of them, and nothing more of parents.',
+  formula: 'h² = b on the mean of both parents, 2b on one        error² times 1 + ρ(Σ (Σ x)²/Σ x² − 1) for pairs that share a bird',
+  letters: [['b', 'change of the family for one unit of the parent'], ['x', 'mean of the parents, summed over the pairs of one bird'], ['ρ', 'how alike pairs of one bird are in what b leaves over, at least ¼']],
+  edges: '- Only certain parents that were measured beside mates count.\n- Too few to say: under five cocks, or hens, whose chicks were compared.\n- The value may pass 0 or 1, which is a sign of too few families; the limits do not.\n- Of dams there is egg and brooding in it.',
+  source: 'Falconer and Mackay 1996, ch. 10; Moulton 1986, J. Econometrics 32:385–397; both from memory.',
+  example: {given: 'Five pairs 1, 2, 3, 4 and 5 above their mates, their chicks 2, 2, 3, 3 and 4.', gives: () => {
+    const found = parentOffspring([2, 2, 3, 3, 4].map((offspring, place) => ({parent: place + 1, offspring})), 'both')
     return found.kind === 'estimated' ? `h² ${rounded(found.heritability.value, 2)} (${rounded(found.heritability.interval.low, 2)} to ${rounded(found.heritability.interval.high, 2)}).` : ''
   }},
 }
