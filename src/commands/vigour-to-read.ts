@@ -1,12 +1,14 @@
 /** Inbreeding, choosing and crosses as a reader on a terminal wants them: what was found in a table, what may be made of it in words beneath. The other formats have all of it. */
 import type {CrossOfLines, Line} from '../findings/crosses.ts'
 import type {Depression} from '../findings/depression.ts'
+import type {JudgedEffect} from '../findings/depression-verdicts.ts'
 import type {Interval} from '../findings/estimate.ts'
 import type {FiguresTable} from '../findings/figures.ts'
+import type {TermEffect} from '../findings/inbreeding-model.ts'
 import type {KeptMeasure, KeptState} from '../findings/kept-against-all.ts'
 import type {SelectionOfTrait} from '../findings/selection.ts'
 import type {Findings} from '../findings/study.ts'
-import {keptVerdict, TERM_WORDS, vigourTable, type VigourQuestion} from '../findings/vigour-figures.ts'
+import {keptVerdict, TERM_WORDS, VERDICTS, vigourTable, type VigourQuestion} from '../findings/vigour-figures.ts'
 import {comparedWords} from '../pages/choosing-figures.ts'
 import {figured, listWords, ofWords, percent, percentSign, rounded, signed} from '../pages/numbers.ts'
 import type {ToRead} from './forecast-to-read.ts'
@@ -28,14 +30,15 @@ function depressionToRead(findings: Findings): ToRead {
   const found = findings.depression.filter(({n, leftOut}) => n + leftOut > 0), {columns, rows} = vigourTable('depression', findings)
   const cell = (row: FiguresTable['rows'][number], name: string) => row[columns.findIndex(column => column.name === name)] ?? null
   const corrected = rows.map(row => cell(row, 'p_corrected')).filter(p => typeof p === 'number')
+  const judged = new Map<TermEffect, JudgedEffect>(findings.depressionVerdicts.judged.map(each => [each.effect, each]))
   const told = found.flatMap(of => of.effects.map(effect => {
     const write = of.unit === 'points' ? percent : (value: number) => rounded(value, Math.abs(value) < 10 ? 1 : 0), unit = of.unit === 'eggs in 100 days' ? 'eggs' : of.unit
     const what = `${TERM_WORDS[effect.term]}, 10 points ${effect.term === 'chickF' || effect.term === 'damF' ? 'more' : 'less'}`
     if (effect.kind === 'cannot-say') {
-      const why = {alike: 'hardly differs', tied: 'goes with season, hatch or the lines above', 'too-few': 'too few records', unsettled: 'no fit was found'}[effect.why]
+      const why = {alike: 'hardly differs', tied: 'goes with season, hatch or the lines above', 'too-few': 'too few to say', unsettled: 'no fit was found'}[effect.why]
       return [about(of), what, null, null, why]
     }
-    return [about(of), what, `${signed(write(effect.change))} ${unit}`, range(effect.interval, write), {harm: 'harm', 'cannot-tell': 'the records cannot tell', 'no-harm': 'no harm'}[effect.verdict]]
+    return [about(of), what, `${signed(write(effect.change))} ${unit}`, range(effect.interval, write), VERDICTS[judged.get(effect)?.verdict ?? effect.verdict]]
   }))
   const harm = found.some(({effects}) => effects.some(effect => effect.kind === 'effect' && effect.verdict === 'harm'))
   const tests = corrected.length > 1 ? `These are ${figured(corrected.length, 'test')}; with no harm at all one in forty would still be called harm. With that taken in (Holm) ${!harm ? 'none shows any' : corrected.some(p => p <= 0.05) ? 'some effect is left' : 'none is left, so wait for more hatches'}.\n` : ''
@@ -46,10 +49,10 @@ function depressionToRead(findings: Findings): ToRead {
 }
 
 function countsWords(of: Depression): string {
-  const {count, n, groups, leftOut, seasons, extra} = of
-  const held = count === null ? `${figured(n, of.outcome === 'eggs' ? 'hen' : 'bird')} of ${figured(groups, 'family', 'families')} beside contemporaries` : `${ofWords(count, n)} in ${figured(groups, 'hatch', 'hatches')}`
+  const {count, n, groups, pairs, leftOut, seasons, extra} = of
+  const held = count === null ? `${figured(n, of.outcome === 'eggs' ? 'hen' : 'bird')} of ${figured(pairs, 'pair')} beside contemporaries` : `${ofWords(count, n)} in ${figured(groups, 'hatch', 'hatches')} of ${figured(pairs, 'pair')}`
   const season = count === null || seasons === 'one' ? '' : seasons === 'held' ? '; each season by itself' : '; too few hatches to take the seasons apart, so a good year may pass for good blood'
-  return `${about(of)}: ${held}, ${leftOut} left out${season}${extra === null ? '' : `; hatches spread ${rounded(extra, 1)} times as chance would`}.`
+  return `${about(of)}: ${held}, ${leftOut} left out${season}${extra === null ? '' : `; hatches or pairs spread ${rounded(extra, 1)} times as chance would`}.`
 }
 
 function keptLine(row: KeptState | KeptMeasure): readonly (string | null)[] {

@@ -31,11 +31,14 @@ export interface RecordsToTell {
   readonly published: boolean
   /** how many times the records there are, if those to come are as these; null where no error is known */
   readonly times: number | null
-  /** so many eggs, chicks or families in all, and hatches or families; null as `times` */
+  /** so many eggs, chicks, birds or hens in all, hatches, and pairs; null as `times` */
   readonly n: number | null
   readonly groups: number | null
+  readonly pairs: number | null
   /** eggs or chicks of parents that are no kin, and as many of full sibs, set side by side, if each stood alone; null for what is measured, or where no share is known */
   readonly sideBySide: number | null
+  /** the same loss between chicks of full sibs and of birds that are no kin, F 25 points apart; above 0 */
+  readonly ofSibs: number
 }
 
 export interface DepressionVerdicts {
@@ -69,12 +72,12 @@ function errorOf(of: Depression): number | null {
 }
 
 function toTell(of: Depression): RecordsToTell | null {
-  const {published, count, n, groups, mean} = of, error = errorOf(of), loss = published ? -published.low : count !== null ? OWN_LOSS : null
+  const {published, count, n, groups, pairs, mean} = of, error = errorOf(of), loss = published ? -published.low : count !== null ? OWN_LOSS : null
   if (loss === null || !(loss > 0) || mean === null) return null
-  const times = error === null || !(error > 0) ? null : timesToTell(error, loss), sibs = mean - OF_SIBS * loss
+  const times = error === null || !(error > 0) ? null : timesToTell(error, loss), ofSibs = OF_SIBS * loss, sibs = mean - ofSibs
   return {
-    loss, published: published !== null, times, n: times === null ? null : Math.ceil(n * times), groups: times === null ? null : Math.ceil(groups * times),
-    sideBySide: count !== null && sibs > 0 ? countsToTell(mean, sibs) : null,
+    loss, published: published !== null, times, n: times === null ? null : Math.ceil(n * times), groups: times === null ? null : Math.ceil(groups * times), pairs: times === null ? null : Math.ceil(pairs * times),
+    ofSibs, sideBySide: count !== null && sibs > 0 ? countsToTell(mean, sibs) : null,
   }
 }
 

@@ -46,6 +46,12 @@ function pairKeys(): (parentage: Pick<Parentage, 'pairs'>) => string {
   }
 }
 
+/** Where the limits lie further apart than the whole of what is measured, a number would only mislead: too few to say. Our own choice. */
+function withinReason(model: InbreedingModel, mean: number | null): InbreedingModel {
+  return {...model, effects: model.effects.map(effect =>
+    effect.kind === 'effect' && effect.interval !== null && mean !== null && effect.interval.high - effect.interval.low > Math.abs(mean) ? {term: effect.term, kind: 'cannot-say', why: 'too-few'} : effect)}
+}
+
 type BloodOf = (parentage: Parentage) => Blood | null
 
 /**
@@ -131,7 +137,7 @@ function ofMeasures(outcome: 'weight' | 'eggs', trait: Trait | null, unit: strin
   const pairs = new Set(families.map(({pair}) => pair)).size
   const mean = told.length === 0 ? null : told.reduce((sum, {value}) => sum + value, 0) / told.length, found = PUBLISHED_DEPRESSION[outcome]
   const published = outcome === 'eggs' ? found : mean === null ? null : {...found, low: found.low * mean, high: found.high * mean}
-  return {...inbreedingOfMeasures(families), outcome, trait, unit, n: told.length, count: null, groups: pairs, pairs, mean, leftOut: all - told.length, published}
+  return {...withinReason(inbreedingOfMeasures(families), mean), outcome, trait, unit, n: told.length, count: null, groups: pairs, pairs, mean, leftOut: all - told.length, published}
 }
 
 function weighing(book: Logbook, bloodOf: BloodOf, trait: Trait): Depression {

@@ -1,4 +1,5 @@
 import type {Depression} from './depression.ts'
+import type {JudgedEffect} from './depression-verdicts.ts'
 import type {FigureColumn, FiguresTable} from './figures.ts'
 import type {Term, TermEffect} from './inbreeding-model.ts'
 import type {KeptMeasure, KeptState} from './kept-against-all.ts'
@@ -14,18 +15,19 @@ type Row = (string | number | null)[]
 const columns = (as: FigureColumn['as'], ...names: string[]): FigureColumn[] => names.map(name => ({name, as}))
 
 export const TERM_WORDS: Readonly<Record<Term, string>> = {chickF: 'F of the chick', damF: 'F of the dam', chickH: 'heterozygosity of the chick', damH: 'heterozygosity of the dam'}
-const VERDICTS = {harm: 'harm', 'cannot-tell': 'the records cannot tell', 'no-harm': 'no harm'} as const
-const WANTING = {alike: 'hardly differs', tied: 'not to be told from season, hatch or the lines above', 'too-few': 'too few records', unsettled: 'no fit was found'} as const
-const HOW = {plain: 'binomial regression, φ between hatches', penalised: 'binomial regression, penalised, φ between hatches', 'least-squares': 'least squares within contemporaries, family means'} as const
+/** harm with the number of tests taken in, or what is left of it */
+export const VERDICTS: Readonly<Record<JudgedEffect['verdict'], string>> = {harm: 'harm', 'may-be-chance': 'may be chance: the records cannot tell', 'cannot-tell': 'the records cannot tell', little: 'less than others found', 'no-harm': 'no harm'}
+const WANTING = {alike: 'hardly differs', tied: 'not to be told from season, hatch or the lines above', 'too-few': 'too few to say', unsettled: 'no fit was found'} as const
+const HOW = {plain: 'binomial regression, φ between hatches or pairs', penalised: 'binomial regression, penalised, φ between hatches or pairs', 'least-squares': 'least squares within contemporaries, family means, errors by pairs'} as const
 const SEASONS = {held: 'held', 'not-held': 'not held', one: 'one'} as const
 
-function depressionRow(of: Depression, effect: TermEffect, corrected: number | null, tests: number): Row {
-  const {outcome, trait, unit, n, count, groups, mean, leftOut, seasons, extra, how, published} = of, found = effect.kind === 'effect' ? effect : null
+function depressionRow(of: Depression, effect: TermEffect, judged: JudgedEffect | null, tests: number): Row {
+  const {outcome, trait, unit, n, count, groups, pairs, mean, leftOut, seasons, extra, how, published} = of, found = effect.kind === 'effect' ? effect : null
   const theirs = effect.term === 'chickF' ? published : null
   return [
     outcome, trait?.id ?? null, TERM_WORDS[effect.term], effect.term === 'chickF' || effect.term === 'damF' ? '10 points more' : '10 points less',
-    found?.change ?? null, found?.interval?.low ?? null, found?.interval?.high ?? null, unit, effect.kind === 'effect' ? VERDICTS[effect.verdict] : null, effect.kind === 'effect' ? null : WANTING[effect.why],
-    found?.p ?? null, corrected, tests, count, n, groups, mean, leftOut, SEASONS[seasons], extra, how && HOW[how], theirs?.low ?? null, theirs?.high ?? null, theirs?.source ?? null,
+    found?.change ?? null, found?.interval?.low ?? null, found?.interval?.high ?? null, unit, judged && VERDICTS[judged.verdict], effect.kind === 'effect' ? null : WANTING[effect.why],
+    found?.p ?? null, judged?.corrected ?? null, tests, count, n, groups, pairs, mean, leftOut, SEASONS[seasons], extra, how && HOW[how], theirs?.low ?? null, theirs?.high ?? null, theirs?.source ?? null,
   ]
 }
 
@@ -35,14 +37,14 @@ const inUnit = (name: string): FigureColumn => ({name, as: 'measure', asIn: row 
 
 /** One row an outcome and what may bear on it; outcomes of which nothing is on record are left away. */
 function depression({depression: found, depressionVerdicts: {judged, tests}}: Findings): FiguresTable {
-  const effects = found.filter(({n, leftOut}) => n + leftOut > 0).flatMap(of => of.effects.map(effect => ({of, effect}))), corrected = new Map<TermEffect, number | null>(judged.map(each => [each.effect, each.corrected]))
+  const effects = found.filter(({n, leftOut}) => n + leftOut > 0).flatMap(of => of.effects.map(effect => ({of, effect}))), by = new Map<TermEffect, JudgedEffect>(judged.map(each => [each.effect, each]))
   return {
     columns: [
       ...columns('text', 'outcome', 'trait', 'effect_of', 'with'), inUnit('change'), inUnit('low'), inUnit('high'), ...columns('text', 'unit', 'verdict', 'why'), ...columns('share', 'p', 'p_corrected'),
-      ...columns('count', 'tests', 'count', 'n', 'groups'), inUnit('mean'), ...columns('count', 'left_out'), ...columns('text', 'seasons'), ...columns('measure', 'extra_spread'), ...columns('text', 'method'),
+      ...columns('count', 'tests', 'count', 'n', 'groups', 'pairs'), inUnit('mean'), ...columns('count', 'left_out'), ...columns('text', 'seasons'), ...columns('measure', 'extra_spread'), ...columns('text', 'method'),
       inUnit('published_low'), inUnit('published_high'), ...columns('text', 'published'),
     ],
-    rows: effects.map(({of, effect}) => depressionRow(of, effect, corrected.get(effect) ?? null, tests)),
+    rows: effects.map(({of, effect}) => depressionRow(of, effect, by.get(effect) ?? null, tests)),
   }
 }
 

@@ -34,20 +34,21 @@ export function changeLimits(of: Pick<Depression, 'unit' | 'trait'>, interval: I
 /** A loss without its sign: `61.1 points` */
 export const lossSize = (of: Pick<Depression, 'unit' | 'trait'>, loss: number, units: Units): string => (of.unit === 'points' || !of.trait ? changeWords(of, loss, units).replace(/^[+−]/, '') : size(loss, of.trait, units))
 
-/** `429 of 544 in 30 hatches`, `148 birds of 100 families` */
-export function behindWords({outcome, count, n, groups}: Depression): string {
-  if (count !== null) return `${ofWords(count, n)} in ${figured(groups, 'hatch', 'hatches')}`
-  return `${figured(n, outcome === 'eggs' ? 'hen' : 'bird')} of ${figured(groups, 'family', 'families')}`
+/** `429 of 544 in 30 hatches of 28 pairs`, `148 birds of 46 pairs` */
+export function behindWords({outcome, count, n, groups, pairs}: Depression): string {
+  if (count !== null) return `${ofWords(count, n)} in ${figured(groups, 'hatch', 'hatches')} of ${figured(pairs, 'pair')}`
+  return `${figured(n, outcome === 'eggs' ? 'hen' : 'bird')} of ${figured(pairs, 'pair')}`
 }
 
 /** Why there is no effect of something. */
-export const WANTING_WORDS = {alike: 'hardly differs', tied: 'goes with season, hatch or what stands above it', 'too-few': 'too few records', unsettled: 'no fit was found'} as const
+export const WANTING_WORDS = {alike: 'hardly differs', tied: 'goes with season, hatch or what stands above it', 'too-few': 'too few to say', unsettled: 'no fit was found'} as const
 
 /** What ten points of F of the chick cost in one thing, or why nobody can say. */
 function outcomeWords(of: Depression, {depressionVerdicts: {judged, tests}}: Findings, units: Units): string {
   const own = judged.find(each => each.of === of && each.effect.term === 'chickF'), behind = behindWords(of)
   if (!own) {
     const none = of.effects.find(({term}) => term === 'chickF')
+    if (none?.kind === 'cannot-say' && none.why === 'too-few') return `${outcomeName(of)}: too few to say (${behind}).`
     return `${outcomeName(of)}: nothing can be said${none?.kind === 'cannot-say' ? `, F of the chick: ${WANTING_WORDS[none.why]}` : ''} (${behind}).`
   }
   const {effect, verdict, mostLost, beside} = own, found = `${changeWords(of, effect.change, units)}${effect.interval ? ` (${changeLimits(of, effect.interval, units)})` : ''}`

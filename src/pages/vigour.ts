@@ -45,10 +45,11 @@ function lossFigure(findings: Findings, shares: boolean, head: string): Figure |
   const rows = drawn.map(({label, relative}) => ({label, value: percentOf(relative.change), interval: inPercent(relative.interval), band: inPercent(relative.published)}))
   if (!hasRows(rows)) return null
   const numbers = rows.flatMap(({value, interval, band}) => [value, interval?.low ?? 0, interval?.high ?? 0, band?.low ?? 0]), axis = axisAround(numbers, near.length > 0 ? MOST : Infinity)
-  const beyond = numbers.some(value => value < axis.from || value > axis.to), units = findings.book.project.units
+  const ends = ({label, interval}: (typeof rows)[number]) => (interval === null ? [] : [...(interval.low < axis.from ? [interval.low] : []), ...(interval.high > axis.to ? [interval.high] : [])].map(end => `${label.toLowerCase()} to ${signed(rounded(end, 0))}`))
+  const beyond = rows.flatMap(ends), units = findings.book.project.units
   return {
     kind: 'figure', id: shares ? 'hatch-and-life' : 'weight-and-eggs', name: shares ? 'inbreeding-hatch-and-life' : 'inbreeding-weight-and-eggs', head, title: shares ? 'What ten points of F cost in hatch and life' : 'What ten points of F cost in weight and eggs',
-    caption: `${shares ? 'Change of the share, in points,' : 'Change, in per cent of the mean,'} with ten points more F of the chick. Egg and line: these records; left of nothing is loss. Outlined: what others found.${beyond ? ' A line that meets the edge goes on.' : ''}${left.length === 0 ? '' : ` Beyond the scale: ${listWords(left.map(({label}) => label.toLowerCase()))}.`}`,
+    caption: `${shares ? 'Change of the share, in points,' : 'Change, in per cent of the mean,'} with ten points more F of the chick. Egg and line: these records; left of nothing is loss. Outlined: what others found.${beyond.length === 0 ? '' : ` Lines that meet the edge go on: ${listWords(beyond)}.`}${left.length === 0 ? '' : ` Beyond the scale: ${listWords(left.map(({label}) => label.toLowerCase()))}.`}`,
     description: `${sentence(listWords(own.map(({label, relative}) => `${label.toLowerCase()} ${points(relative.change)}${relative.interval ? ` (${pointLimits(relative.interval)})` : ''}`)))}.`, spec: besideRows(rows, axis),
     table: {
       columns: [{head: 'Of'}, {head: 'Change and interval'}, {head: 'Others'}],
@@ -82,7 +83,7 @@ function notes(findings: Findings): readonly string[] {
   return [
     `${restTable(findings) === null ? 'F of the dam and H, which belong in the same model, do not differ enough here, or go with season and hatch' : 'F of the dam and H stand in the same model, each told with the others held'}: H is the chance that the two copies of a gene come from different strains; it falls along a ladder while F rises, and either may cost. ${tests > 1 ? `These are ${figured(tests, 'test')}: harm is called so only with that taken in (Holm).` : ''}`.trim(),
     ...(held.length === 0 ? [] : [`Too few hatches to take the seasons apart in ${listWords(held.map(of => outcomeName(of).toLowerCase()))}, so a good year may pass for good blood.`]),
-    ...(spread.length === 0 ? [] : [`Hatches do well or badly as a whole, spread as chance would have them times ${listWords(spread.map(of => `${rounded(of.extra ?? 1, 1)} in ${outcomeName(of).toLowerCase()}`))}; the intervals are widened by it.`]),
+    ...(spread.length === 0 ? [] : [`Hatches, or pairs, do well or badly as a whole, spread as chance would have them times ${listWords(spread.map(of => `${rounded(of.extra ?? 1, 1)} in ${outcomeName(of).toLowerCase()}`))}; the intervals are widened by it.`]),
     ...setAsideWords(findings.book.hatches),
     `Left out, not counted or without parents in the book or without contemporaries: ${listWords(found.map(of => `${of.leftOut} of ${outcomeName(of).toLowerCase()}`))}.`,
     ...(sources.length === 0 ? [] : [`What others found with ten points more of F: ${sources.join('; ')}. For life nothing was at hand. Lines differ, and none of these is a law.`]),
@@ -99,19 +100,21 @@ function toTell(findings: Findings): readonly string[] {
     return need ? [{of, need}] : []
   })
   // a loss as great as the most that others found
-  const things = ({outcome, count}: Depression) => (outcome === 'livability' ? 'chicks' : count !== null ? 'eggs' : 'families')
+  const things = ({outcome}: Depression) => (outcome === 'livability' ? 'chicks' : 'eggs')
   const goal = (of: Depression, {loss, published}: RecordsToTell): string => `a loss of ${lossSize(of, loss, units)} ${of.outcome === 'eggs' ? 'in 100 days' : `in ${outcomeName(of).toLowerCase()}`}${published ? '' : ' (our own choice)'}`
-  const within = found.filter(({need: {times}}) => times !== null && times <= 1), far = found.filter(({need: {times}}) => times !== null && times > FAR)
+  const within = found.filter(({need: {times}}) => times !== null && times <= 1), far = found.filter(({need: {times}}) => times !== null && times > FAR), open = found.filter(({need: {times}}) => times === null)
   const now = found.flatMap(({of, need}) => {
-    const {times, n, groups} = need
-    return times === null || times <= 1 || times > FAR || n === null || groups === null ? []
-      : [`${sentence(goal(of, need))}: some ${of.count !== null ? `${twoFigures(n)} ${things(of)} in ${twoFigures(groups)} hatches` : `${twoFigures(groups)} families`} in all, ${rounded(times, 1)} times these records, if those to come are as these.`]
+    const {times, n, groups, pairs} = need
+    return times === null || times <= 1 || times > FAR || n === null || groups === null || pairs === null ? []
+      : [`${sentence(goal(of, need))}: some ${of.count !== null ? `${twoFigures(n)} ${things(of)} in ${twoFigures(groups)} hatches of ${twoFigures(pairs)} pairs` : `${twoFigures(pairs)} pairs`} in all, ${rounded(times, 1)} times these records, if those to come are as these.`]
   })
-  const side = found.flatMap(({of, need: {sideBySide, loss}}) => (sideBySide === null ? [] : [`${sideBySide} ${things(of)} of each for ${lossSize(of, loss, units)} in ${outcomeName(of).toLowerCase()}`]))
+  const side = found.flatMap(({of, need: {sideBySide, loss, ofSibs}}) =>
+    (sideBySide === null ? [] : [`In ${outcomeName(of).toLowerCase()} a loss of ${lossSize(of, loss, units)} for ten points of F is one of ${lossSize(of, ofSibs, units)} between the two: ${sideBySide} ${things(of)} of each.`]))
   return [
-    ...(within.length === 0 ? [] : [`These records would tell ${listWords(within.map(({of, need}) => goal(of, need)))} for ten points of F, four times in five.`]), ...now,
+    ...(within.length === 0 ? [] : [`These records would tell ${listWords(within.map(({of, need}) => goal(of, need)))} for ten points of F.`]), ...now,
     ...(far.length === 0 ? [] : [`${sentence(listWords(far.map(({of, need}) => goal(of, need))))}: over ${FAR} times these records, if those to come are as these. No small flock gets there that way.`]),
-    ...(side.length === 0 ? [] : [`Fewer do where the closely bred and the others stand side by side, in the same machine on the same days: ${listWords(side)}, those of full sibs against those of birds that are no kin. That is the least, as if every egg stood alone; eggs of one hen do not, so use several hens of each.`]),
+    ...(open.length === 0 ? [] : [`${sentence(listWords(open.map(({of, need}) => goal(of, need))))}: too few records yet to say how many it takes.`]),
+    ...(side.length === 0 ? [] : [`Fewer do where eggs of full sibs (F 25%) are set beside as many of birds that are no kin, in the same machine on the same days. ${side.join(' ')} That is the least, as if every egg stood alone; eggs of one hen do not, so use several pairs of each.`]),
   ]
 }
 

@@ -81,6 +81,22 @@ describe('depression(book)', () => {
     expect([died?.n, died?.count, died?.leftOut]).toEqual([before?.n, (before?.count ?? 0) - 1, 0])
   })
 
+  it('counts distinct pairs, not their hatches or classes', () => {
+    const all = answers(inbredFlock(5, {loss: 0, grams: 0})), bred = new Set(inbredFlock(5, {loss: 0, grams: 0}).hatches.map(({parentage: {pairs: [pair]}}) => `${pair?.sire?.id} × ${pair?.dam?.id}`)).size
+    expect(bred).toBeLessThan(36)
+    expect(all.filter(({n}) => n > 0).map(({pairs, groups, count}) => [pairs, groups === (count === null ? bred : 36)])).toEqual([[bred, true], [bred, true], [bred, true], [bred, true]])
+  })
+
+  it('gives no number where the limits lie further apart than birds are heavy', () => {
+    const book = inbredFlock(7, {loss: 0, grams: 0}, {seasons: 1, pairs: 6, eggs: 12})
+    for (const one of book.birds) for (const {counted} of one.looks.values()) {
+      if (counted && typeof counted.value === 'number') Object.assign(counted, {value: ['2020-0', '2020-4', '2020-5'].includes(one.hatch?.id ?? '') ? 500 : 3500})
+    }
+    const found = answers(book).find(({outcome}) => outcome === 'weight')
+    expect(found?.effects[0]).toMatchObject({kind: 'cannot-say', why: 'too-few'})
+    expect(found?.n).toBeGreaterThan(30)
+  })
+
   it('has nothing for hatches of birds that are not in the book', () => {
     const book = logbook('2024-06-01', {hatches: [hatch('x', {eggs: 10, clear: 1, hatched: 8})]})
     const [first] = depression(book, () => null)

