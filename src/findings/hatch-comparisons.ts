@@ -17,16 +17,21 @@ export type HatchShare = (typeof HATCH_SHARES)[number]
 /** Of what an interval speaks: eggs of parents bred like these, more settings of these parents, or these eggs and no others. */
 export type EggsSpeakOf = 'families' | 'settings' | 'these-eggs'
 
+/** What was drawn whole: families or settings, or the days they were set where those leave more open. */
+export type DrawnBy = 'families' | 'settings' | 'days'
+
 /** A hatch share of a group, with what its families or settings leave open. */
 export interface ShareOfGroup {
   readonly what: HatchShare
   readonly share: Share | CannotSay
   /** the one to read; null where these eggs are all that can be spoken of, or nothing was counted */
   readonly drawn: FamilyShare | null
+  readonly drawnBy: DrawnBy | null
   readonly speaksOf: EggsSpeakOf
-  /** sire families, and settings, with an egg */
+  /** sire families, settings, and days of setting, with an egg */
   readonly families: number
   readonly settings: number
+  readonly days: number
 }
 
 export interface ResultsOfGroup {
@@ -45,6 +50,7 @@ export interface HatchComparison {
   readonly plain: ShareDifference
   /** with families or settings drawn whole; null where either group has too few */
   readonly drawn: FamilyDifference | null
+  readonly drawnBy: DrawnBy | null
   readonly speaksOf: EggsSpeakOf
   /** birds that may have sired eggs of both: what is drawn takes the two to have nothing to do with each other, and is then too wide rather than too narrow */
   readonly siresOfBoth: number
@@ -64,13 +70,19 @@ function countOf(hatch: Hatch, what: HatchShare): Count | null {
 
 const sumOf = (counts: readonly Count[]): Count => counts.reduce((sum, {k, n}) => ({k: sum.k + k, n: sum.n + n}), {k: 0, n: 0})
 
-/** The eggs of a group as they may be drawn: by the sires they may have, and by setting. */
-function drawnApart({hatches}: HatchGroup, what: HatchShare): {readonly families: readonly Count[]; readonly settings: readonly Count[]} {
+/** All settings in machines of one day share its luck: heat, power, how long eggs had stood. Under a hen, or of no day, a setting stands alone. */
+const dayOf = ({id, broody, set, on}: Hatch): string => {
+  const day = set ?? on
+  return broody || day === null ? id : `${day.first} ${day.last}`
+}
+
+/** The eggs of a group as they may be drawn: by the sires they may have, by setting, and by the day they were set. */
+function drawnApart({hatches}: HatchGroup, what: HatchShare): Readonly<Record<DrawnBy, readonly Count[]>> {
   const counted = hatches.flatMap(hatch => {
     const count = countOf(hatch, what)
     return count ? [{hatch, parentage: hatch.parentage, count}] : []
   })
-  return {families: sireFamilies(counted).map(own => sumOf(own.map(({count}) => count))), settings: counted.map(({count}) => count)}
+  return {families: sireFamilies(counted).map(own => sumOf(own.map(({count}) => count))), settings: counted.map(({count}) => count), days: [...grouped(counted, ({hatch}) => dayOf(hatch)).values()].map(own => sumOf(own.map(({count}) => count)))}
 }
 
 /**
@@ -78,6 +90,7 @@ function drawnApart({hatches}: HatchGroup, what: HatchShare): {readonly families
  *
  * Eggs of one hen, or of one male, are alike: one infertile hen clears them all. From five sire families on the interval draws these whole and speaks of eggs bred like these; with fewer, but five settings or more,
  * it draws settings, and speaks of further settings of these very birds; else it is Wilson's and speaks of these eggs alone.
+ * A good or bad day in the machine is shared by all pens set on it: with five days or more these are drawn whole as well, and the wider interval stands; with fewer the day's luck is not in it.
  *
  * @see `familyShare`
  */
@@ -85,14 +98,22 @@ export function hatchResultsOfGroups({steps, seasons, ways, pens}: HatchGroups):
   return [...steps, ...seasons, ...ways, ...pens].map(group => {
     const rates = ratesOf(group.hatches)
     return {group, rates, shares: HATCH_SHARES.map(what => {
-      const {families, settings} = drawnApart(group, what), speaksOf = speaking(families.length, settings.length)
-      const drawn = speaksOf === 'these-eggs' ? null : familyShare(speaksOf === 'families' ? families : settings, {seed: FAMILY_SEED})
-      return {what, share: rates[what], drawn, speaksOf, families: families.length, settings: settings.length}
+      const apart = drawnApart(group, what), {families, settings, days} = apart, speaksOf = speaking(families.length, settings.length)
+      const found = widest(speaksOf, days.length, by => familyShare(apart[by], {seed: FAMILY_SEED}))
+      return {what, share: rates[what], drawn: found?.drawn ?? null, drawnBy: found?.by ?? null, speaksOf, families: families.length, settings: settings.length, days: days.length}
     })}
   })
 }
 
 const speaking = (families: number, settings: number): EggsSpeakOf => (families >= FEWEST_FAMILIES ? 'families' : settings >= FEWEST_FAMILIES ? 'settings' : 'these-eggs')
+
+/** Families or settings drawn whole, or days where there are enough of them and they leave more open. */
+function widest<Drawn extends {readonly low: number; readonly high: number}>(speaksOf: EggsSpeakOf, days: number, draw: (by: DrawnBy) => Drawn | null): {readonly by: DrawnBy; readonly drawn: Drawn} | null {
+  if (speaksOf === 'these-eggs') return null
+  const plain = draw(speaksOf), byDay = days >= FEWEST_FAMILIES ? draw('days') : null
+  if (plain === null) return null
+  return byDay && byDay.high - byDay.low > plain.high - plain.low ? {by: 'days', drawn: byDay} : {by: speaksOf, drawn: plain}
+}
 
 /**
  * Do the eggs of one group do better than those of another, and were the two kept alike?
@@ -112,8 +133,8 @@ export function hatchComparisons({pairs}: HatchGroups, touching: CareTouching): 
       const one = sumOf(first.settings), other = sumOf(second.settings)
       if (one.n === 0 || other.n === 0) return []
       const plain = shareDifference(one, other), speaksOf = speaking(Math.min(first.families.length, second.families.length), Math.min(first.settings.length, second.settings.length))
-      const by = speaksOf === 'families' ? 'families' : 'settings', drawn = speaksOf === 'these-eggs' ? null : familyDifference(first[by], second[by], {seed: FAMILY_SEED}), read = drawn ?? plain
-      return [{pair, what, one, other, plain, drawn, speaksOf, siresOfBoth, verdict: read.low > 0 ? 'more' : read.high < 0 ? 'less' : 'cannot-tell', alike}]
+      const found = widest(speaksOf, Math.min(first.days.length, second.days.length), by => familyDifference(first[by], second[by], {seed: FAMILY_SEED})), drawn = found?.drawn ?? null, read = drawn ?? plain
+      return [{pair, what, one, other, plain, drawn, drawnBy: found?.by ?? null, speaksOf, siresOfBoth, verdict: read.low > 0 ? 'more' : read.high < 0 ? 'less' : 'cannot-tell', alike}]
     })
   })
 }

@@ -31,20 +31,20 @@ const plainly = (verdict: string): string => verdict.replaceAll('-', ' ')
 function hatchedRows({group, rates, shares}: ResultsOfGroup): Row[] {
   const shape = {of: group.by, name: group.name, unit: 'share'}
   return [
-    ...shares.flatMap(({what, share, drawn, speaksOf, families, settings}): Row[] => (share.kind === 'cannot-say' ? [] : [{
+    ...shares.flatMap(({what, share, drawn, drawnBy, speaksOf, families, settings, days}): Row[] => (share.kind === 'cannot-say' ? [] : [{
       ...shape, what: WHAT_HATCHED[what], value: share.value, low: (drawn ?? share.interval).low, high: (drawn ?? share.interval).high, count: share.count, total: share.total, left_out: asides(share),
-      groups: speaksOf === 'families' ? families : settings, speaks_of: EGGS[speaksOf], method: drawn ? `${speaksOf} drawn whole` : share.method,
+      groups: drawnBy === 'days' ? days : speaksOf === 'families' ? families : settings, speaks_of: EGGS[speaksOf], method: drawnBy ? `${drawnBy} drawn whole` : share.method,
     }])),
     ...([['dead in germ', rates.germDeath], ['dead in shell', rates.shellDeath]] as const).flatMap(([what, share]): Row[] => (share.kind === 'cannot-say' ? []
       : [{...shape, what, value: share.value, low: share.interval.low, high: share.interval.high, count: share.count, total: share.total, left_out: asides(share), speaks_of: EGGS['these-eggs'], method: share.method}])),
   ]
 }
 
-function hatchDifference({pair, what, one, plain, drawn, speaksOf, verdict, alike: kept}: HatchComparison): Row {
+function hatchDifference({pair, what, one, plain, drawn, drawnBy, speaksOf, verdict, alike: kept}: HatchComparison): Row {
   const read = drawn ?? plain
   return {
     what: WHAT_HATCHED[what], of: pair.one.by, name: pair.one.name, against: pair.other.name, value: read.difference, low: read.low, high: read.high, unit: 'points', count: one.k, total: one.n, speaks_of: EGGS[speaksOf],
-    verdict: plainly(verdict), ...alike(kept), method: drawn ? `Newcombe, ${speaksOf} drawn whole` : 'Newcombe’s hybrid score interval',
+    verdict: plainly(verdict), ...alike(kept), method: drawnBy ? `Newcombe, ${drawnBy} drawn whole` : 'Newcombe’s hybrid score interval',
   }
 }
 

@@ -14,7 +14,7 @@ import type {Compared} from './told-apart-words.ts'
 /** Of what an interval speaks, for a column. */
 export const EGGS_SPEAK_OF: Readonly<Record<EggsSpeakOf, string>> = {families: 'like these', settings: 'these birds', 'these-eggs': 'these eggs'}
 /** What to read, and what the words of the column mean. */
-export const EGGS_SPEAK_WORDS = 'Limits are 95%. Eggs of one hen or male are alike: from five sire families on the limits draw these whole and speak of eggs bred like these; with five settings, of further settings of these birds; with fewer, of these eggs only, and the truth may lie wider. A committee should read the first.'
+export const EGGS_SPEAK_WORDS = 'Limits are 95%. Eggs of one hen or male are alike: from five sire families on the limits draw these whole and speak of eggs bred like these; with five settings, of further settings of these birds; with fewer, of these eggs only, and the truth may lie wider. A committee should read the first. Good and bad days in the machine are in them where a group was set on five days or more; with fewer they are not.'
 
 const ORDER: readonly EggsSpeakOf[] = ['these-eggs', 'settings', 'families']
 /** The least that all of them can speak of. */

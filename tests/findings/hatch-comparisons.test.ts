@@ -72,6 +72,22 @@ describe('two groups of hatches', () => {
     expect(false_).toBeLessThanOrEqual(2)
   })
 
+  it('do not take good and bad days, shared by all pens, for a difference of seasons', () => {
+    const chance = chanceOf(11), share = () => chance.next() / 2 ** 32
+    // six days a season, 12 points up or down; every one of eight pens has 10 eggs in each
+    const season = (year: number) => {
+      const pens = Array.from({length: 8}, (_, place) => penOf(year, `${place}-${++number}`))
+      return Array.from({length: 6}, (_, week) => {
+        const own = 0.75 + (share() < 0.5 ? 0.12 : -0.12)
+        return pens.map(one => setting(one, 10, Array.from({length: 10}, () => share() < own).filter(Boolean).length, {set: date(`${year}-03-0${week + 1}`)}))
+      }).flat()
+    }
+    const found = Array.from({length: 15}, () => compared(bookOf(...season(2024), ...season(2025))).find(({pair, what}) => pair.one.by === 'season' && what === 'hatchOfSet'))
+    expect(found.filter(each => each?.verdict !== 'cannot-tell').length).toBeLessThanOrEqual(2)
+    expect(found.filter(each => each?.drawnBy === 'days').length).toBeGreaterThan(9)
+    expect(found.every(each => each?.speaksOf === 'families')).toBe(true)
+  })
+
   it('hold for any book, whatever the order of its records', () => {
     fc.assert(fc.property(drawnBook, book => {
       const results = hatchResultsOfGroups(hatchGroups(book))

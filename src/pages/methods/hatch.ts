@@ -11,6 +11,7 @@ export const hatchRates: Method = {
   letters: [],
   edges: `- Eggs not candled: fertility and hatch of fertile cannot be told; hatch of set still can.
 - A clear egg may have held a germ that died too early to be seen, so fertility is rather a little higher than printed.
+- A hatch set aside by its keeper has rates of its own and enters no other.
 - Eggs that were cracked or went bad are taken off neither count.
 - A hatch not finished yet has no rate. Eggs of one hen are alike, so the plain interval is narrower than the truth; [groups](#hatch-compared) have one that allows for it.
 - Dead in germ and dead in shell are of the fertile eggs.`,

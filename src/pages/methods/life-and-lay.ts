@@ -22,9 +22,11 @@ const compared: Method = {
   formula: 'd = p₁ − p₂\nlow  = d − √( (p₁ − l₁)² + (u₂ − p₂)² )\nhigh = d + √( (u₁ − p₁)² + (p₂ − l₂)² )',
   letters: [['l, u', 'limits of either share, of families, settings or eggs']],
   edges: `- ${sentence(countWord(FEWEST_FAMILIES))} sire families in both: eggs of parents bred like these. Else ${countWord(FEWEST_FAMILIES)} settings in both: further settings of these birds. Else: these eggs only.
+- All pens set in machines on one day share its luck. Where both groups were set on ${countWord(FEWEST_FAMILIES)} days or more, days are drawn whole as well and the wider interval stands; with fewer, the luck of the day is not in it.
+- A setting with \`set-aside\` is left out, eggs and chicks, and named where it is.
 - Where both groups have sires in common the limits are too wide rather than too narrow.
 - In made-up flocks the families’ interval held the truth ${heldBy('family-share')} times in a hundred, the plain one of few families ${heldBy('wilson-families')} ([all figures](#coverage)).
-- Pure strains are left aside. One comparison in twenty shows a difference by chance.
+- Pure strains are left aside. One comparison in twenty shows a difference by chance; of these eggs only, far more.
 - A difference of groups that were not [kept alike](#kept-alike) need not be one of the birds.`,
   source: 'Newcombe 1998, Stat. Med. 17:873–890, method 10. Families drawn whole: Davison and Hinkley 1997, 3.8, from memory.',
   example: {
