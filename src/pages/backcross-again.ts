@@ -30,14 +30,14 @@ export function backcrossAgain(found: NextBackcross | NoProspects, units: Projec
 }
 
 /** What speaks for a backcross and what against, by the figures. */
-function verdict({to, now, interSe, backcross, looks}: NextBackcross): BackcrossAgainView['verdict'] {
+function verdict({to, step, now, interSe, backcross, looks}: NextBackcross): BackcrossAgainView['verdict'] {
   const inside = interSe ?? now, less = percent(backcross.f) !== percent(inside.f) && backcross.f < inside.f
   const lost = looks.filter(({ofStrain}) => ofStrain !== null && !ofStrain.wanted)
   const gain = `${percentSign(backcross.share - now.share)} more`
   const good = [...(less ? [`F of the chicks falls to ${percentSign(backcross.f)}, from ${percentSign(inside.f)} ${interSe ? 'inside the line' : 'now'}`] : []), ...(now.share < MOSTLY ? [`${gain} of it is ${to.name}`] : [])]
   const bad = [
     ...(less ? [] : [`F of the chicks is no lower, ${percentSign(backcross.f)}`]), ...(now.share < MOSTLY ? [] : [`${percentSign(now.share)} ${to.name} already, only ${gain} to be had`]),
-    ...lost.map(({trait, ofStrain, now: here, atBackcross}) => `${to.name} is ${trait.name.toLowerCase()} ${ofStrain?.state ?? ''}, so what is wanted would have to be fixed again${here.kind === 'share' && atBackcross?.share.kind === 'share' ? ` (shown by ${percentSign(here.value)} now, by ${percentSign(atBackcross.share.value)} in ${atBackcross.step})` : ''}`),
+    ...lost.map(({trait, ofStrain, now: here, atBackcross}) => `${to.name} is ${trait.name.toLowerCase()} ${ofStrain?.state ?? ''}, so what is wanted would have to be fixed again${here.kind === 'share' && atBackcross?.share.kind === 'share' ? ` (shown by ${percentSign(here.value)} now${atBackcross.step === step ? '' : `, by ${percentSign(atBackcross.share.value)} in ${atBackcross.step}`})` : ''}`),
   ]
   return [{head: 'For', words: good}, {head: 'Against', words: bad}].flatMap(({head, words}) => (words.length === 0 ? [] : [{head, words: `${sentence(words.join('; '))}.`}]))
 }
@@ -67,13 +67,15 @@ function tableOf(found: NextBackcross): Table {
   }
 }
 
+/** The step the breed stands at, and beside it the latest backcross, where that is another step. */
 function looksTable({looks, step}: NextBackcross, units: Project['units']): Table | null {
   if (looks.length === 0) return null
-  const backcross = looks.find(({atBackcross}) => atBackcross !== null)?.atBackcross?.step ?? null
+  const backcross = looks.find(({atBackcross}) => atBackcross !== null)?.atBackcross?.step ?? 'Backcross', told = backcross === step ? null : backcross
   return {
-    columns: [{head: 'Wanted look'}, {head: step, number: true}, {head: backcross ?? 'Backcross', number: true}],
+    columns: [{head: 'Wanted look'}, {head: step, number: true}, ...(told === null ? [] : [{head: told, number: true}])],
     rows: looks.map((look): readonly Cell[] => [
-      {text: lookHead(look, units), link: traitPath(look.trait)}, shareCell(look.now), look.atBackcross === null || look.atBackcross.share.kind === 'cannot-say' ? 'cannot be told' : shareCell(look.atBackcross.share),
+      {text: lookHead(look, units), link: traitPath(look.trait)}, shareCell(look.now),
+      ...(told === null ? [] : [look.atBackcross === null || look.atBackcross.share.kind === 'cannot-say' ? 'cannot be told' : shareCell(look.atBackcross.share)]),
     ]),
   }
 }
@@ -90,7 +92,7 @@ function notes({of, birds, step, to, withLiving, interSe, looks, measured: witho
     `Reckoned for the ${figured(birds.length, of === 'breeders' ? 'bird' : 'living bird')} of ${step}${of === 'breeders' ? ' that are bred from' : ', none of them in a breeding pen or kept for one'}, every cock with every hen${interSe ? '' : '; one sex is wanting, so a mating inside the line cannot be told'}. Chosen pairs do better than the average.`,
     `Give or take: two birds in three are expected within so much of the share. Copies of two strains: of so many genes a bird has one copy from each. cM, centimorgan: so much of a chromosome that two genes a centimorgan apart are parted in one chick of a hundred.`,
     `The backcross is to a bird of ${to.name} not bred here.${withLiving ? ` With the ${counted(withLiving.birds, 'living bird')} of it on record F would be ${percentSign(withLiving.f)} on average.` : ' None of it lives here.'}`,
-    ...(looks.length > 0 ? [`Of looks only what was counted is told, over the chicks scored: those of the step the breed stands at, and those of the latest backcross. What the next chicks of the line will show hangs on alleles that looks hide, and cannot be told from looks.${own.length > 0 ? ` ${to.name} is written as true for ${own.join('; ')}.` : ''}`] : []),
+    ...(looks.length > 0 ? [`Of looks only what was counted is told, over the chicks scored: those of the step the breed stands at${looks.some(({atBackcross}) => atBackcross !== null && atBackcross.step !== step) ? ', and those of the latest backcross' : ''}. What the next chicks of the line will show hangs on alleles that looks hide, and cannot be told from looks.${own.length > 0 ? ` ${to.name} is written as true for ${own.join('; ')}.` : ''}`] : []),
     ...(withoutStates > 0 ? [`${figured(withoutStates, 'required trait')} without states left out.`] : []),
     segment ? `Around a chosen gene: an example, for a gene with ${rounded(segment.arm * 100, 0)} centimorgans of chromosome on either side, after ${counted(segment.backcrosses, 'backcross', 'backcrosses')} in which it was chosen, and after one more; matings inside the line cut it a little further.`
       : 'How much is left around a donor gene cannot be told for a step that is no plain count of backcrosses.',

@@ -25,6 +25,14 @@ describe('backcrossAgain(prospects)', () => {
   it('explains its heads', () => expect(view(halfSibs()).notes.join(' ')).toMatch(/two birds in three.*centimorgan/))
   it('says of looks only what was counted', () => {
     expect(view(smallBook()).looks?.rows).toEqual([[{text: 'Comb: pea', link: 'traits/comb.html'}, '66.7% of 6', 'cannot be told']])
+    const found = study(smallBook()).nextBackcross
+    if (found.kind === 'cannot-say') throw new Error('nothing found')
+    // the breed stands at its one backcross: a step is not held against itself
+    const same = backcrossAgain({...found, looks: found.looks.map(look => ({...look, atBackcross: {step: found.step, share: look.now}, ofStrain: {state: 'single', wanted: false}}))}, 'metric')
+    expect(same.looks?.columns.map(({head}) => head)).toEqual(['Wanted look', found.step])
+    expect(same.looks?.rows).toEqual([[{text: 'Comb: pea', link: 'traits/comb.html'}, '66.7% of 6']])
+    expect(same.verdict.at(-1)?.words).toContain('(shown by 66.7% now)')
+    expect(same.notes.join(' ')).not.toContain('latest backcross')
   })
   it('says when it cannot be told', () => expect(view(weekOld())).toEqual({verdict: [], words: 'No step has been reached yet, so this cannot be told.', table: null, looks: null, notes: []}))
 })
