@@ -19,7 +19,7 @@ import type {Page} from './page.ts'
 import {remedyLine, strongerWords} from './one-more-male-words.ts'
 import {plates} from './plates.ts'
 import type {Plate} from './plates.ts'
-import {flockWord} from './sex-words.ts'
+import {flockWord, SEX_ROWS} from './sex-words.ts'
 import {ALL_IT_COULD, ALL_THEY_COULD, onFewerWords} from './true-bred-words.ts'
 import {homeFixation} from './home-fixation.ts'
 import type {HomeFixation} from './home-fixation.ts'
@@ -108,7 +108,7 @@ function spreadStat(findings: Findings): HomeStat {
   if (trait === null || row?.spread.kind !== 'spread' || row.sex === 'all') return {title, value: NOTHING, unit: '', candle: null, words: trait === null ? 'No measure is written down yet.' : 'Too few weighed at their age and reared alike.', link: trait ? {text: trait.name, link: traitPath(trait)} : null}
   const {cv, cvInterval, n} = row.spread, most = Math.max(0.2, cvInterval?.high ?? 0, cv), mark = markOf(findings, 'even-weight', 'atMost')
   const words = `${cvInterval ? `${limits(cvInterval)}, ` : ''}${n} ${flockWord(row.sex, book.project.species, trait.atAge)} of ${row.step}.`
-  return {title, value: percent(cv), unit: '%', candle: {...candle(cv, cvInterval, {from: 0, to: most}, mark, mark !== null && cv > mark), label: `${percent(cv)} per cent${cvInterval ? `, ${limits(cvInterval)}` : ''}${mark === null ? '' : `, mark ${percent(mark)} at most`}`}, words, link: {text: trait.name, link: traitPath(trait)}}
+  return {title: `Spread of ${trait.name.toLowerCase()}${trait.seenIn === null ? ` of ${SEX_ROWS[row.sex]}` : ''}, CV`, value: percent(cv), unit: '%', candle: {...candle(cv, cvInterval, {from: 0, to: most}, mark, mark !== null && cv > mark), label: `${percent(cv)} per cent${cvInterval ? `, ${limits(cvInterval)}` : ''}${mark === null ? '' : `, mark ${percent(mark)} at most`}`}, words, link: {text: trait.name, link: traitPath(trait)}}
 }
 
 function evidenceStat({evidence}: Findings): HomeStat {

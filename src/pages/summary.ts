@@ -18,6 +18,7 @@ import {carriersIn, hiddenTable, summaryCloseness} from './summary-blood.ts'
 import {HOW_TO_READ, summaryGaps} from './summary-gaps.ts'
 import {EGGS_OF, summaryHatched} from './summary-hatched.ts'
 import {summaryMeasured, type SummaryMeasured} from './summary-measured.ts'
+import {SEX_ROWS} from './sex-words.ts'
 import type {ToDo} from './summary-next.ts'
 import {careTold, draftsTold, showsTold, type Told} from './summary-told.ts'
 
@@ -90,7 +91,7 @@ function stats(summary: FlockSummary, findings: Findings): readonly Stat[] {
   if (row?.spread.kind === 'spread') {
     const {cv, cvInterval, n} = row.spread, to = axisFromZero([(cvInterval?.high ?? cv) * 100]).to / 100
     found.push({
-      title: `Spread of ${row.trait.name.toLowerCase()}`, value: percent(cv), unit: '%', candle: {...candle(cv, cvInterval, {from: 0, to}), label: `CV ${percent(cv)} per cent${cvInterval ? `, ${limits(cvInterval)}` : ''}`},
+      title: `Spread of ${row.trait.name.toLowerCase()}${row.sex !== 'all' ? ` of ${SEX_ROWS[row.sex]}` : row.trait.seenIn === null ? ', both sexes' : ''}`, value: percent(cv), unit: '%', candle: {...candle(cv, cvInterval, {from: 0, to}), label: `CV ${percent(cv)} per cent${cvInterval ? `, ${limits(cvInterval)}` : ''}`},
       words: `CV${cvInterval ? `, ${limits(cvInterval)}` : ''}, ${figured(n, 'bird')}.${then(old?.kind === 'spread' ? `${percentSign(old.cv)}, ${figured(old.n, 'bird')}` : null)}`,
     })
   }

@@ -5,6 +5,7 @@ import {pWords} from './chance-words.ts'
 import {traitPath} from './links.ts'
 import {counted, listWords, NOTHING, percent, sentence, signed, sizeRange} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
+import {SEX_ROWS} from './sex-words.ts'
 
 export interface TrendView {
   readonly words: readonly string[]
@@ -32,7 +33,19 @@ function shareSentence(row: ShareOverSteps): string {
   }
 }
 
-const nameOf = ({trait}: SpreadOverSteps): string => trait.name.toLowerCase()
+/** Empty of a measure that one sex alone has. */
+const ofSex = ({sex, trait}: SpreadOverSteps): string => (sex === 'all' ? ' of both sexes' : trait.seenIn === null ? ` of ${SEX_ROWS[sex]}` : '')
+const nameOf = (row: SpreadOverSteps): string => `${row.trait.name.toLowerCase()}${row.sex === 'all' ? '' : ofSex(row)}`
+
+/** Of each measure the row that compares like with like, as from one step to the next: both sexes where every step of the trend has both, else each sex by itself. */
+function spreadsOverToTell(spreads: readonly SpreadOverSteps[]): readonly SpreadOverSteps[] {
+  const labels = (row: SpreadOverSteps | undefined): string => running(row?.steps ?? []).map(({step}) => step).join(' ')
+  return [...new Set(spreads.map(({trait}) => trait))].flatMap(trait => {
+    const [male, female, both] = (['male', 'female', 'all'] as const).map(sex => spreads.find(row => row.trait === trait && row.sex === sex))
+    const told = both && labels(male) === labels(both) && labels(female) === labels(both) ? [both] : [male, female].filter(row => row !== undefined)
+    return told.filter(({steps}) => running(steps).length >= 2)
+  })
+}
 
 function evenSentence(rows: readonly SpreadOverSteps[]): string {
   if (rows.length === 0) return ''
@@ -47,12 +60,12 @@ function evenSentence(rows: readonly SpreadOverSteps[]): string {
 /** Null while no step was mated inside the line. */
 export function trendView({trends: {shares, spreads}, ladder}: Findings): TrendView | null {
   const inside = ladder.filter(step => step.kind === 'reached' && !step.beside && step.label !== 'mixed' && step.step.interSe >= 1), crosses = ladder.filter(step => step.kind === 'reached' && !step.beside && step.step.interSe < 1 && step.label !== 'mixed').map(({label}) => label)
-  const [bred] = shares, even = spreads.filter(({sex, steps}) => sex === 'all' && running(steps).length >= 2)
+  const [bred] = shares, even = spreadsOverToTell(spreads)
   if (inside.length === 0 || !bred) return null
   const told = shares.filter(({steps}) => running(steps).length >= 2), said = evenSentence(even)
   const rows: readonly (readonly Cell[])[] = [
     ...told.map((row): readonly Cell[] => [row.by === 'true-bred' ? 'Everything required' : {text: row.by.name, link: traitPath(row.by)}, running(row.steps).map(({share}) => (share.kind === 'share' ? percent(share.value) : NOTHING)).join(', '), slopeWords(row), VERDICT[row.verdict]]),
-    ...even.map((row): readonly Cell[] => [{text: `${row.trait.name}, CV`, link: traitPath(row.trait)}, running(row.steps).map(({spread}) => (spread.kind === 'spread' ? percent(spread.cv) : NOTHING)).join(', '),
+    ...even.map((row): readonly Cell[] => [{text: `${row.trait.name}${ofSex(row)}, CV`, link: traitPath(row.trait)}, running(row.steps).map(({spread}) => (spread.kind === 'spread' ? percent(spread.cv) : NOTHING)).join(', '),
       row.slope ? `${signed(percent(row.slope.slope))} points a step${row.slope.interval ? ` (${sizeRange(percent(row.slope.interval.low), percent(row.slope.interval.high))})` : ''}` : NOTHING, VERDICT[row.verdict]]),
   ]
   return {

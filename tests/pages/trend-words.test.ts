@@ -34,8 +34,17 @@ describe('trendView(findings)', () => {
   it('tells a direction of evenness from five steps on', () => {
     const grams = (room: number): number[] => [-3, -2, -1, 0, 1, 2, 3].map(place => 2000 + place * room)
     const steps = [F2, F3, F4, F5, F6], falling = steps.map((step, index) => ({step, pea: 7, grams: grams(100 - 15 * index)}))
-    expect(told(falling)?.words[1]).toBe('It gets more even in weight at 20 weeks.')
-    expect(told(falling.slice(0, 4))?.words[1]).toBe('Whether it gets more even in weight at 20 weeks cannot be told by so few steps: under five, chance alone could put them in any order.')
-    expect(told(steps.map((step, index) => ({step, pea: 7, grams: grams(40 + 15 * index)})))?.words[1]).toBe('It gets less even in weight at 20 weeks.')
+    expect(told(falling)?.words[1]).toBe('It gets more even in weight at 20 weeks of males.')
+    expect(told(falling.slice(0, 4))?.words[1]).toBe('Whether it gets more even in weight at 20 weeks of males cannot be told by so few steps: under five, chance alone could put them in any order.')
+    expect(told(steps.map((step, index) => ({step, pea: 7, grams: grams(40 + 15 * index)})))?.words[1]).toBe('It gets less even in weight at 20 weeks of males.')
+  })
+
+  it('compares like with like: both sexes only where every step has both, else each by itself, and says which', () => {
+    const grams = [1900, 1950, 2000, 2050, 2100], pair = (step: Step, ...sexes: readonly ('male' | 'female')[]): Family[] => sexes.map(sex => ({step, sex, grams}))
+    const heads = (families: readonly Family[]): readonly unknown[] => (told(families)?.table?.rows ?? []).map(([head]) => (typeof head === 'object' ? head.text : head))
+    expect(heads([...pair(F2, 'male', 'female'), ...pair(F3, 'male', 'female')])).toContain('Weight at 20 weeks of both sexes, CV')
+    const mixed = heads([...pair(F2, 'male'), ...pair(F3, 'male', 'female')])
+    expect(mixed).toContain('Weight at 20 weeks of males, CV')
+    expect(mixed).not.toContain('Weight at 20 weeks of both sexes, CV')
   })
 })
