@@ -61,17 +61,17 @@ function spreadTrendWords({trait, sex, steps, order, slope, apart, verdict}: Spr
 export function changeToRead({from, to, outside, siresOfBoth, shares, spreads, marks}: StepChange): ToRead {
   const rows = [
     ...shares.map(change => [subject(change.by), 'all', ofWords(change.from.count.k, change.from.count.n), ofWords(change.to.count.k, change.to.count.n), ...differenceWords(change)]),
-    ...spreads.map(change => [change.trait.id, change.sex, evenWords(change.from), evenWords(change.to), ratioWords(change), change.test?.kind === 'compared' ? `${pWords(change.test.p)}` : null, plainly(change.verdict)]),
-    ...marks.map(({trait, sex, from: one, to: other, test, shift, byFamilies, verdict}) => [
-      trait.id, sex, gradeWords(one), gradeWords(other), shift && `${signed(rounded(shift.shift, 1))}${shift.interval ? ` ${range(rounded(shift.interval.low, 1), rounded(shift.interval.high, 1))}` : ''}`,
-      test.kind === 'compared' ? `${pWords(byFamilies?.p ?? test.p)}${byFamilies ? ' by families' : ''}, higher in ${percentSign(test.superiority)}` : null, plainly(verdict),
+    ...spreads.map(change => [change.trait.id, change.sex, evenWords(change.from), evenWords(change.to), ratioWords(change), change.correctedP === null ? null : `${pWords(change.correctedP)} ${change.speaksOf === 'families' ? 'by families' : 'of these chicks only'}`, plainly(change.verdict)]),
+    ...marks.map(({trait, sex, from: one, to: other, test, shift, correctedP, verdict}) => [
+      trait.id, sex, gradeWords(one), gradeWords(other), shift && `${signed(rounded(shift.shift, 1))}${shift.interval && correctedP !== null ? ` ${range(rounded(shift.interval.low, 1), rounded(shift.interval.high, 1))}` : ''}`,
+      test.kind === 'compared' ? `${correctedP === null ? 'these chicks only' : `${pWords(correctedP)} by families`}, higher in ${percentSign(test.superiority)}` : null, plainly(verdict),
     ]),
   ]
   const kin = siresOfBoth > 0 ? `${figured(siresOfBoth, 'bird')} may have sired chicks of both steps: what is said by families is then surer than it should be.\n` : ''
   const plan = outside.length > 0 ? `${listWords(outside)} ${outside.length === 1 ? 'was' : 'were'} not mated inside the line: shares then change by plan, and evenness may.\n` : ''
   return {
     above: '', table: text(['of', 'sex', from, to, 'change', '', 'verdict'], rows),
-    beneath: rows.length === 0 ? '' : `\nShares in points, with 95% limits; of measures the ratio of the CVs; of grades the shift, and how often a chick of the later\nstep is graded above one of the earlier, ties counting half. Measures are compared bird by bird, and grades of under five families.\n${FAMILIES}Where nothing has changed, one verdict in twenty errs.\n${plan}${kin}`,
+    beneath: rows.length === 0 ? '' : `\nShares in points, with 95% limits; of measures the ratio of the CVs; of grades the shift, and how often a chick of the later\nstep is graded above one of its sex of the earlier, ties counting half. P of measures is of how far birds stray from their mates, which an\nodd bird hardly sways; it may sway the ratio. P of measures and of grades is corrected for how many of them were compared. Under five\nfamilies measures are compared bird by bird, and grades have no verdict.\n${FAMILIES}Where nothing has changed, one verdict in twenty errs.\n${plan}${kin}`,
   }
 }
 

@@ -23,7 +23,7 @@ const tableOf = (of: readonly FigureColumn[], rows: readonly Cells[]): FiguresTa
 const either = (isShare: (what: Cell) => boolean, ...names: string[]): FigureColumn[] => names.map(name => ({name, as: 'measure', asIn: row => (isShare(row[0] ?? null) ? 'share' : 'measure')}))
 
 const HOW_TREND = {none: null, exact: 'Cochran–Armitage, exact', asymptotic: 'Cochran–Armitage, normal curve'} as const
-const HOW_RANKS = {exact: 'Wilcoxon’s rank test, exact', asymptotic: 'Wilcoxon’s rank test, normal curve'} as const
+const HOW_RANKS = {exact: 'van Elteren’s rank test, exact', asymptotic: 'van Elteren’s rank test, normal curve'} as const
 const SPEAKS: Readonly<Record<SpeaksOf, string>> = {families: 'birds bred like these', 'these-chicks': 'these chicks only'}
 /** The codes of verdicts are plain words joined by hyphens. */
 const plainly = (verdict: string): string => verdict.replaceAll('-', ' ')
@@ -89,7 +89,7 @@ const isShareOfChange = (what: Cell): boolean => what === 'true-bred' || what ==
 const CHANGE = [
   ...columns('text', 'what', 'trait', 'sex', 'from_step', 'to_step'), ...columns('count', 'from_count', 'from_total', 'to_count', 'to_total', 'from_families', 'to_families', 'sires_of_both'),
   ...either(what => isShareOfChange(what) || what === 'CV ratio', 'from', 'to'), ...either(isShareOfChange, 'change', 'low', 'high'), ...columns('share', 'family_low', 'family_high'),
-  ...columns('measure', 'statistic'), ...columns('share', 'p'), ...columns('text', 'method', 'speaks_of', 'verdict'),
+  ...columns('measure', 'statistic'), ...columns('share', 'p', 'corrected_p'), ...columns('text', 'method', 'speaks_of', 'verdict'),
 ]
 
 /** Shares first, then each measure with its test and the two ratios, then grades. */
@@ -102,22 +102,22 @@ export function changeTable({from, to, siresOfBoth, shares, spreads, marks}: Ste
       ...(byFamilies?.kind === 'families' ? ends(byFamilies, 'family_low', 'family_high') : {}), method: plain && 'Newcombe’s hybrid score interval', speaks_of: plain && SPEAKS[speaksOf], verdict: plainly(verdict),
     })),
     ...spreads.flatMap(change => spreadChangeRows(change, steps)),
-    ...marks.map(({trait, sex, from: one, to: other, test, shift, byFamilies, speaksOf, verdict}) => ({
+    ...marks.map(({trait, sex, from: one, to: other, test, shift, byFamilies, correctedP, speaksOf, verdict}) => ({
       what: 'grade', trait: trait.id, sex, ...steps, from_total: one.scored, to_total: other.scored, from_families: one.families, to_families: other.families,
       from: one.middle?.place ?? null, to: other.middle?.place ?? null, change: shift?.shift ?? null, ...ends(shift?.interval, 'low', 'high'), verdict: plainly(verdict),
-      ...(test.kind === 'compared' ? {statistic: test.superiority, p: byFamilies?.p ?? test.p, method: byFamilies ? 'placements, by sire families' : HOW_RANKS[test.how], speaks_of: SPEAKS[speaksOf]} : {}),
+      ...(test.kind === 'compared' ? {statistic: test.superiority, p: byFamilies?.p ?? test.p, corrected_p: correctedP, method: byFamilies ? 'placements, by sire families' : HOW_RANKS[test.how], speaks_of: SPEAKS[speaksOf]} : {}),
     })),
   ])
 }
 
-function spreadChangeRows({trait, sex, from, to, test, variances, variations, verdict}: ChangeOfSpread, steps: Cells): Cells[] {
+function spreadChangeRows({trait, sex, from, to, test, p, correctedP, speaksOf, variances, variations, verdict}: ChangeOfSpread, steps: Cells): Cells[] {
   const counted = (of: ChangeOfSpread['from']): number => (of.spread?.kind === 'spread' ? of.spread.n : 0)
   const sd = ({spread}: ChangeOfSpread['from']): Cell => (spread?.kind === 'spread' ? spread.sd : null), cv = ({spread}: ChangeOfSpread['from']): Cell => (spread?.kind === 'spread' ? spread.cv : null)
   const shape = {trait: trait.id, sex, ...steps, from_total: counted(from), to_total: counted(to), from_families: from.families, to_families: to.families}
   return [
     {
       what: 'evenness', ...shape, from: from.straying, to: to.straying, change: from.straying === null || to.straying === null ? null : to.straying - from.straying,
-      ...(test?.kind === 'compared' ? {statistic: test.f, p: test.p} : {}), method: test ? 'Brown–Forsythe' : 'a class of five wanted in both steps', verdict: plainly(verdict),
+      ...(test?.kind === 'compared' ? {statistic: test.f, p, corrected_p: correctedP, speaks_of: SPEAKS[speaksOf]} : {}), method: test ? (speaksOf === 'families' ? 'Brown–Forsythe, by sire families' : 'Brown–Forsythe') : 'a class of five wanted in both steps', verdict: plainly(verdict),
     },
     ...(variances ? [{what: 'variance ratio', ...shape, from: sd(from), to: sd(to), change: variances.ratio, ...ends(variances.interval, 'low', 'high'), p: variances.p, method: 'F'}] : []),
     ...(variations ? [{what: 'CV ratio', ...shape, from: cv(from), to: cv(to), change: variations.ratio, ...ends(variations.interval, 'low', 'high'), p: variations.p, method: 'F, McKay'}] : []),

@@ -5,9 +5,10 @@ import {relativeDeviations, spreadOfSteps} from '../statistics/relative-deviatio
 import {varianceRatio, type VarianceRatio} from '../statistics/variance-ratio.ts'
 import {variationRatio} from '../statistics/variation-ratio.ts'
 import type {CannotSay, Interval} from './estimate.ts'
-import {classValues, familiesWeighed} from './spread-classes.ts'
+import {familyStraying, type FamilyStraying} from '../statistics/family-straying.ts'
+import {classValues, familiesWeighed, strayingByFamily} from './spread-classes.ts'
 import type {Spread, SpreadRow} from './spread.ts'
-import {REMARKABLE} from './trends.ts'
+import {REMARKABLE, type SpeaksOf} from './trends.ts'
 
 /** Whether birds of one sex, or of both, are more even in a later step. */
 export interface ChangeOfSpread {
@@ -17,6 +18,13 @@ export interface ChangeOfSpread {
   readonly to: SpreadOfStep
   /** of how far each bird strays from the middle of its class; null where a step has no class of five */
   readonly test: AnalysisOfVariance | null
+  /** the same with families counting as one piece each; null under five in either step */
+  readonly byFamilies: FamilyStraying | null
+  /** of the families where they speak, else of the birds one by one; null where nothing can be compared */
+  readonly p: number | null
+  /** corrected for all the measures compared in the step; null as `p` */
+  readonly correctedP: number | null
+  readonly speaksOf: SpeaksOf
   /** later over earlier, of the variances in the trait's unit */
   readonly variances: VarianceRatio | null
   /** later over earlier, of the coefficients of variation themselves */
@@ -38,23 +46,24 @@ export interface SpreadOfStep {
  * Is a later step more even in a measured trait?
  *
  * Each bird is held against its own class, one sex reared together, of five or more; the verdict is Brown and Forsythe's test on these relative deviations, which neither a
- * difference between hatches nor a heavier step can touch. The ratios lean on normal values more than the test does, and are given to say how much.
+ * difference between hatches nor a heavier step can touch; from five sire families in both on, with families as its pieces. The verdict here is that of the one measure alone,
+ * and `stepChange` corrects it for their number. The ratios lean on normal values more than the test does, and are given to say how much.
  *
  * @returns nothing where neither step has a bird measured
- * @see `spreadOfSteps`, `varianceRatio`, `variationRatio`
+ * @see `spreadOfSteps`, `familyStraying`, `varianceRatio`, `variationRatio`
  */
 export function changeOfSpread(trait: Trait, sex: SpreadRow['sex'], from: SpreadRow | null, to: SpreadRow | null): ChangeOfSpread[] {
   if (!from && !to) return []
   const one = ofStep(from), other = ofStep(to), shape = {trait, sex, from: one, to: other}
   if (!from || !to || one.spread?.kind !== 'spread' || other.spread?.kind !== 'spread' || one.straying === null || other.straying === null) {
-    return [{...shape, test: null, variances: null, variations: null, verdict: 'cannot-tell'}]
+    return [{...shape, test: null, byFamilies: null, p: null, correctedP: null, speaksOf: 'these-chicks', variances: null, variations: null, verdict: 'cannot-tell'}]
   }
-  const test = spreadOfSteps([classValues(to), classValues(from)])
+  const test = spreadOfSteps([classValues(to), classValues(from)]), byFamilies = familyStraying(strayingByFamily(to), strayingByFamily(from)), p = test.kind === 'compared' ? byFamilies?.p ?? test.p : null
   const squared = variationRatio(variationsOf(other.spread), variationsOf(one.spread))
   return [{
-    ...shape, test, variances: varianceRatio(pooled(other.spread), pooled(one.spread)),
+    ...shape, test, byFamilies, p, correctedP: p, speaksOf: byFamilies ? 'families' : 'these-chicks', variances: varianceRatio(pooled(other.spread), pooled(one.spread)),
     variations: squared && {ratio: Math.sqrt(squared.ratio), interval: {low: Math.sqrt(squared.interval.low), high: Math.sqrt(squared.interval.high)}, p: squared.p},
-    verdict: test.kind !== 'compared' || test.p > REMARKABLE ? 'cannot-tell' : other.straying < one.straying ? 'more-even' : 'less-even',
+    verdict: p === null || p > REMARKABLE ? 'cannot-tell' : other.straying < one.straying ? 'more-even' : 'less-even',
   }]
 }
 

@@ -1,9 +1,11 @@
 import type {Trait} from '../logbook/book.ts'
 import {familyDifference, type FamilyDifference} from '../statistics/family-difference.ts'
 import {familySuperiority, type FamilySuperiority} from '../statistics/family-superiority.ts'
-import {rankSum, type RankSum} from '../statistics/rank-sum.ts'
+import {holm} from '../statistics/holm.ts'
+import type {RankSum} from '../statistics/rank-sum.ts'
+import {groupsOfBoth, rankSumWithin, type Graded} from '../statistics/rank-sum-within.ts'
 import {shareDifference, type Count, type ShareDifference} from '../statistics/share-difference.ts'
-import {shiftBetween, type Shift} from '../statistics/shift.ts'
+import {shiftWithin, type Shift} from '../statistics/shift.ts'
 import {countedValue} from './counted-value.ts'
 import {isGraded, middleGrade, placeOf, type MiddleGrade} from './grade-places.ts'
 import {judgedByFamily, sumOf, type JudgedBy, type JudgedFamilies} from './judged-chicks.ts'
@@ -37,13 +39,17 @@ export interface ChangeOfMarks {
   readonly sex: 'male' | 'female' | 'all'
   readonly from: MarksOfStep
   readonly to: MarksOfStep
+  /** inside each sex; of these chicks one by one */
   readonly test: RankSum
-  /** later less earlier, in marks or places of states */
+  /** later less earlier, inside each sex, in marks or places of states */
   readonly shift: Shift | null
   /** how often a chick of the later step is the higher, by families; null under five in either */
   readonly byFamilies: FamilySuperiority | null
+  /** by families, corrected for all the graded traits compared in the step; null where families are too few, or all are alike */
+  readonly correctedP: number | null
   readonly speaksOf: SpeaksOf
-  readonly verdict: 'higher' | 'lower' | 'cannot-tell'
+  /** `too-few-families`: under five sire families in a step, where a few cocks alone move grades far oftener than any test says */
+  readonly verdict: 'higher' | 'lower' | 'cannot-tell' | 'too-few-families'
 }
 
 export interface MarksOfStep {
@@ -73,13 +79,13 @@ export interface Compared extends Pick<ReachedStep, 'label' | 'sires' | 'birds' 
 /**
  * What changed from one step to another, and can it be believed? Everything required together and each required trait: the difference of the shares by Newcombe, of these
  * chicks and by families. Each measured trait: Brown and Forsythe's test of how far birds stray inside their classes, with the ratios of variances and of coefficients of
- * variation. Each graded trait and each of ordered states: Wilcoxon's rank test and Hodges and Lehmann's shift, of the two sexes and together;
- * from five families in both on the families' own test speaks, since brothers and sisters are graded alike.
+ * variation. Each graded trait and each of ordered states: the rank test and Hodges and Lehmann's shift, of the two sexes and of both, cocks held against cocks and hens
+ * against hens (van Elteren). Brothers and sisters are graded alike, so that only the families' own test gives a verdict; under five families in either there is none.
  *
- * A change is told where its 95 % interval, or P at 5 %, leaves no change out. Nothing is corrected for being one of many: where nothing has changed one verdict in twenty
- * errs. Where a step was not mated inside the line, F1 or a backcross, shares change by the plan, and no verdict is given on it. What neither step has anything to say of has no entry.
+ * A change is told where its 95 % interval, or P at 5 %, leaves no change out. P is corrected by Holm for the measures, and for the graded traits, compared in the step; the
+ * shares are not corrected, everything required together being asked first. Where a step was not mated inside the line, F1 or a backcross, shares change by the plan, and no verdict is given on it. What neither step has anything to say of has no entry.
  *
- * @see `shareDifference`, `familyDifference`, `changeOfSpread`, `rankSum`, `familySuperiority`, `shiftBetween`
+ * @see `shareDifference`, `familyDifference`, `changeOfSpread`, `rankSumWithin`, `familySuperiority`, `shiftWithin`, `holm`
  */
 export const stepChange = (from: ReachedStep, to: ReachedStep, trueBred: TrueBred, spread: SpreadOfMeasures, traits: readonly Trait[]): StepChange =>
   changeBetween(from, to, judgedByFamily(trueBred), spread, traits)
@@ -90,13 +96,16 @@ export function changeBetween(from: Compared, to: Compared, judged: readonly Jud
   return {
     from: from.label, to: to.label, outside, siresOfBoth: to.sires.filter(sire => earlier.has(sire)).length,
     shares: judged.flatMap(({by, steps}) => changeOfShare(by, steps.get(from.label) ?? [], steps.get(to.label) ?? [], outside.length > 0)),
-    spreads: traits.filter(({kind}) => kind === 'measured').flatMap(trait => (['male', 'female', 'all'] as const).flatMap(sex => {
+    spreads: SEXES.flatMap(sex => correctedSpreads(traits.filter(({kind}) => kind === 'measured').flatMap(trait => {
       const rowOf = (step: Compared) => spread.rows.find(row => row.step === step.label && row.trait === trait && row.sex === sex) ?? null
       return changeOfSpread(trait, sex, rowOf(from), rowOf(to))
-    })),
-    marks: traits.filter(isGraded).flatMap(trait => (['male', 'female', 'all'] as const).flatMap(sex => changeOfMarks(trait, sex, from, to))),
+    }))).sort(byTrait(traits)),
+    marks: SEXES.flatMap(sex => correctedMarks(traits.filter(isGraded).flatMap(trait => changeOfMarks(trait, sex, from, to)))).sort(byTrait(traits)),
   }
 }
+
+const SEXES = ['male', 'female', 'all'] as const
+const byTrait = (traits: readonly Trait[]) => (one: {readonly trait: Trait}, other: {readonly trait: Trait}): number => traits.indexOf(one.trait) - traits.indexOf(other.trait)
 
 function changeOfShare(by: JudgedBy, from: readonly Count[], to: readonly Count[], byPlan: boolean): ChangeOfShare[] {
   const one = {count: sumOf(from), families: from.length}, other = {count: sumOf(to), families: to.length}
@@ -110,25 +119,47 @@ function changeOfShare(by: JudgedBy, from: readonly Count[], to: readonly Count[
 
 function changeOfMarks(trait: Trait, sex: ChangeOfMarks['sex'], from: Compared, to: Compared): ChangeOfMarks[] {
   const one = marksOf(trait, sex, from), other = marksOf(trait, sex, to)
-  if (one.places.length + other.places.length === 0) return []
-  const test = rankSum(other.places, one.places), byFamilies = familySuperiority(other.families, one.families), p = test.kind === 'compared' ? byFamilies?.p ?? test.p : 1
+  if (one.families.length + other.families.length === 0) return []
+  const earlier = one.families.flat(), later = other.families.flat(), byFamilies = familySuperiority(other.families, one.families)
   return [{
-    trait, sex, from: one.of, to: other.of, test, shift: shiftBetween(other.places, one.places), byFamilies, speaksOf: byFamilies ? 'families' : 'these-chicks',
-    verdict: test.kind !== 'compared' || p > REMARKABLE || test.superiority === 0.5 ? 'cannot-tell' : test.superiority > 0.5 ? 'higher' : 'lower',
+    trait, sex, from: one.of, to: other.of, test: rankSumWithin(later, earlier), shift: shiftWithin(groupsOfBoth(later, earlier)), byFamilies, correctedP: null,
+    speaksOf: byFamilies ? 'families' : 'these-chicks', verdict: 'cannot-tell',
   }]
 }
 
+/** The verdicts on traits graded in one step, with P corrected for their number. */
+function correctedMarks(rows: readonly ChangeOfMarks[]): ChangeOfMarks[] {
+  const told = rows.flatMap(({test, byFamilies}) => (test.kind === 'compared' && byFamilies ? [byFamilies.p] : [])), corrected = holm(told)
+  let next = 0
+  return rows.map(row => {
+    if (row.test.kind !== 'compared') return row
+    if (!row.byFamilies) return {...row, verdict: 'too-few-families'}
+    const correctedP = corrected[next++] ?? 1, {superiority} = row.byFamilies
+    return {...row, correctedP, verdict: correctedP > REMARKABLE || superiority === 0.5 ? 'cannot-tell' : superiority > 0.5 ? 'higher' : 'lower'}
+  })
+}
+
+/** The same of measures: what is told of one alone is taken back where it is one of several. */
+function correctedSpreads(rows: readonly ChangeOfSpread[]): ChangeOfSpread[] {
+  const corrected = holm(rows.flatMap(({p}) => (p === null ? [] : [p])))
+  let next = 0
+  return rows.map(row => {
+    if (row.p === null) return row
+    const correctedP = corrected[next++] ?? 1
+    return {...row, correctedP, verdict: correctedP > REMARKABLE ? 'cannot-tell' : row.verdict}
+  })
+}
+
 interface MarksByFamily {
-  readonly places: readonly number[]
-  readonly families: readonly (readonly number[])[]
+  readonly families: readonly (readonly Graded[])[]
   readonly of: MarksOfStep
 }
 
 function marksOf(trait: Trait, sex: ChangeOfMarks['sex'], {birds, tallies}: Compared): MarksByFamily {
   const scored = [...birds, ...tallies].flatMap(chick => {
     const place = sex === 'all' || chick.sex === sex ? placeOf(trait, countedValue(chick, trait)) : null
-    return place === null || chick.count === 0 ? [] : [{parentage: chick.parentage, hatch: chick.hatch, places: Array<number>(chick.count).fill(place)}]
+    return place === null || chick.count === 0 ? [] : [{parentage: chick.parentage, hatch: chick.hatch, marks: Array<Graded>(chick.count).fill({group: chick.sex, grade: place})}]
   })
-  const places = scored.flatMap(each => each.places), families = sireFamilies(scored).map(own => own.flatMap(each => each.places))
-  return {places, families, of: {scored: places.length, middle: places.length === 0 ? null : middleGrade(trait, places), families: families.length}}
+  const families = sireFamilies(scored).map(own => own.flatMap(each => each.marks)), places = families.flat().map(({grade}) => grade)
+  return {families, of: {scored: places.length, middle: places.length === 0 ? null : middleGrade(trait, places), families: families.length}}
 }

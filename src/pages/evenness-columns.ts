@@ -15,7 +15,7 @@ export const EVENNESS_COLUMN_WORDS: Readonly<Record<EvennessQuestion, Readonly<R
   change: {
     what: 'true-bred, look, evenness, variance ratio, CV ratio or grade', trait: 'id', sex: 'male, female or all', from_step: 'the earlier', to_step: 'the later', from_count: 'chicks right', from_total: 'chicks judged or graded, or birds in classes of five',
     to_count: 'likewise', to_total: 'likewise', from_families: 'sire families', to_families: 'likewise', sires_of_both: 'birds that may have sired chicks of both steps; what is said by families takes it that there are none', from: 'share; of evenness how far a bird strays from its class on average; SD, CV or median grade', to: 'likewise', change: 'to less from, or the ratio',
-    low: 'lower end of its 95% interval', high: 'upper end', ...FAMILY, statistic: 'F; of grades how often a chick of the later step beats one of the earlier', p: 'chance of as much with no change; of grades by sire families where five in both', method: 'by which it is worked', ...VERDICT,
+    low: 'lower end of its 95% interval', high: 'upper end', ...FAMILY, statistic: 'F; of grades how often a chick of the later step beats one of the earlier', p: 'chance of as much with no change; of evenness and grades by sire families where five in both', corrected_p: 'the same, corrected for all the measures, or all the grades, compared', method: 'by which it is worked', ...VERDICT,
   },
   scores: {
     what: 'grade, median, at the mark, two scorers, or book and judges', trait: 'id', step: 'of the chicks', sex: 'male, female, unknown or all', is: 'the mark or state; who the two scorers are; the judges’ headings', count: 'chicks with it; birds given the same grade',

@@ -1,5 +1,6 @@
 /** What changed from one step to another, in plain words: truer or not, more even or not, better graded or not, how far to believe it, and everything that was compared in a table. */
 import type {ChangeOfSpread} from '../findings/spread-change.ts'
+import type {ScorersInDoubt} from '../findings/scorers-in-doubt.ts'
 import type {ChangeOfMarks, ChangeOfShare, StepChange} from '../findings/step-change.ts'
 import type {Trait} from '../logbook/book.ts'
 import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
@@ -73,7 +74,11 @@ const cvOf = ({spread}: ChangeOfSpread['from']): string => (spread?.kind === 'sp
 const ofSex = ({sex, trait}: {readonly sex: keyof typeof SEX_ROWS; readonly trait: Trait}): string => (sex === 'all' || trait.seenIn !== null ? '' : ` of ${SEX_ROWS[sex]}`)
 /** `0.97 times (0.61 to 1.42)` */
 export const timesWords = ({variations}: ChangeOfSpread): string => (variations ? `${rounded(variations.ratio, 2)} times (${rounded(variations.interval.low, 2)} to ${rounded(variations.interval.high, 2)})` : NOTHING)
-const spreadP = ({test}: ChangeOfSpread): string => (test?.kind === 'compared' ? `, ${pWords(test.p)}` : '')
+/** `P 0.33 by families`; empty where nothing strays */
+export const evenP = ({correctedP, speaksOf}: ChangeOfSpread): string => (correctedP === null ? '' : `${pWords(correctedP)}${speaksOf === 'families' ? ' by families' : ''}`)
+const spreadP = (row: ChangeOfSpread): string => (evenP(row) === '' ? '' : `, ${evenP(row)}`)
+/** The interval of the CVs tells a change and the test none: one odd bird sways the one and not the other, or families differ by as much. */
+const oddBird = ({variations, verdict}: ChangeOfSpread): boolean => verdict === 'cannot-tell' && variations !== null && (variations.interval.low > 1 || variations.interval.high < 1)
 /** Measures of which nothing is told are in the table alone beyond so many. */
 const MOST_SAID = 2
 
@@ -82,10 +87,12 @@ function moreEven(change: StepChange): Said {
   const more = of('more-even'), less = of('less-even'), told = [...more, ...less], {from, to} = change, [first] = rows
   if (!first) return {head: 'More even? Nothing to compare.', words: 'No measure has five birds of one sex reared alike in both steps.'}
   const head = told.length === 0 ? 'More even? That cannot be told.' : `${less.length === 0 ? 'More even' : more.length === 0 ? 'Less even' : 'More even in part, less even in part'}${theseOnly(enough(...told))}.`
-  const one = (row: ChangeOfSpread): string => `${row.trait.name}${ofSex(row)}${told.length === 0 ? ':' : `, ${EVEN_VERDICT[row.verdict]}:`} coefficient of variation ${cvOf(row.to)} in ${to}, ${cvOf(row.from)} in ${from}, ${timesWords(row)}${spreadP(row)}.`
+  const cvs = (row: ChangeOfSpread): string => (row.from.spread?.kind === 'spread' && row.to.spread?.kind === 'spread' && row.from.spread.cv + row.to.spread.cv === 0
+    ? 'no bird of either differs from its mates' : `coefficient of variation ${cvOf(row.to)} in ${to}, ${cvOf(row.from)} in ${from}${row.variations ? `, ${timesWords(row)}` : ''}${spreadP(row)}`)
+  const one = (row: ChangeOfSpread): string => `${row.trait.name}${ofSex(row)}${told.length === 0 ? ':' : `, ${EVEN_VERDICT[row.verdict]}:`} ${cvs(row)}.${oddBird(row) ? ' The CVs alone would tell a change, but a bird unlike its mates may make it, or the families.' : ''}`
   const main = mainMeasure(rows.map(({trait}) => trait)), rest = of('cannot-tell').toSorted((a, b) => Number(b.trait === main) - Number(a.trait === main))
-  const room = told.length === 0 && rest[0]?.variations ? ' Anything between the limits in brackets fits the records.' : ''
-  return {head, words: [...told, ...rest].slice(0, Math.max(MOST_SAID, told.length)).map(one).join(' ') + room}
+  const shown = [...told, ...rest].slice(0, Math.max(MOST_SAID, told.length)), room = told.length === 0 && rest[0]?.variations && !shown.some(oddBird) ? ' Anything between the limits in brackets fits the records.' : ''
+  return {head, words: shown.map(one).join(' ') + room}
 }
 
 /** Is a higher grade what the standard wants? Null where it wants the middle, or nothing. */
@@ -97,28 +104,54 @@ function higherIsBetter({wanted: {male, female}, states}: Trait): boolean | null
   return least === most ? null : most
 }
 
-/** `higher, the better`, `lower`, `cannot be told` */
+/** `graded higher, for the better`, `cannot be told`, `too few sire families` */
 export function gradeVerdict({trait, verdict}: ChangeOfMarks): string {
   if (verdict === 'cannot-tell') return 'cannot be told'
+  if (verdict === 'too-few-families') return 'cannot be told of so few sire families'
   const better = higherIsBetter(trait)
   return `graded ${verdict}${better === null ? '' : better === (verdict === 'higher') ? ', for the better' : ', for the worse'}`
 }
 
 const middleOf = ({middle}: ChangeOfMarks['from']): string => (middle ? middle.is.join(' to ') : NOTHING)
-/** `P 0.030`, `P 0.12 by families`; empty where all are alike */
-export const gradeP = ({test, byFamilies}: ChangeOfMarks): string => (test.kind === 'compared' ? `${pWords(byFamilies?.p ?? test.p)}${byFamilies ? ' by families' : ''}` : '')
-const oftenWords = (row: ChangeOfMarks): string => (row.test.kind === 'compared' ? `${percentSign(row.test.superiority)}, ${gradeP(row)}` : 'all alike')
+/** `P 0.12 by families`; empty where all are alike or families are too few */
+export const gradeP = ({correctedP}: ChangeOfMarks): string => (correctedP === null ? '' : `${pWords(correctedP)} by families`)
+const oftenWords = (row: ChangeOfMarks): string => (row.test.kind === 'compared' ? `${percentSign(row.test.superiority)}${gradeP(row) === '' ? '' : `, ${gradeP(row)}`}` : 'all alike')
 
-function better(change: StepChange): readonly Said[] {
-  const rows = marksToTell(change), told = rows.filter(({verdict}) => verdict !== 'cannot-tell'), {from, to} = change
-  if (rows.length === 0) return []
-  const open = rows.filter(({verdict}) => verdict === 'cannot-tell').map(({trait}) => trait.name.toLowerCase()), untold = open.length === 0 ? '' : `${sentence(listWords(open))} cannot be told apart.`
-  if (told.length === 0) return [{head: 'Better graded? That cannot be told.', words: untold}]
-  const good = told.map(({trait, verdict}) => { const up = higherIsBetter(trait); return up === null ? null : up === (verdict === 'higher') })
-  const head = `${good.every(each => each === true) ? 'Better graded' : good.every(each => each === false) ? 'Worse graded' : 'Graded otherwise'}${theseOnly(told.every(({speaksOf}) => speaksOf === 'families'))}.`
-  const said = told.map(row => `${row.trait.name}: ${gradeVerdict(row)}, the middle one ${middleOf(row.to)} in ${to}, ${middleOf(row.from)} in ${from} (a chick of ${to} above one of ${from} in ${oftenWords(row)}).`)
-  return [{head, words: [...said, ...(untold === '' ? [] : [untold])].join(' ')}]
+export type Doubts = ReadonlyMap<Trait, ScorersInDoubt>
+/** `Who grade neatness agree poorly (kappa 0.19; 46 of 76 repeated scorings differ), …` */
+function doubtWords(rows: readonly ChangeOfMarks[], doubts: Doubts): readonly string[] {
+  return rows.flatMap(({trait}) => {
+    const doubt = doubts.get(trait)
+    if (!doubt) return []
+    const why = [...(doubt.kappa === null ? [] : [`kappa ${rounded(doubt.kappa, 2).replace('-', '−')}`]), ...(doubt.differing ? [`${ofWords(doubt.differing.count, doubt.differing.total)} repeated scorings differ`] : [])]
+    return [`Those who grade ${trait.name.toLowerCase()} agree poorly (${why.join('; ')}): a change may be one of eyes.`]
+  })
 }
+
+/** `higher in type (63.0% above)` */
+const lieWords = (row: ChangeOfMarks): string => {
+  const share = row.test.kind === 'compared' ? row.test.superiority : 0.5, name = row.trait.name.toLowerCase()
+  return share === 0.5 ? `alike in ${name}` : `${share > 0.5 ? 'higher' : 'lower'} in ${name} (${percentSign(Math.max(share, 1 - share))} ${share > 0.5 ? 'above' : 'below'})`
+}
+
+function better(change: StepChange, doubts: Doubts): readonly Said[] {
+  const rows = marksToTell(change), told = rows.filter(({verdict}) => verdict === 'higher' || verdict === 'lower'), {from, to} = change
+  if (rows.length === 0) return []
+  const names = (verdict: ChangeOfMarks['verdict']): string => listWords(rows.filter(row => row.verdict === verdict).map(({trait}) => trait.name.toLowerCase()))
+  const few = rows.filter(({verdict}) => verdict === 'too-few-families').toSorted((a, b) => awayFromHalf(b) - awayFromHalf(a)), open = names('cannot-tell')
+  const untold = [
+    ...(open === '' ? [] : [`${sentence(open)} cannot be told apart.`]),
+    ...(few.length === 0 ? [] : [`Against those of ${from} these chicks of ${to} lie ${listWords(few.slice(0, MOST_SAID).map(lieWords))}, ties half; of few cocks that may be their doing alone.`]),
+  ]
+  const doubt = doubtWords(told.length > 0 ? told : few.slice(0, MOST_SAID), doubts)
+  if (told.length === 0) return [{head: `Better graded? ${few.length > 0 && open === '' ? 'That cannot be told of so few sire families.' : 'That cannot be told.'}`, words: [...untold, ...doubt].join(' ')}]
+  const good = told.map(({trait, verdict}) => { const up = higherIsBetter(trait); return up === null ? null : up === (verdict === 'higher') })
+  const head = `${good.every(each => each === true) ? 'Better graded' : good.every(each => each === false) ? 'Worse graded' : 'Graded otherwise'}${told.every(({trait}) => doubts.has(trait)) ? ', if those who grade can be believed' : ''}.`
+  const said = told.map(row => `${row.trait.name}: ${gradeVerdict(row)}, the middle one ${middleOf(row.to)} in ${to}, ${middleOf(row.from)} in ${from} (a chick of ${to} above one of its sex of ${from} in ${oftenWords(row)}).`)
+  return [{head, words: [...said, ...doubt, ...untold].join(' ')}]
+}
+
+const awayFromHalf = ({test}: ChangeOfMarks): number => (test.kind === 'compared' ? Math.abs(test.superiority - 0.5) : 0)
 
 function believe(change: StepChange): readonly string[] {
   const {from, to, outside, siresOfBoth} = change, found = trueBredOf(change), even = spreadsToTell(change), marks = marksToTell(change)
@@ -130,11 +163,12 @@ function believe(change: StepChange): readonly string[] {
     : [`A committee should read the trueness as said of these chicks only: ${come}, and under ${countWord(FEWEST_FAMILIES)} in either nothing can be said of birds bred like these.`]
   const both = siresOfBoth === 0 || judged.length === 0 ? [] : [`${sentence(counted(siresOfBoth, 'sire'))} may have chicks in both, so that the families are not wholly apart.`]
   const birds = [
-    ...(marks.some(({speaksOf}) => speaksOf === 'these-chicks') ? ['Grades of few sires are taken bird by bird, and move with the sires alone far oftener than their P says.'] : []),
-    ...(even.length === 0 || enough(...even) ? [] : ['Measures are taken bird by bird, and of few sires sound a little surer than they are.']),
-    ...(even.length === 0 ? [] : ['Each bird is held against hatch mates of its sex, so that a good season alone makes none more even.']), ...(marks.length === 0 ? [] : ['Grades may move with the season and with who gave them.']),
+    ...(even.some(({speaksOf, p}) => speaksOf === 'these-chicks' && p !== null) ? ['Measures of few sires are taken bird by bird, and err up to twice as often as P says where sibs are much alike.'] : []),
+    ...(even.length === 0 ? [] : ['Each bird is held against hatch mates of its sex, so that a good season alone makes none more even; one odd bird may sway the times, which are of CVs, and hardly P, which is of how far birds stray.']),
+    ...(marks.length === 0 ? [] : ['Grades are held against those of the same sex, and may move with the season and with who gave them.']),
   ]
-  return [...families, ...both, ...birds, `${sentence(counted(compared, 'thing was', 'things were'))} compared: where nothing has changed, one such verdict in twenty errs.`]
+  const several = [...(even.filter(({correctedP}) => correctedP !== null).length > 1 ? ['measures'] : []), ...(marks.filter(({correctedP}) => correctedP !== null).length > 1 ? ['grades'] : [])], plain = judged.length === 0 ? '' : judged.length === 1 ? ' of the share' : ' of a share'
+  return [...families, ...both, ...birds, `${sentence(counted(compared, 'thing was', 'things were'))} compared${several.length === 0 ? '' : `, P of ${listWords(several)} corrected for their number`}: where nothing has changed, one ${several.length === 0 || plain === '' ? 'such verdict' : `verdict${plain}`} in twenty errs.`]
 }
 
 const link = (trait: Trait, more: string): Cell => ({text: `${trait.name}${more}`, link: traitPath(trait)})
@@ -142,15 +176,15 @@ const shareCell = ({count: {k, n}}: ChangeOfShare['from']): string => (n === 0 ?
 
 const SHARE_VERDICT: Readonly<Record<ChangeOfShare['verdict'], string>> = {truer: 'truer', 'less-true': 'less true', 'cannot-tell': 'cannot be told', 'by-plan': 'by plan'}
 
-function tableOf(change: StepChange): Table | null {
+function tableOf(change: StepChange, doubts: Doubts): Table | null {
   const {from, to, outside} = change
   const rows: readonly (readonly Cell[])[] = [
     ...change.shares.flatMap((row): readonly (readonly Cell[])[] => {
       const read = outside.length > 0 ? null : readOf(row)
       return read === null ? [] : [[row.by === 'true-bred' ? 'Everything required' : link(row.by, ''), shareCell(row.from), shareCell(row.to), `${pointsWords(read)}: ${SHARE_VERDICT[row.verdict]}`]]
     }),
-    ...spreadsToTell(change).map((row): readonly Cell[] => [link(row.trait, `${ofSex(row)}, CV`), birdsCell(row.from), birdsCell(row.to), `${timesWords(row)}${spreadP(row)}: ${EVEN_VERDICT[row.verdict]}`]),
-    ...marksToTell(change).map((row): readonly Cell[] => [link(row.trait, ', middle grade'), `${middleOf(row.from)}, ${row.from.scored} graded`, `${middleOf(row.to)}, ${row.to.scored} graded`, `higher in ${oftenWords(row)}: ${gradeVerdict(row)}`]),
+    ...spreadsToTell(change).map((row): readonly Cell[] => [link(row.trait, `${ofSex(row)}, CV`), birdsCell(row.from), birdsCell(row.to), `${row.variations ? timesWords(row) : 'no spread to compare'}${spreadP(row)}: ${EVEN_VERDICT[row.verdict]}`]),
+    ...marksToTell(change).map((row): readonly Cell[] => [link(row.trait, ', middle grade'), `${middleOf(row.from)}, ${row.from.scored} graded`, `${middleOf(row.to)}, ${row.to.scored} graded`, `higher in ${oftenWords(row)}: ${gradeVerdict(row)}${doubts.has(row.trait) ? '; scorers agree poorly' : ''}`]),
   ]
   return rows.length === 0 ? null : {columns: [{head: 'Compared'}, {head: from}, {head: to}, {head: 'Change, with its 95% interval'}], rows}
 }
@@ -166,21 +200,23 @@ function leftWords(change: StepChange): string {
   return [...(few.length === 0 ? [] : [`${names(few)}, for want of five birds of one sex reared alike in both`]), ...(none.length === 0 ? [] : [`${names(none)}, graded in one of the two only`])].join('; ')
 }
 
-export function stepChangeView(change: StepChange): StepChangeView {
+/** @param doubts  graded traits whose scorers agree poorly, as `scorersInDoubt` gives them */
+export function stepChangeView(change: StepChange, doubts: Doubts = new Map()): StepChangeView {
   const left = leftWords(change)
   return {
-    title: `${change.outside.length > 0 ? 'More' : 'Truer and more'} even than ${change.from}?`, said: [truer(change), moreEven(change), ...better(change)], believe: believe(change), table: tableOf(change),
+    title: `${change.outside.length > 0 ? 'More' : 'Truer and more'} even than ${change.from}?`, said: [truer(change), moreEven(change), ...better(change, doubts)], believe: believe(change), table: tableOf(change, doubts),
     left: left === '' ? '' : `Not compared: ${left}.`,
   }
 }
 
-/** One sentence: `Against BC3F2, BC3F3 is truer (94.8% after 67.7%), as far as these chicks go; whether it is more even cannot be told.` */
+/** One sentence: `Against BC3F2, BC3F3 is truer (94.8% after 67.7%), as far as these chicks go; whether it is more even cannot be told.` Evenness of few sire families is no lead. */
 export function changeInShort(change: StepChange): string {
   const found = trueBredOf(change), rows = spreadsToTell(change)
   const of = (which: ChangeOfSpread['verdict']): readonly ChangeOfSpread[] => rows.filter(row => row.verdict === which)
   const [more, less] = [of('more-even'), of('less-even')], named = (own: readonly ChangeOfSpread[]): string => listWords(own.map(({trait}) => trait.name.toLowerCase()))
   const even = [...(more.length === 0 ? [] : [`it is more even in ${named(more)}`]), ...(less.length === 0 ? [] : [`${more.length === 0 ? 'it is ' : ''}less even in ${named(less)}`])]
-  const said = even.length > 0 ? `${listWords(even)}${theseOnly(enough(...more, ...less))}` : rows.length === 0 ? 'nothing measured can be compared' : 'whether it is more even cannot be told'
+  // what leads a page is of the breed: of few sire families it is no lead
+  const said = even.length > 0 && !enough(...more, ...less) ? 'whether it is more even cannot be told of so few sire families' : even.length > 0 ? listWords(even) : rows.length === 0 ? 'nothing measured can be compared' : 'whether it is more even cannot be told'
   return `Against ${change.from}, ${change.to} ${bredInShort(change, found)}; ${said}.`
 }
 

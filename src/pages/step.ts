@@ -1,6 +1,7 @@
 /** One step of the ladder: does it breed true, how even is it, what became of its eggs, who was kept. A step not reached says so. */
 import {countedValue} from '../findings/counted-value.ts'
 import type {LadderStep, ReachedStep} from '../findings/ladder.ts'
+import {scorersInDoubt} from '../findings/scorers-in-doubt.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, CareEntry} from '../logbook/book.ts'
 import {fact} from './bird-lead.ts'
@@ -174,7 +175,7 @@ function reachedView(step: ReachedStep, sources: StepSources): Omit<StepView, 'l
     trueBredWords: trueBred.required.length === 0 ? 'No trait is marked as required yet, so there is nothing to be true to.'
       : rate === null || rate.rate.kind === 'cannot-say' ? `No chick of ${step.label} has been scored for all it could show of what the standard requires.`
         : `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}.${rate.interSe ? '' : ` A ${step.label === 'mixed' ? 'mixed mating' : 'cross or backcross'} cannot breed true; this is what there was to choose from.`}`,
-    answer: change ? changeInShort(change) : '', change: change ? stepChangeView(change) : null, alike: change ? stepAlikeWords(change, findings) : '', parts: partsTable(step, findings), asked: askedWords(step, findings), carriers: carriersWords(step, findings),
+    answer: change ? changeInShort(change) : '', change: change ? stepChangeView(change, scorersInDoubt(findings.gradedScores.agreements, findings.misscoring)) : null, alike: change ? stepAlikeWords(change, findings) : '', parts: partsTable(step, findings), asked: askedWords(step, findings), carriers: carriersWords(step, findings),
     trueBredFigure, ...evenPart(step, sources, trueBredFigure ? 2 : 1),
     eggs: eggTable(step, rates), leaving: leavingTable([...step.birds, ...step.tallies]),
     eggNote: [...(rates ? [`Hatch of fertile eggs: ${shareInText(rates.hatchOfFertile)}.`, `Hatch of set: ${shareInText(rates.hatchOfSet)}.`, ...setAsideWords(rates.setAside)] : ['No setting of this step is on record.']), ...shared],

@@ -4,13 +4,12 @@ import type {ChangeOfSpread} from '../findings/spread-change.ts'
 import type {ChangeOfMarks, StepChange} from '../findings/step-change.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Trait} from '../logbook/book.ts'
-import {pWords} from './chance-words.ts'
 import {shareCells} from './estimate-words.ts'
 import {stepPath} from './links.ts'
 import {listWords, NOTHING, ofWords, percentSign, rounded, signed, sizeRange} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {SEX_ROWS} from './sex-words.ts'
-import {EVEN_VERDICT, gradeP, gradeVerdict, marksToTell, spreadsToTell, timesWords} from './step-change-words.ts'
+import {EVEN_VERDICT, evenP, gradeP, gradeVerdict, marksToTell, spreadsToTell, timesWords} from './step-change-words.ts'
 
 const against = ({from, to}: StepChange, sex: keyof typeof SEX_ROWS): Cell => ({text: `${to} against ${from}${sex === 'all' ? '' : `, ${SEX_ROWS[sex]}`}`, link: stepPath(to)})
 const cvOf = ({spread}: ChangeOfSpread['from']): string => (spread?.kind === 'spread' ? percentSign(spread.cv) : NOTHING)
@@ -20,19 +19,19 @@ const varianceWords = ({variances}: ChangeOfSpread): string => (variances ? `; v
 /** Evenness against the step before; null where no two steps can be compared. */
 export function spreadChangesTable(trait: Trait, {changes}: Findings): Table | null {
   const rows = changes.flatMap(change => spreadsToTell(change).filter(row => row.trait === trait).map((row): readonly Cell[] => [
-    against(change, row.sex), `${cvOf(row.to)} after ${cvOf(row.from)}`, `${timesWords(row)}${varianceWords(row)}`, `${EVEN_VERDICT[row.verdict]}${row.test?.kind === 'compared' ? `, ${pWords(row.test.p)}` : ''}`,
+    against(change, row.sex), `${cvOf(row.to)} after ${cvOf(row.from)}`, `${timesWords(row)}${varianceWords(row)}`, `${EVEN_VERDICT[row.verdict]}${evenP(row) === '' ? '' : `, ${evenP(row)}`}`,
   ]))
   return rows.length === 0 ? null : {caption: 'More even than the step before?', columns: [{head: 'Step'}, {head: 'CV'}, {head: 'As much spread as before, 95%'}, {head: 'Told'}], rows}
 }
 
-/** `+1 (0 to 1)` */
-const shiftWords = ({shift}: ChangeOfMarks): string => (shift ? `${signed(plainly(shift.shift, 1))}${shift.interval ? ` (${sizeRange(plainly(shift.interval.low, 1), plainly(shift.interval.high, 1))})` : ''}` : NOTHING)
+/** `+1 (0 to 1)`; the interval takes chicks one by one, and of few sires there is none to believe */
+const shiftWords = ({shift, byFamilies}: ChangeOfMarks): string => (shift ? `${signed(plainly(shift.shift, 1))}${shift.interval && byFamilies ? ` (${sizeRange(plainly(shift.interval.low, 1), plainly(shift.interval.high, 1))})` : ''}` : NOTHING)
 
 /** Grades against the step before; null where no two steps can be compared. */
 export function gradeChangesTable(trait: Trait, {changes}: Findings): Table | null {
   const rows = changes.flatMap(change => marksToTell(change).filter(row => row.trait === trait).map((row): readonly Cell[] =>
-    [against(change, row.sex), shiftWords(row), row.test.kind === 'compared' ? percentSign(row.test.superiority) : NOTHING, `${gradeVerdict(row)}${row.test.kind === 'compared' ? `, ${gradeP(row)}` : ''}`]))
-  return rows.length === 0 ? null : {caption: `Graded otherwise than the step before? The shift is in ${trait.kind === 'ordered' ? 'places of the order' : 'marks'}; “higher”: how often a chick is graded above one of the step before, ties counting half.`, columns: [{head: 'Step'}, {head: 'Shift, 95%'}, {head: 'Higher', number: true}, {head: 'Told'}], rows}
+    [against(change, row.sex), shiftWords(row), row.test.kind === 'compared' ? percentSign(row.test.superiority) : NOTHING, `${gradeVerdict(row)}${gradeP(row) === '' ? '' : `, ${gradeP(row)}`}`]))
+  return rows.length === 0 ? null : {caption: `Graded otherwise than the step before? The shift is in ${trait.kind === 'ordered' ? 'places of the order' : 'marks'}; “higher”: how often a chick is graded above one of its sex of the step before, ties counting half.`, columns: [{head: 'Step'}, {head: 'Shift, 95%'}, {head: 'Higher', number: true}, {head: 'Told'}], rows}
 }
 
 /** The middle grade and the share at the mark, step by step; null while nobody is graded. */

@@ -18,11 +18,16 @@ import {selectionIntensity} from './selection-intensity.ts'
  * @example relativeDeviations([90, 100, 120])  // 0.1182, 0.2363
  */
 export function relativeDeviations(values: readonly number[]): number[] {
+  return strayings(values).filter(away => away !== null)
+}
+
+/** The same, bird by bird in the order given; null of the one that is the median and left out. */
+export function strayings(values: readonly number[]): (number | null)[] {
   if (values.length < 2) throw new RangeError(`a class has 2 values or more, not ${values.length}`)
   for (const value of values) if (!(value > 0 && Number.isFinite(value))) throw new RangeError(`a measurement is above 0, not ${value}`)
   const middle = median(values), usual = selectionIntensity(values.length >> 1, values.length)
   const left = values.length % 2 === 1 ? values.indexOf(middle) : -1
-  return values.filter((_, place) => place !== left).map(value => Math.abs(value - middle) / (middle * usual))
+  return values.map((value, place) => (place === left ? null : Math.abs(value - middle) / (middle * usual)))
 }
 
 /**

@@ -29,16 +29,32 @@ export interface Shift {
  * @example shiftBetween([7, 8, 8, 9], [5, 6, 7, 7, 8])  // shift 1, interval 0 to 3
  */
 export function shiftBetween(one: readonly number[], other: readonly number[], level = 0.95): Shift | null {
+  return shiftWithin([{one, other}], level)
+}
+
+/**
+ * The same of birds of several groups, cocks held against cocks and hens against hens: the median of all differences inside the groups, and the interval by the sum of the groups' U.
+ *
+ * @param groups grades of both steps in each, all finite; a group with birds in one step only is passed over
+ * @returns null when no group has birds of both
+ * @see as `shiftBetween`; over groups: Lehmann 1975, Nonparametrics, 3.3 (from memory)
+ * @example shiftWithin([{one: [8, 9], other: [7]}, {one: [4], other: [3, 3]}])  // shift 1, no interval
+ */
+export function shiftWithin(groups: readonly {readonly one: readonly number[]; readonly other: readonly number[]}[], level = 0.95): Shift | null {
   if (!(level > 0 && level < 1)) throw new RangeError(`a level lies between 0 and 1, not at ${level}`)
-  if (one.length === 0 || other.length === 0) return null
-  const nth = differencesOf(one, other), pairs = one.length * other.length, c = depth(one.length, other.length, level)
+  const both = groups.filter(({one, other}) => one.length > 0 && other.length > 0), sizes = both.map(({one, other}) => ({n: one.length, m: other.length}))
+  if (both.length === 0) return null
+  const nth = differencesOf(both), pairs = sizes.reduce((sum, {n, m}) => sum + n * m, 0), c = depth(sizes, level)
   return {shift: nth(Math.floor((pairs - 1) / 2)) / 2 + nth(Math.floor(pairs / 2)) / 2, interval: c < 1 ? null : {low: nth(c - 1), high: nth(pairs - c)}}
 }
 
 /** The differences of all pairs, by their place from the least: counted by distinct grades, which are few however many the birds. */
-function differencesOf(one: readonly number[], other: readonly number[]): (place: number) => number {
-  const counts = new Map<number, number>(), others = tally(other)
-  for (const [first, times] of tally(one)) for (const [second, again] of others) counts.set(first - second, (counts.get(first - second) ?? 0) + times * again)
+function differencesOf(groups: readonly {readonly one: readonly number[]; readonly other: readonly number[]}[]): (place: number) => number {
+  const counts = new Map<number, number>()
+  for (const {one, other} of groups) {
+    const others = tally(other)
+    for (const [first, times] of tally(one)) for (const [second, again] of others) counts.set(first - second, (counts.get(first - second) ?? 0) + times * again)
+  }
   const order = [...counts].sort(([a], [b]) => a - b)
   return place => {
     let passed = 0
@@ -59,18 +75,25 @@ function tally(grades: readonly number[]): ReadonlyMap<number, number> {
   return counts
 }
 
-/** The greatest c with P(U ≤ c − 1) ≤ α/2; 0 when there is none. */
-function depth(n: number, m: number, level: number): number {
-  const outside = (1 - level) / 2
-  if (n + m > EXACT_UP_TO) {
-    return Math.max(0, Math.floor((n * m) / 2 - normalQuantile(level) * Math.sqrt((n * m * (n + m + 1)) / 12)))
-  }
-  const ways = waysToDeal(Array.from({length: n + m}, (_, place) => place + 1), n)
-  const all = ways.reduce((sum, count) => sum + count, 0), least = (n * (n + 1)) / 2
+/** The greatest c with P(U ≤ c − 1) ≤ α/2, U the sum over the groups; 0 when there is none. */
+function depth(sizes: readonly {readonly n: number; readonly m: number}[], level: number): number {
+  const outside = (1 - level) / 2, of = (part: (n: number, m: number) => number): number => sizes.reduce((sum, {n, m}) => sum + part(n, m), 0)
+  if (of((n, m) => n + m) > EXACT_UP_TO) return Math.max(0, Math.floor(of((n, m) => n * m) / 2 - normalQuantile(level) * Math.sqrt(of((n, m) => (n * m * (n + m + 1)) / 12))))
+  const ways = sizes.map(({n, m}) => waysToDeal(Array.from({length: n + m}, (_, place) => place + 1), n).slice((n * (n + 1)) / 2)).reduce<Float64Array>(bothWays, new Float64Array([1]))
+  const all = ways.reduce((sum, count) => sum + count, 0)
   let sum = 0, c = 0
-  for (; least + c < ways.length; c++) {
-    sum += ways[least + c] ?? 0
+  for (; c < ways.length; c++) {
+    sum += ways[c] ?? 0
     if (sum > outside * all * (1 + 1e-12)) return c
   }
   return c
+}
+
+/** Ways to come to each sum by two groups together. */
+function bothWays(one: Float64Array, other: Float64Array): Float64Array {
+  const ways = new Float64Array(one.length + other.length - 1)
+  one.forEach((count, u) => {
+    if (count > 0) other.forEach((times, more) => { ways[u + more] = (ways[u + more] ?? 0) + count * times })
+  })
+  return ways
 }

@@ -3,8 +3,10 @@ import {coefficientOfVariationInterval, pooledVariationInterval} from '../../src
 import {meanAndDeviation} from '../../src/statistics/mean-and-deviation.ts'
 import {mannKendall} from '../../src/statistics/mann-kendall.ts'
 import {pooledVariation} from '../../src/statistics/pooled-variation.ts'
+import {familyStraying} from '../../src/statistics/family-straying.ts'
+import {familySuperiority} from '../../src/statistics/family-superiority.ts'
 import {rankSum} from '../../src/statistics/rank-sum.ts'
-import {spreadOfSteps} from '../../src/statistics/relative-deviations.ts'
+import {spreadOfSteps, strayings} from '../../src/statistics/relative-deviations.ts'
 import {senSlope} from '../../src/statistics/sen-slope.ts'
 import {shiftBetween} from '../../src/statistics/shift.ts'
 import {varianceRatio} from '../../src/statistics/variance-ratio.ts'
@@ -52,6 +54,32 @@ const even = (sizes: readonly number[], others: readonly number[], shape: Shape 
   },
 })
 
+/** Birds of so many cocks, half of each cock's in either of two classes; sibs as alike as `alike`. */
+function ofCocks(draw: Draw, cocks: number, each: number, alike: number): {readonly classes: readonly number[][]; readonly straying: readonly number[][]} {
+  const birds = of(cocks, () => draw.normal()).flatMap((cock, family) => of(each, place => ({family, reared: place % 2, value: 2000 * (1 + 0.1 * (Math.sqrt(alike) * cock + Math.sqrt(1 - alike) * draw.normal()))})))
+  const reared = [0, 1].map(which => birds.filter(bird => bird.reared === which)), values = reared.map(own => own.map(({value}) => value))
+  const away = reared.flatMap((own, which) => strayings(values[which] ?? []).map((far, place) => ({family: own[place]?.family, far})))
+  return {classes: values, straying: of(cocks, family => away.flatMap(each => (each.family === family && each.far !== null ? [each.far] : [])))}
+}
+const evenOfCocks = (cocks: number, each: number, alike: number, by: 'birds' | 'families'): Trial => ({
+  interval: by === 'birds' ? 'brown-forsythe' : 'brown-forsythe-families', flock: `${cocks} cocks a step, ${each} birds each, likeness ${alike}`, runs: 4000, held: draw => {
+    const one = ofCocks(draw, cocks, each, alike), other = ofCocks(draw, cocks, each, alike)
+    if (by === 'families') return (familyStraying(one.straying, other.straying)?.p ?? 1) >= 0.05
+    const found = spreadOfSteps([one.classes, other.classes])
+    return found.kind === 'compared' ? found.p >= 0.05 : null
+  },
+})
+/** Marks of chicks of so many cocks, the males two marks higher, half of them males in one step and a fifth in the other. */
+const gradedOfCocks = (cocks: number, each: number): Trial => ({
+  interval: 'grades-families', flock: `${cocks} cocks a step, ${each} chicks each, half males and a fifth, marks 1 to 10`, runs: 2000, held: draw => {
+    const step = (males: number) => of(cocks, () => 0.6 * draw.normal()).map(cock => of(each, () => {
+      const male = draw.happens(males)
+      return {group: male ? 'male' : 'female', grade: Math.max(1, Math.min(10, Math.round((male ? 7 : 5) + cock + 1.2 * draw.normal())))}
+    }))
+    return (familySuperiority(step(0.5), step(0.2))?.p ?? 1) >= 0.05
+  },
+})
+
 /** Marks from 1 to `to`, commonest in the middle. */
 const marks = (draw: Draw, n: number, to: number, more = 0): number[] => of(n, () => Math.max(1, Math.min(to, Math.round((to + 1) / 2 + (to / 5) * draw.normal() + more))))
 const ranks = (n: number, m: number, to: number): Trial => ({
@@ -86,6 +114,7 @@ export const SPREAD_TRIALS: readonly Trial[] = [
   ...[5, 8, 12, 30, 60].map(n => variation(0.1, [n])), variation(0.1, [5, 5, 5, 5]), variation(0.08, [5, 9, 14]), variation(0.3, of(6, () => 5)), variation(0.2, [60], 'skewed'), ofSires(3, 10), ofSires(6, 10),
   ...ratios(0.1, [8], 0.1, [8]), ...ratios(0.08, [15], 0.12, [30]), ...ratios(0.1, [60], 0.08, [60]), ...ratios(0.08, [5, 9, 14], 0.12, [5, 5, 5, 5]), ...ratios(0.3, [5, 5, 5, 5], 0.3, [20]), ...ratios(0.2, [30], 0.2, [30], 'skewed'),
   even([5], [5]), even([12], [30]), even([5, 5, 5], [15]), even([60], [60]), even([30], [30], 'skewed', 0.2),
+  evenOfCocks(3, 16, 0.1, 'birds'), evenOfCocks(6, 8, 0.25, 'birds'), evenOfCocks(5, 8, 0.25, 'families'), evenOfCocks(8, 6, 0.25, 'families'), gradedOfCocks(6, 8),
   ranks(8, 8, 10), ranks(15, 15, 3), ranks(30, 60, 10), shifted(8, 8), shifted(15, 15), shifted(30, 60),
   ...[12, 20, 60].map(kappa), slope(6), slope(8), order(5), order(8),
 ]

@@ -155,13 +155,16 @@ describe('stepChange(from, to): grades', () => {
     const {test, shift, from, to, verdict} = ofType(bookOfFamilies([{step: F2, type: [5, 6, 7, 7, 8]}, {step: F3, type: [7, 8, 8, 9]}]))
     expect(test).toMatchObject({kind: 'compared', how: 'exact', u: 17, superiority: 0.85})
     expectClose(test.kind === 'compared' ? test.p : NaN, 14 / 126, 1e-12)
-    expect([shift?.shift, from.middle?.is, to.middle?.is, verdict]).toEqual([1, [7], [8], 'cannot-tell'])
+    expect([shift?.shift, from.middle?.is, to.middle?.is, verdict]).toEqual([1, [7], [8], 'too-few-families'])
   })
 
   it('finds higher and lower grades, and nothing in one grade for all', () => {
     const low = [1, 2, 3, 4], high = [7, 8, 9, 10]
-    expect(ofType(bookOfFamilies([{step: F2, type: low}, {step: F3, type: high}])).verdict).toBe('higher')
-    expect(ofType(bookOfFamilies([{step: F2, type: high}, {step: F3, type: low}])).verdict).toBe('lower')
+    const five = (step: typeof F2, grades: readonly number[]) => Array.from({length: 5}, () => ({step, type: [...grades]}))
+    expect(ofType(bookOfFamilies([...five(F2, low), ...five(F3, high)])).verdict).toBe('higher')
+    expect(ofType(bookOfFamilies([...five(F2, high), ...five(F3, low)])).verdict).toBe('lower')
+    // however far apart, of one cock each there is no verdict
+    expect(ofType(bookOfFamilies([{step: F2, type: low}, {step: F3, type: high}]))).toMatchObject({verdict: 'too-few-families', correctedP: null})
     expect(ofType(bookOfFamilies([{step: F2, type: [7, 7]}, {step: F3, type: [7]}]))).toMatchObject({test: {kind: 'all-alike'}, shift: {shift: 0}, verdict: 'cannot-tell'})
     expect(ofType(bookOfFamilies([{step: F2, type: [7, 7]}, {step: F3, pea: 1}]))).toMatchObject({test: {kind: 'few'}, shift: null, to: {scored: 0, middle: null}, verdict: 'cannot-tell'})
   })
@@ -172,13 +175,13 @@ describe('stepChange(from, to): grades', () => {
       if (!one || !other) return
       const places = (of: ReachedStep, trait: Trait, sex: string) => [...of.birds, ...of.tallies].flatMap(chick => {
         const value = chick.looks.get(trait)?.counted?.value
-        return value === undefined || (sex !== 'all' && chick.sex !== sex) ? [] : Array<number>(chick.count).fill(typeof value === 'number' ? value : neat.states.indexOf(value))
+        return value === undefined || (sex !== 'all' && chick.sex !== sex) ? [] : Array(chick.count).fill({sex: chick.sex, place: typeof value === 'number' ? value : neat.states.indexOf(value)}) as {sex: string; place: number}[]
       })
       for (const {trait, sex, test, from, to} of findings.change(one, other).marks) {
         const earlier = places(one, trait, sex), later = places(other, trait, sex)
         expect([from.scored, to.scored]).toEqual([earlier.length, later.length])
         if (test.kind !== 'compared') continue
-        const wins = later.flatMap(a => earlier.map(b => (a > b ? 1 : a === b ? 0.5 : 0))).reduce<number>((sum, win) => sum + win, 0)
+        const wins = later.flatMap(a => earlier.filter(b => b.sex === a.sex).map(b => (a.place > b.place ? 1 : a.place === b.place ? 0.5 : 0))).reduce<number>((sum, win) => sum + win, 0)
         expectClose(test.u, wins, 1e-9)
       }
     }), {numRuns: 40})

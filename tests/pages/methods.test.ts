@@ -25,7 +25,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   // z and P by an independent working of Cochran's formula; US EPA QA/G-9S, data example: S 22, P 0.092, slope 1
   trend: 'z 2.68, P 0.007. S 22, P 0.092, 1.0 a step.',
   // Newcombe 1998, Stat. Med. 17:873–890, table II (from memory); F 5.4627, P 0.0476 and the ranks worked apart in Python 3; √(0.08² / 0.12²) by hand, McKay's bend beyond the digits shown
-  change: '20.0 points (5.2 to 33.4). P 0.048. 0.67 times. P 0.111, shift 1.0.',
+  change: '20.0 points (5.2 to 33.4). P 0.048. 0.67 times. Higher in 75.0%, P 0.667, shift 1.0.',
   // by hand: seen 17/20, chance 14/25
   grades: 'κ 0.66.',
   // Wilson's formula worked apart in Python 3 for 43/48, 37/43 and 37/48

@@ -1,5 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
+import type {Share} from '../../src/findings/estimate.ts'
+import {shareOf} from '../../src/findings/share-of.ts'
 import type {StepChange} from '../../src/findings/step-change.ts'
 import {study} from '../../src/findings/study.ts'
 import type {Logbook} from '../../src/logbook/book.ts'
@@ -60,9 +62,31 @@ describe('stepChangeView(change): more even, better graded', () => {
 
   it('says whether a higher grade is what is wanted', () => {
     const low = [4, 5, 5, 5, 6, 6, 6, 7, 4, 5], high = [7, 8, 8, 8, 9, 9, 9, 10, 7, 8]
-    expect(said([{step: F2, type: low}, {step: F3, type: high}]).said[2]).toMatchObject({head: 'Better graded, as far as these chicks go.', words: expect.stringContaining('Type: graded higher, for the better, the middle one 8 in F3, 5 in F2') as string})
-    expect(said([{step: F2, type: high}, {step: F3, type: low}]).said[2]?.head).toBe('Worse graded, as far as these chicks go.')
-    expect(said([{step: F2, type: low}, {step: F3, type: low}]).said[2]).toEqual({head: 'Better graded? That cannot be told.', words: 'Type cannot be told apart.'})
+    const five = (step: typeof F2, grades: readonly number[]): Family[] => many(5, {step, type: [...grades]})
+    expect(said([...five(F2, low), ...five(F3, high)]).said[2]).toMatchObject({head: 'Better graded.', words: expect.stringMatching(/^Type: graded higher, for the better, the middle one 8 in F3, 5 in F2 \(a chick of F3 above one of its sex of F2 in 99\.0%, P\u00a0.* by families\)\.$/) as string})
+    expect(said([...five(F2, high), ...five(F3, low)]).said[2]?.head).toBe('Worse graded.')
+    expect(said([...five(F2, low), ...five(F3, low)]).said[2]).toEqual({head: 'Better graded? That cannot be told.', words: 'Type cannot be told apart.'})
+  })
+
+  it('gives no verdict and no P on grades of under five sire families', () => {
+    const low = [4, 5, 5, 5, 6, 6, 6, 7, 4, 5], high = [7, 8, 8, 8, 9, 9, 9, 10, 7, 8], view = said([...many(4, {step: F2, type: low}), ...many(4, {step: F3, type: high})])
+    expect(view.said[2]).toEqual({head: 'Better graded? That cannot be told of so few sire families.', words: 'Against those of F2 these chicks of F3 lie higher in type (99.0% above), ties half; of few cocks that may be their doing alone.'})
+    expect(view.table?.rows.at(-1)?.at(-1)).toBe('higher in 99.0%: cannot be told of so few sire families')
+  })
+
+  it('says where those who grade it agree poorly', () => {
+    const low = [4, 5, 5, 5, 6], high = [7, 8, 8, 8, 9], change = lastChange(bookOfFamilies([...many(5, {step: F2, type: low}), ...many(5, {step: F3, type: high})])), trait = change.marks[0]?.trait ?? expect.fail('no grade')
+    const view = stepChangeView(change, new Map([[trait, {kappa: 0.19, differing: shareOf(46, 76) as Share}]]))
+    expect(view.said[2]?.head).toBe('Better graded, if those who grade can be believed.')
+    expect(view.said[2]?.words).toContain('Those who grade type agree poorly (kappa 0.19; 46 of 76 repeated scorings differ): a change may be one of eyes.')
+    expect(view.table?.rows.at(-1)?.at(-1)).toMatch(/; scorers agree poorly$/)
+  })
+
+  it('says where an odd bird makes the CVs differ and the test not, and where all are alike', () => {
+    const even = [1990, 1995, 2000, 2000, 2005, 2010, 1992, 2003], odd = said([{step: F2, grams: [...even, 40]}, {step: F3, grams: even}]).said[1]
+    expect(odd?.head).toBe('More even? That cannot be told.')
+    expect(odd?.words).toMatch(/The CVs alone would tell a change, but a bird unlike its mates may make it, or the families\.$/)
+    expect(said([{step: F2, grams: [9, 9, 9, 9, 9]}, {step: F3, grams: [7, 7, 7, 7, 7]}]).said[1]?.words).toBe('Weight at 20 weeks of males: no bird of either differs from its mates.')
   })
 })
 
@@ -77,7 +101,9 @@ describe('changeInShort(change)', () => {
 
   it('names what it is more even in, and whose birds that holds for', () => {
     const even = changeInShort(lastChange(bookOfFamilies([{step: F2, grams: [1500, 1700, 1900, 2100, 2300, 2500]}, {step: F3, grams: [1990, 1995, 2000, 2005, 2010, 2015]}])))
-    expect(even).toBe('Against F2, F3 cannot be told to be truer; it is more even in weight at 20 weeks, as far as these chicks go.')
+    expect(even).toBe('Against F2, F3 cannot be told to be truer; whether it is more even cannot be told of so few sire families.')
+    const five = [...many(5, {step: F2, grams: [1500, 1700, 1900, 2100, 2300, 2500]}), ...many(5, {step: F3, grams: [1990, 1995, 2000, 2005, 2010, 2015]})]
+    expect(changeInShort(lastChange(bookOfFamilies(five)))).toBe('Against F2, F3 cannot be told to be truer; it is more even in weight at 20 weeks.')
   })
 })
 

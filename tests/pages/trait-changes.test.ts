@@ -21,7 +21,10 @@ describe('a graded trait', () => {
   it('has its move against the step before, with what is told of it', () => {
     const [row, ...more] = gradeChangesTable(type, study(book))?.rows ?? []
     expect(more).toEqual([])
-    expect(row).toEqual([{text: 'F3 against F2', link: 'steps/F3.html'}, '+3 (2 to 4)', '99.0%', 'graded higher, for the better, P\u00a0under 0.001'])
+    expect(row).toEqual([{text: 'F3 against F2', link: 'steps/F3.html'}, '+3', '99.0%', 'cannot be told of so few sire families'])
+    const five = (step: typeof F2, grades: readonly number[]) => Array.from({length: 5}, () => ({step, type: grades}))
+    expect(gradeChangesTable(type, study(bookOfFamilies([...five(F2, low), ...five(F3, high)])))?.rows[0]).toEqual(
+      [{text: 'F3 against F2', link: 'steps/F3.html'}, '+3 (3 to 3)', '99.0%', expect.stringMatching(/^graded higher, for the better, P.*0\.008 by families$/) as string])
   })
 
   it('has no tables where nobody was graded', () => {

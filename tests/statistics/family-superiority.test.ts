@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {chanceOf} from '../../src/statistics/chance.ts'
-import {familySuperiority} from '../../src/statistics/family-superiority.ts'
+import {familySuperiority as ofGroups, ofOneSex} from '../../src/statistics/family-superiority.ts'
 import {rankSum} from '../../src/statistics/rank-sum.ts'
 import {expectClose} from '../expect-close.ts'
 
+const familySuperiority = (one: readonly (readonly number[])[], other: readonly (readonly number[])[], level?: number) => ofGroups(ofOneSex(one), ofOneSex(other), level)
 const single = (grades: readonly number[]): number[][] => grades.map(grade => [grade])
 const families = fc.array(fc.array(fc.integer({min: 1, max: 6}), {minLength: 1, maxLength: 5}), {minLength: 5, maxLength: 9})
 
@@ -80,5 +81,25 @@ describe('familySuperiority(one, other)', () => {
     expect(told.none / runs).toBeLessThan(0.09)
     expect(told.some / runs).toBeGreaterThan(0.8)
     expect(told.ranks / runs).toBeGreaterThan(0.2)
+  })
+
+  it('holds cocks against cocks and hens against hens: pairs and placements written out sex by sex', () => {
+    const chick = fc.record({group: fc.constantFrom('male', 'female'), grade: fc.integer({min: 1, max: 6})}), both = fc.array(fc.array(chick, {minLength: 1, maxLength: 4}), {minLength: 5, maxLength: 8})
+    fc.assert(fc.property(both, both, (one, other) => {
+      const found = ofGroups(one, other)
+      if (!found) return
+      const of = (families: typeof one, sex: string) => families.flat().filter(({group}) => group === sex).map(({grade}) => grade)
+      const win = (a: number, b: number): number => (a > b ? 1 : a === b ? 0.5 : 0)
+      const sexes = ['male', 'female'].map(sex => ({sex, n: of(one, sex).length, m: of(other, sex).length})).filter(({n, m}) => n > 0 && m > 0)
+      const raw = sexes.map(({n, m}) => (n * m) / (n + m + 1)), all = raw.reduce((sum, weight) => sum + weight, 0)
+      const share = (sex: string): number => of(one, sex).reduce((sum, a) => sum + of(other, sex).reduce((own, b) => own + win(a, b), 0), 0) / (of(one, sex).length * of(other, sex).length)
+      expectClose(found.superiority, sexes.reduce((sum, {sex}, place) => sum + ((raw[place] ?? 0) / all) * share(sex), 0), 1e-12)
+      const turned = ofGroups(other, one)
+      expectClose(turned?.superiority ?? NaN, 1 - found.superiority, 1e-12)
+      expectClose(turned?.p ?? NaN, found.p, 1e-9)
+      // cocks all graded ten marks higher: nothing changes
+      const lifted = (families: typeof one) => families.map(own => own.map(({group, grade}) => ({group, grade: group === 'male' ? grade + 10 : grade})))
+      expect(ofGroups(lifted(one), lifted(other))).toEqual(found)
+    }), {numRuns: 60})
   })
 })

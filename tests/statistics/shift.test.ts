@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {rankSum} from '../../src/statistics/rank-sum.ts'
-import {shiftBetween} from '../../src/statistics/shift.ts'
+import {shiftBetween, shiftWithin} from '../../src/statistics/shift.ts'
 import {expectClose} from '../expect-close.ts'
 
 const values = fc.uniqueArray(fc.integer({min: 0, max: 4000}), {minLength: 4, maxLength: 12})
@@ -61,3 +61,34 @@ describe('shiftBetween(one, other)', () => {
     expect(() => shiftBetween([1], [1], 1)).toThrow(RangeError)
   })
 })
+
+describe('shiftWithin(groups)', () => {
+  it('leaves out exactly what the sum of the groups’ U would leave out: every shift tried', () => {
+    // by the duality of Hodges and Lehmann: a shift d is inside where the U of all groups, the first step moved by −d, lies within its own 95 %
+    fc.assert(fc.property(fc.tuple(values, values, values, values).map(all => all.map(each => each.slice(0, 5))), ([a = [], b = [], c = [], d = []]) => {
+      const groups = [{one: a, other: b}, {one: c, other: d}], found = shiftWithin(groups), all = groups.flatMap(({one, other}) => one.flatMap(x => other.map(y => x - y))).sort((x, y) => x - y)
+      const middle = all.length % 2 === 1 ? all[all.length >> 1] : ((all[all.length / 2 - 1] ?? 0) + (all[all.length / 2] ?? 0)) / 2
+      expect(found?.shift).toBe(middle)
+      const counts = groups.map(({one, other}) => uCounts(one.length, other.length)), tail = (most: number): number => {
+        let sum = 0
+        counts[0]?.forEach((x, u) => counts[1]?.forEach((y, v) => { if (u + v <= most) sum += x * y }))
+        return sum / ((counts[0] ?? []).reduce((x, y) => x + y, 0) * (counts[1] ?? []).reduce((x, y) => x + y, 0))
+      }
+      if (!found?.interval) return
+      const deepest = all.findIndex((_, place) => tail(place) > 0.025)
+      expect(found.interval).toEqual({low: all[deepest - 1], high: all[all.length - deepest]})
+    }), {numRuns: 30})
+  })
+
+  it('does not change when all of one sex lie higher, and passes over a group of one step', () => {
+    expect(shiftWithin([{one: [8, 9], other: [7]}, {one: [4], other: [3, 3]}])).toEqual({shift: 1, interval: null})
+    expect(shiftWithin([{one: [18, 19], other: [17]}, {one: [4], other: [3, 3]}, {one: [1], other: []}])).toEqual({shift: 1, interval: null})
+    expect(shiftWithin([{one: [1], other: []}])).toBeNull()
+  })
+})
+
+/** Of n and m birds without ties, in how many ways U comes to each number: by the recursion of Mann and Whitney. */
+function uCounts(n: number, m: number): number[] {
+  const of = (a: number, b: number, u: number): number => (u < 0 ? 0 : a === 0 || b === 0 ? Number(u === 0) : of(a - 1, b, u - b) + of(a, b - 1, u))
+  return Array.from({length: n * m + 1}, (_, u) => of(n, m, u))
+}

@@ -1,12 +1,12 @@
 import {FAMILY_SEED} from '../../findings/sire-families.ts'
 import {FEWEST_FAMILIES} from '../../statistics/family-bootstrap.ts'
 import {mannKendall} from '../../statistics/mann-kendall.ts'
-import {rankSum} from '../../statistics/rank-sum.ts'
+import {groupsOfBoth, rankSumWithin, type Graded} from '../../statistics/rank-sum-within.ts'
 import {spreadOfSteps} from '../../statistics/relative-deviations.ts'
 import {senSlope} from '../../statistics/sen-slope.ts'
 import {shareDifference} from '../../statistics/share-difference.ts'
 import {shareTrend} from '../../statistics/share-trend.ts'
-import {shiftBetween} from '../../statistics/shift.ts'
+import {shiftWithin} from '../../statistics/shift.ts'
 import {variationRatio} from '../../statistics/variation-ratio.ts'
 import {weightedKappa} from '../../statistics/weighted-kappa.ts'
 import {countWord, limits, percent, rounded} from '../numbers.ts'
@@ -37,25 +37,29 @@ const trend: Method = {
 
 const FIGURE = [10, 10, 10, 5, 10, 20, 18, 17, 15, 24, 15] as const
 
+const graded = (cocks: readonly number[], hens: readonly number[]): Graded[] => [...cocks.map(grade => ({group: 'male', grade})), ...hens.map(grade => ({group: 'female', grade}))]
+
 const change: Method = {
   id: 'change',
   title: 'Change from one step to another',
   question: 'Is a later step truer or more even, or does it only look so?',
-  definition: 'Shares: the difference with Newcombe’s interval, of these chicks and by families. Measures: how far each bird strays from the middle of its own class, sex and rearing, as a part of it, compared by Brown and Forsythe’s test; the ratio of the CVs says by how much. Grades: how often a chick of the later step is the higher; from five sire families in both on by families (Obuchowski), else by Wilcoxon’s rank test; with Hodges and Lehmann’s shift.',
+  definition: 'Shares: the difference with Newcombe’s interval, of these chicks and by families. Measures: how far each bird strays from the middle of its own class, sex and rearing, as a part of it, compared by Brown and Forsythe’s test, from five sire families in both on with families as its pieces; the ratio of the CVs says by how much. Grades: how often a chick of the later step is the higher, cocks held against cocks and hens against hens (van Elteren), by families (Obuchowski); with Hodges and Lehmann’s shift inside the sexes.',
   formula: 'low  = d − √( (p₁ − l₁)² + (u₂ − p₂)² )\nhigh = d + √( (u₁ − p₁)² + (p₂ − l₂)² )',
   letters: [['d', 'p₁ − p₂, later less earlier'], ['l, u', 'limits of either share, Wilson’s or the families’']],
   edges: `- Truer, less true, more or less even, higher or lower only where the interval, or P at 5%, leaves no change out; else it cannot be told.
 - Where a step is a cross or a backcross, shares change by plan, and the verdict says only that.
-- Measures need a class of five in both steps. Measures take each bird by itself: in made-up flocks of few sires in which nothing changed they told a change in 5 to 6 cases of a hundred, and in 11 where families were few, large and much alike.
-- Grades of fewer families take each bird by itself too, and in such flocks told a change in 18 to 46 cases of a hundred: read those of these chicks only.
-- Where nothing has changed, one verdict in twenty errs.`,
-  source: 'Newcombe 1998, Stat. Med. 17:873–890, method 10; Brown and Forsythe 1974, J. Am. Stat. Assoc. 69:364–367, on deviations within classes by our own scaling, held by simulation; Forkman 2009, Commun. Stat. Theory Methods 38:233–251, from memory; Obuchowski 1997, Biometrics 53:567–578, from memory; Wilcoxon 1945, Biometrics Bull. 1:80–83; Hodges and Lehmann 1963, Ann. Math. Stat. 34:598–611.',
+- Measures need a class of five in both steps. Of under five sire families birds are taken one by one: in made-up flocks in which nothing changed they then told a change in 4 to 6 cases of a hundred, and in 10 to 11 where brothers and sisters were much alike (a likeness of a quarter), by families in 4 to 5. So no page leads with evenness of few sires.
+- P is of how far birds stray, and one odd bird hardly sways it; the times are of the CVs, and it may sway them. Where the two part, go by P.
+- Grades of under five sire families have neither verdict nor P: the rank test, which takes chicks one by one, then told a change in 18 to 46 cases of a hundred. A sex graded in one step only stands aside.
+- P of measures, and P of grades, is corrected by Holm for how many were compared in the step. Shares are not: everything required together is the question, the single traits say where it comes from, and where nothing has changed one verdict in twenty errs.
+- Where kappa of two who grade the same birds may be 0, or repeated scorings surely differ in over a fifth, the change is told with that doubt.`,
+  source: 'Newcombe 1998, Stat. Med. 17:873–890, method 10; Brown and Forsythe 1974, J. Am. Stat. Assoc. 69:364–367, on deviations within classes by our own scaling, held by simulation; Forkman 2009, Commun. Stat. Theory Methods 38:233–251, from memory; Obuchowski 1997, Biometrics 53:567–578, from memory; van Elteren 1960, Bull. Int. Stat. Inst. 37:351–361; Holm 1979, Scand. J. Stat. 6:65–70; Hodges and Lehmann 1963, Ann. Math. Stat. 34:598–611.',
   example: {
-    given: '48 of 80 right, then 56 of 70; classes of 90, 101, 110 and 130 g and of 180, 200 and 220 g, then of 98, 100 and 102 g and of 196, 201 and 204 g; a CV of 12% in a class of 26, then 8% in one of 21; grades 5, 6, 7, 7 and 8, then 7, 8, 8 and 9.',
+    given: '48 of 80 right, then 56 of 70; classes of 90, 101, 110 and 130 g and of 180, 200 and 220 g, then of 98, 100 and 102 g and of 196, 201 and 204 g; a CV of 12% in a class of 26, then 8% in one of 21; cocks graded 7, hens 3 and 5, then cocks 8 and 9, a hen 4.',
     gives: () => {
       const share = shareDifference({k: 56, n: 70}, {k: 48, n: 80}), even = spreadOfSteps([[[90, 101, 110, 130], [180, 200, 220]], [[98, 100, 102], [196, 201, 204]]])
-      const ratio = variationRatio([{cv: 0.08, freedom: 20}], [{cv: 0.12, freedom: 25}]), later = [7, 8, 8, 9], earlier = [5, 6, 7, 7, 8], ranks = rankSum(later, earlier)
-      return `${percent(share.difference)} points (${limits(share)}). ${even.kind === 'compared' ? `P ${rounded(even.p, 3)}` : ''}. ${rounded(Math.sqrt(ratio?.ratio ?? NaN), 2)} times. ${ranks.kind === 'compared' ? `P ${rounded(ranks.p, 3)}` : ''}, shift ${rounded(shiftBetween(later, earlier)?.shift ?? NaN, 1)}.`
+      const ratio = variationRatio([{cv: 0.08, freedom: 20}], [{cv: 0.12, freedom: 25}]), later = graded([8, 9], [4]), earlier = graded([7], [3, 5]), ranks = rankSumWithin(later, earlier)
+      return `${percent(share.difference)} points (${limits(share)}). ${even.kind === 'compared' ? `P ${rounded(even.p, 3)}` : ''}. ${rounded(Math.sqrt(ratio?.ratio ?? NaN), 2)} times. ${ranks.kind === 'compared' ? `Higher in ${percent(ranks.superiority)}%, P ${rounded(ranks.p, 3)}` : ''}, shift ${rounded(shiftWithin(groupsOfBoth(later, earlier))?.shift ?? NaN, 1)}.`
     },
   },
 }
