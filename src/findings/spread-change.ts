@@ -49,13 +49,16 @@ export interface SpreadOfStep {
  * difference between hatches nor a heavier step can touch; from five sire families in both on, with families as its pieces. The verdict here is that of the one measure alone,
  * and `stepChange` corrects it for their number. The ratios lean on normal values more than the test does, and are given to say how much.
  *
+ * Nothing is compared where one step has a sex in classes of five that the other has not: the row of the sex that both have speaks then.
+ *
  * @returns nothing where neither step has a bird measured
  * @see `spreadOfSteps`, `familyStraying`, `varianceRatio`, `variationRatio`
  */
 export function changeOfSpread(trait: Trait, sex: SpreadRow['sex'], from: SpreadRow | null, to: SpreadRow | null): ChangeOfSpread[] {
   if (!from && !to) return []
   const one = ofStep(from), other = ofStep(to), shape = {trait, sex, from: one, to: other}
-  if (!from || !to || one.spread?.kind !== 'spread' || other.spread?.kind !== 'spread' || one.straying === null || other.straying === null) {
+  // both sexes together are compared only where both steps have the same sexes: cocks and hens stray unlike
+  if (!from || !to || sexesOf(from) !== sexesOf(to) || one.spread?.kind !== 'spread' || other.spread?.kind !== 'spread' || one.straying === null || other.straying === null) {
     return [{...shape, test: null, byFamilies: null, p: null, correctedP: null, speaksOf: 'these-chicks', variances: null, variations: null, verdict: 'cannot-tell'}]
   }
   const test = spreadOfSteps([classValues(to), classValues(from)]), byFamilies = familyStraying(strayingByFamily(to), strayingByFamily(from)), p = test.kind === 'compared' ? byFamilies?.p ?? test.p : null
@@ -73,5 +76,6 @@ function ofStep(row: SpreadRow | null): SpreadOfStep {
   return {spread: row.spread, measured: row.values.length, families: familiesWeighed(row), straying: away.length === 0 ? null : meanAndDeviation(away).mean}
 }
 
+const sexesOf = ({values}: SpreadRow): string => [...new Set(values.flatMap(({sex, counted}) => (counted ? [sex] : [])))].sort().join(' ')
 const variationsOf = ({classes}: Spread) => classes.map(({cv, n}) => ({cv, freedom: n - 1}))
 const pooled = ({sd, n, classes}: Spread) => ({sd, freedom: n - classes.length})

@@ -22,7 +22,7 @@ export function spreadTable(rows: readonly SpreadRow[], units: Project['units'])
       const shown = shownIn(trait, units)
       if (spread.kind === 'cannot-say') return [measureCell(trait, sex), String(values.length), cannotSayShort(spread), NOTHING, NOTHING, NOTHING, NOTHING]
       return [measureCell(trait, sex), ofWords(spread.n, values.length), amount(spread.mean, shown), amountPlain(spread.sd, shown), percent(spread.cv),
-        spread.cvInterval ? limits(spread.cvInterval) : NOTHING, ofWords(spread.within10.count, spread.within10.total)]
+        spread.cvInterval ? limits(spread.cvInterval) : spread.cv === 0 ? 'all alike' : NOTHING, ofWords(spread.within10.count, spread.within10.total)]
     }),
   }
 }

@@ -5,7 +5,7 @@ import type {StepChange} from '../../src/findings/step-change.ts'
 import {study} from '../../src/findings/study.ts'
 import type {Logbook, Trait} from '../../src/logbook/book.ts'
 import {expectClose} from '../expect-close.ts'
-import {F1, F2} from '../pages/small-logbook.ts'
+import {F1, F2, weight} from '../pages/small-logbook.ts'
 import {bookOfFamilies, evenBook, F3, neat} from './evenness-book.ts'
 
 function change(book: Logbook, from = 'F2', to = 'F3'): StepChange {
@@ -89,6 +89,20 @@ describe('stepChange(from, to): evenness', () => {
     const turned = change(book, 'F3', 'F2').spreads.find(({sex}) => sex === 'male')
     expect(turned?.verdict).toBe('less-even')
     expectClose(turned?.variations?.ratio ?? NaN, 1 / (found.variations?.ratio ?? NaN), 1e-12)
+  })
+
+  it('does not hold both sexes of one step against the males of another', () => {
+    const book = bookOfFamilies([hatch(0.05, 2000), hatch(0.02, 3000, F3), {...hatch(0.1, 2000, F3), sex: 'female'}])
+    expect(ofWeight(book)).toMatchObject({verdict: 'more-even'})
+    expect(ofWeight(book, 'all')).toMatchObject({test: null, p: null, verdict: 'cannot-tell'})
+  })
+
+  it('takes families as pieces from five in both steps on, and corrects for how many measures were compared', () => {
+    const five = [...Array.from({length: 5}, () => hatch(0.05, 2000)), ...Array.from({length: 5}, () => hatch(0.02, 3000, F3))], found = ofWeight(bookOfFamilies(five))
+    // every family strays alike, so that chance can only deal them: 2/C(10, 5); one measure is not corrected
+    expect([found.speaksOf, found.p, found.correctedP, found.verdict]).toEqual(['families', found.byFamilies?.p, found.byFamilies?.p, 'more-even'])
+    const other = {...weight, id: 'again', name: 'Weight again'}, two = ofWeight(bookOfFamilies(five, {traits: [weight, other]}))
+    expect(two.correctedP).toBeGreaterThanOrEqual(two.p ?? NaN)
   })
 
   it('cannot tell of four birds, of equal weights, or of a step nobody weighed', () => {
