@@ -1,4 +1,4 @@
-import type {Bird, CareEntry, Draft, Hatch, Logbook, Pen, Show, Tally} from '../logbook/book.ts'
+import type {Bird, CareEntry, Draft, Hatch, Logbook, Pen, Show, Step, Tally} from '../logbook/book.ts'
 import {yearOf, type PartialDate} from '../records/dates.ts'
 import {familyShare, type FamilyShare} from '../statistics/family-bootstrap.ts'
 import {birdsPenned, chickCounts, type ChickCounts} from './chick-counts.ts'
@@ -43,6 +43,10 @@ export interface FlockSummary {
   readonly rates: HatchRates
   /** what trueness and evenness are told of: of a season with chicks mated inside the line those alone, else all */
   readonly inside: boolean
+  /** steps of the chicks that are told of, in the ladder's order */
+  readonly asked: readonly string[]
+  /** the other chicks of the season, by step: crosses beside chicks mated inside the line */
+  readonly aside: readonly {readonly step: string; readonly kind: Step['kind']; readonly chicks: number}[]
   /** how true those are; null where none has hatched */
   readonly rate: TrueBredRate | null
   /** measures of those */
@@ -108,7 +112,7 @@ function ofSteps({book, ladder, trueBred, spread, changes}: Sources): readonly F
     const until = reached.filter(other => other === step || (isEarlier(other) && !other.beside && other.label !== 'mixed'))
     const rowsOf = (label: string) => spread.rows.filter(row => row.step === label)
     return [{
-      of: 'step', name: step.label, steps: [step], seasons: step.seasons, latest: step === current, ...own, inside: step.step.interSe >= 1,
+      of: 'step', name: step.label, steps: [step], seasons: step.seasons, latest: step === current, ...own, inside: step.step.interSe >= 1, asked: [step.label], aside: [],
       rate: trueBred.steps.find(each => each.step === step.label) ?? null, spread: rowsOf(step.label), change,
       before: change && old ? {name: change.from, chicks: old.chicks, rates: old.rates, spread: rowsOf(change.from)} : null,
       way: until.flatMap(each => onTheWay(each.label, each.step.interSe >= 1, judged)),
@@ -144,9 +148,11 @@ function ofSeasons({book, ladder, trueBred}: Sources): readonly FlockSummary[] {
     const own = parts.get(season), earlier = years.slice(0, place).filter(year => (parts.get(year)?.chicks.hatched ?? 0) > 0)
     if (!own) return []
     const last = earlier.findLast(year => inLine.has(season) && inLine.has(year)) ?? earlier.at(-1), old = last === undefined ? undefined : parts.get(last)
+    const stepsOf = (told: boolean) => new Map([...own.birds, ...own.tallies].filter(chick => (rowOf(chick) !== undefined) === told).map(({step}) => [step.label, step]))
+    const asked = stepsOf(true), aside = [...stepsOf(false).values()].map(({label, kind}) => ({step: label, kind, chicks: [...own.birds, ...own.tallies].reduce((sum, {step, count}) => sum + (step.label === label ? count : 0), 0)}))
     const rowsOf = (year: number) => rows.filter(row => row.step === String(year))
     return [{
-      of: 'season', name: String(season), steps: reached.filter(step => step.seasons.includes(season)), seasons: [season], latest: place === years.length - 1, ...own, inside: inLine.has(season),
+      of: 'season', name: String(season), steps: reached.filter(step => step.seasons.includes(season)), seasons: [season], latest: place === years.length - 1, ...own, inside: inLine.has(season), asked: reached.flatMap(({label}) => (asked.has(label) ? [label] : [])), aside,
       rate: (inLine.has(season) ? trueBred.interSeSeasons : trueBred.seasons).find(each => each.season === season) ?? null, spread: rowsOf(season),
       change: last === undefined || !old || own.chicks.hatched === 0 ? null : changeBetween(compared(last, old), compared(season, own), judged, {rows, unsexed: []}, book.traits),
       before: last === undefined || !old ? null : {name: String(last), chicks: old.chicks, rates: old.rates, spread: rowsOf(last)},

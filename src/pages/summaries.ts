@@ -29,7 +29,7 @@ export function summaryPages(findings: Findings): readonly Page[] {
   // the newest first; steps beside the ladder after those on it
   const listed = (of: typeof seasons): readonly Listed[] => of.toReversed().toSorted((a, b) => Number(besides(a)) - Number(besides(b))).map(each => ({title: each.name, link: summaryPath(each), words: answerInShort(each)}))
   const view: SummariesView = {
-    lead: 'A sheet or two for each season and each step: one file that opens without the site, from a stick, in a letter or on a phone.', seasons: listed(seasons), steps: listed(steps),
+    lead: 'Two or three sheets for each season and each step: one file that opens without the site, from a stick, in a letter or on a phone.', seasons: listed(seasons), steps: listed(steps),
   }
   return [...all.map(each => summaryPage(each, findings, next)), {path: SUMMARIES, template: 'summaries', title: 'To send on', section: null, view, search: {kind: 'index', words: 'summaries summary season step send print letter phone stick'}}]
 }

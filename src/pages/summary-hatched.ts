@@ -5,7 +5,7 @@ import type {LayGroup} from '../findings/lay.ts'
 import type {Unlike} from '../findings/reared-alike.ts'
 import type {Findings} from '../findings/study.ts'
 import type {ChickCounts} from '../findings/chick-counts.ts'
-import type {EggsSpeakOf} from '../findings/hatch-comparisons.ts'
+import type {EggsSpeakOf, HatchShare, ShareOfGroup} from '../findings/hatch-comparisons.ts'
 import type {HatchRates} from '../findings/hatch-results.ts'
 import {FOLLOWED} from '../findings/life-watched.ts'
 import {shareOf} from '../findings/share-of.ts'
@@ -13,37 +13,48 @@ import type {Leaving} from '../logbook/book.ts'
 import type {FamilyLivability} from '../statistics/livability-of-families.ts'
 import {cannotSay} from './estimate-words.ts'
 import {ageWords} from './dates.ts'
-import {figured, limitsShort, listWords, ofWords, percent, percentSign, rounded, signed, sizeRange} from './numbers.ts'
+import {figured, limitsShort, listWords, NOTHING, ofWords, percent, percentSign, rounded, signed, sizeRange} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {setAsideWords} from './set-aside-words.ts'
 
 /** `94 of 124, 75.8% (67.6–82.5)`, or why it cannot be said */
 export const shareShort = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? cannotSay(share) : `${ofWords(share.count, share.total)}, ${percentSign(share.value)} (${limitsShort(share.interval)})`)
 
-const GONE: readonly (readonly [string, readonly Leaving['how'][]])[] = [
-  ['Died', ['died']], ['Lost or taken', ['lost', 'taken']], ['Culled', ['culled']], ['Sold, given or lent', ['sold', 'given', 'lent']],
-]
+/** Limits as on the tile: with families or settings drawn whole, where there are enough. */
+const hatchShort = ({rates, hatching}: Told, what: HatchShare): string => {
+  const own = rates[what], limits = hatching.find(each => each.what === what)?.drawn
+  return shareShort(own.kind === 'share' && limits ? {...own, interval: {...own.interval, low: limits.low, high: limits.high}} : own)
+}
 
-type Told = {readonly name: string; readonly chicks: ChickCounts; readonly rates: HatchRates; readonly lived: FamilyLivability | null; readonly lay: LayGroup | null}
+type Told = {readonly hatching: readonly ShareOfGroup[]; readonly name: string; readonly chicks: ChickCounts; readonly rates: HatchRates; readonly lived: FamilyLivability | null; readonly lay: LayGroup | null}
 type Stage = readonly [string, (of: Told) => string, (of: Told) => boolean]
 
 const share = (count: number, {hatched}: ChickCounts): string => shareShort(shareOf(count, hatched))
+/** What the keeper chose has no limits: it is no sample of anything. */
+const chosen = (count: number, {hatched}: ChickCounts): string => {
+  const own = shareOf(count, hatched)
+  return own.kind === 'share' ? `${ofWords(own.count, own.total)}, ${percentSign(own.value)}` : NOTHING
+}
+
+const GONE: readonly (readonly [string, readonly Leaving['how'][], typeof share])[] = [
+  ['Died', ['died'], share], ['Lost or taken', ['lost', 'taken'], share], ['Culled', ['culled'], chosen], ['Sold, given or lent', ['sold', 'given', 'lent'], chosen],
+]
 
 /** A stage that neither has anything of is not shown. */
 const STAGES: readonly Stage[] = [
   ['Eggs set', ({rates}) => (rates.eggs === null ? 'not counted' : String(rates.eggs)), () => true],
-  ['Fertile of eggs', ({rates}) => shareShort(rates.fertility), ({rates}) => rates.eggs !== null],
-  ['Hatched of fertile', ({rates}) => shareShort(rates.hatchOfFertile), ({rates}) => rates.eggs !== null],
-  ['Hatched of eggs', ({rates}) => shareShort(rates.hatchOfSet), ({rates}) => rates.eggs !== null],
+  ['Fertile of eggs', told => hatchShort(told, 'fertility'), ({rates}) => rates.eggs !== null],
+  ['Hatched of fertile', told => hatchShort(told, 'hatchOfFertile'), ({rates}) => rates.eggs !== null],
+  ['Hatched of eggs', told => hatchShort(told, 'hatchOfSet'), ({rates}) => rates.eggs !== null],
   ['Chicks hatched', ({chicks}) => String(chicks.hatched), () => true],
-  ...GONE.map(([head, hows]): Stage => {
+  ...GONE.map(([head, hows, said]): Stage => {
     const count = ({chicks}: Told): number => hows.reduce((sum, how) => sum + (chicks.left.get(how) ?? 0), 0)
-    return [head, of => share(count(of), of.chicks), of => count(of) > 0]
+    return [head, of => said(count(of), of.chicks), of => count(of) > 0]
   }),
   [`Lived to ${ageWords(FOLLOWED)}`, ({lived}) => (lived ? `${percentSign(lived.share)} (${limitsShort(lived)}) of ${lived.n}` : 'nobody followed'), ({lived}) => lived !== null],
   ['Eggs of a hen in a day', ({lay}) => (lay ? `${rounded(lay.henDay.ratio, 2)}${lay.henDay.interval ? ` (${rounded(lay.henDay.interval.low, 2)}–${rounded(lay.henDay.interval.high, 2)})` : ''}, ${figured(lay.hens, 'hen')}` : 'not counted'), ({lay}) => lay !== null],
-  ['Scored or measured', ({chicks}) => share(chicks.scored, chicks), ({chicks}) => chicks.hatched > 0],
-  ['Kept, or penned to breed', ({chicks}) => share(chicks.kept, chicks), ({chicks}) => chicks.hatched > 0],
+  ['Scored or measured', ({chicks}) => chosen(chicks.scored, chicks), ({chicks}) => chicks.hatched > 0],
+  ['Kept, or penned to breed', ({chicks}) => chosen(chicks.kept, chicks), ({chicks}) => chicks.hatched > 0],
 ]
 
 export interface SummaryHatched {
@@ -54,7 +65,7 @@ export interface SummaryHatched {
 export function summaryHatched(summary: FlockSummary, {life}: Findings): SummaryHatched {
   const {of, name, before} = summary
   const told = (each: Pick<Told, 'name' | 'chicks' | 'rates'>): Told => ({
-    ...each, lived: life.livability.groups.find(({group}) => group.by === of && group.name === each.name)?.ages.find(({age}) => age === FOLLOWED)?.found ?? null, lay: life.lay.groups.find(group => group.by === of && group.name === each.name) ?? null,
+    ...each, hatching: life.hatching.find(({group}) => group.by === of && group.name === each.name)?.shares ?? [], lived: life.livability.groups.find(({group}) => group.by === of && group.name === each.name)?.ages.find(({age}) => age === FOLLOWED)?.found ?? null, lay: life.lay.groups.find(group => group.by === of && group.name === each.name) ?? null,
   })
   const both = (before ? [summary, before] : [summary]).map(told)
   return {
@@ -62,8 +73,18 @@ export function summaryHatched(summary: FlockSummary, {life}: Findings): Summary
       columns: [{head: 'Stage'}, {head: name}, ...(before ? [{head: before.name}] : [])],
       rows: STAGES.filter(([, , shown]) => both.some(shown)).map(([head, said]): readonly Cell[] => [head, ...both.map(said)]),
     },
-    words: [...(before ? comparedWords(of, name, before.name, life) : []), ...setAsideWords([...summary.rates.setAside, ...(before?.rates.setAside ?? [])]), ...(summary.rates.eggs === null ? [] : ['Eggs of one hen do well or badly together, so the intervals of hatch in the table are narrower than the truth.'])],
+    words: [...(before ? comparedWords(of, name, before.name, life) : []), ...setAsideWords([...summary.rates.setAside, ...(before?.rates.setAside ?? [])]), ...limitsWords(both)],
   }
+}
+
+const OF_WHOM: Readonly<Record<EggsSpeakOf, string>> = {families: 'by sire families', settings: 'by settings', 'these-eggs': 'of these eggs only'}
+
+/** Of whom the limits of hatch speak; eggs of one hen do well or badly together. */
+function limitsWords(both: readonly Told[]): readonly string[] {
+  const told = both.filter(({rates}) => rates.hatchOfSet.kind === 'share').map(({name, hatching}) => ({name, speaksOf: hatching.find(({what}) => what === 'hatchOfSet')?.speaksOf ?? 'these-eggs'}))
+  const alike = new Set(told.map(({speaksOf}) => speaksOf)).size === 1, [first] = told
+  if (!first) return []
+  return [`The limits of hatch are ${alike ? OF_WHOM[first.speaksOf] : told.map(({name, speaksOf}) => `${OF_WHOM[speaksOf]} for ${name}`).join(', ')}${told.some(({speaksOf}) => speaksOf === 'these-eggs') ? '; those are narrower than the truth, as eggs of one hen do well or badly together' : ''}.`]
 }
 
 const MORE = {more: 'more', less: 'less', 'cannot-tell': 'cannot be told'} as const

@@ -16,7 +16,7 @@ export interface Told {
 
 /** Care entries, and remarks of a show, at most; the rest are counted. */
 const MOST = 8
-const REMARKS = 3
+const REMARKS = 2
 /** Changes of a draft that are named. */
 const CHANGES = 3
 
