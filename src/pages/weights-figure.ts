@@ -49,7 +49,7 @@ export function weightsFigure(step: string, trait: Trait, all: readonly SpreadRo
   const marks = weightsAsBars(classes) ? 'Columns are as high as the birds are many; outlined parts' : 'Squares are males, circles females; open marks'
   const zone = classes.some(({standard}) => standard?.low !== null && standard?.low !== undefined) ? ' The shaded band is what is allowed.' : ''
   const line = classes.some(({standard}) => standard?.mark !== null && standard?.mark !== undefined) ? ' The dotted line is the mark aimed at.' : ''
-  const said = rows.map(({sex, values, spread}) => `${values.length} ${flockWord(sex, project.species, trait.atAge)}${spread.kind === 'spread' ? `: ${spreadInWords(spread, shown)}` : ''}`)
+  const said = rows.map(({sex, values, spread}) => `${values.length} ${flockWord(sex, project.species, trait.atAge)}${spread.kind === 'spread' ? `: ${spreadInWords(spread, shown)}${spread.n === values.length ? '' : ` of ${spread.n} in classes large enough to compare`}` : ''}`)
   return {
     kind: 'figure', id: `weights-${fileName(trait.id)}`, name: `${fileName(trait.id)}-${fileName(step)}`, head, title: `${trait.name}, ${step}`,
     caption: `${trait.name}${unit}. ${marks} fail a required trait, speckled ones are not fully scored.${line}${zone}`, description: `${sentence(listWords(said))}.`,
