@@ -9,6 +9,7 @@ import {cannotSay, scaleOf, shareInText, type NamedCandle} from './estimate-word
 import {counted, figured, limits, limitsShort, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {changeInShort, stepChangeView, type Said} from './step-change-words.ts'
+import {stepAlikeWords} from './step-alike.ts'
 import {askedWords} from './step-true-bred.ts'
 import {ALL_THEY_COULD} from './true-bred-words.ts'
 
@@ -38,10 +39,25 @@ function noneBefore({of, chicks, name}: FlockSummary): Said {
   return {head: 'Nothing to hold it against.', words: of === 'season' ? 'These are the first chicks of the project: what they show stands here for the next season to be held against.' : 'No step stands before this one that it could be held against.'}
 }
 
-/** One sentence for the head and for the list of summaries. */
+/** Whose chicks they are, where a season has several kinds: `BC3F3 chicks of 2025`, `chicks of 2023 (BC3 and SG1, crosses)`. */
+function whose({of, name, inside, asked, aside}: FlockSummary): string {
+  if (of === 'step' || asked.length === 0) return `chicks of ${name}`
+  if (inside) return aside.length === 0 ? `chicks of ${name}` : `${listWords(asked)} chicks of ${name}`
+  return `chicks of ${name} (${listWords(asked)}, ${asked.length === 1 ? 'a cross' : 'crosses'})`
+}
+
+/** ` The 35 of BC4, a backcross, are not asked.` */
+function notAsked({aside}: FlockSummary): string {
+  const [only, another] = aside
+  if (!only) return ''
+  const kind = another ? 'crosses' : only.kind === 'backcross' ? 'a backcross' : 'a cross'
+  return ` The ${listWords(aside.map(({step, chicks}) => `${chicks} of ${step}`))}, ${kind}, ${only.chicks === 1 && !another ? 'is' : 'are'} not asked.`
+}
+
+/** Two or three sentences for the head and for the list of summaries. */
 export function answerInShort(summary: FlockSummary): string {
-  const {change, rate, name} = summary, said = change ? changeInShort(change) : noneBefore(summary).head
-  return rate?.rate.kind === 'share' ? `${sentence(ofWords(rate.rate.count, rate.rate.total))} chicks of ${name} true in all they could show. ${said}` : said
+  const {change, rate} = summary, said = change ? changeInShort(change) : noneBefore(summary).head
+  return rate?.rate.kind === 'share' ? `${sentence(ofWords(rate.rate.count, rate.rate.total))} ${whose(summary)} true in all they could show.${notAsked(summary)} ${said}` : said
 }
 
 /** Everything required together and each trait, with its count; null where nothing is required or none was scored. */
@@ -67,7 +83,7 @@ function rateWords({rate, inside, of, name}: FlockSummary): readonly string[] {
 }
 
 /** Rows of the way here at most: the last. */
-const MOST = 6
+const MOST = 4
 
 function wayHere({of, way}: FlockSummary): WayHere | null {
   const told = way.slice(-MOST).flatMap(each => (each.share.kind === 'share' ? [{...each, share: each.share}] : [])), speaks = ({share, family}: (typeof told)[number]) => (family?.kind === 'families' ? family : share.interval)
@@ -98,7 +114,7 @@ export function summaryAnswer(summary: FlockSummary, findings: Findings): Summar
   const {change, before} = summary, view = change ? stepChangeView(change) : null
   const compared = view !== null && change !== null && change.outside.length === 0
   return {
-    title: view?.title ?? (before ? `Truer and more even than ${before.name}?` : 'Truer and more even?'), said: view?.said ?? [noneBefore(summary)], believe: (view?.believe ?? []).join(' '),
+    title: view?.title ?? (before ? `Truer and more even than ${before.name}?` : 'Truer and more even?'), said: view?.said ?? [noneBefore(summary)], believe: [...view?.believe ?? [], ...(change ? [stepAlikeWords(change, findings)] : [])].filter(words => words !== '').join(' '),
     table: compared ? view.table : requiredTable(summary, units),
     words: [...rateWords(summary), ...ofSteps(summary, findings), ...(view && view.left !== '' ? [view.left] : [])], way: wayHere(summary),
   }
