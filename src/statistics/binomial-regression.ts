@@ -57,9 +57,10 @@ export type BinomialRegression =
  *
  *     logit π = level + Σ b_j x_j        φ = max(1, X²/(N − p), X²_clusters/(C − p))        X² = Σ (k − nπ)²/(nπ(1 − π)), X²_clusters the same of cluster sums
  *     limits of b_j: where 2·(log L_max − log L_profile)/φ = t²        t of ν = C − p, p columns with the level
- *     where families are named     φ is at least X²_families/ν_F        ν_F = F − Σ s_fᵀ(XᵀWX)⁻¹s_f / Σw        s_f = Σ w·x over the family's rows, w = nπ(1 − π)        ν the lesser
+ *     where families are named     φ is at least X²_families/Σ l and Σ n_f X²_f/Σ l·n_f        ν at most (Σ l·n_f)²/Σ l·n_f²        l = 1 − s_fᵀ(XᵀWX)⁻¹s_f/Σw, s_f = Σ w·x, w = nπ(1 − π)
  *
- * ν_F is what X²_families comes to of chance alone: a column that goes with the family costs one, and a season in which all families were set costs nothing.
+ * l is what chance alone leaves of a family: a column that goes with the family costs one in all, and a season in which all families were set costs nothing. The second φ and its ν count a family
+ * by its size, as the slope does, since one of many eggs strays further from what its columns give.
  *
  * Extra spread is taken in by quasi-likelihood and not by a beta-binomial, since with the six to thirty hatches of a flock the latter's spread sits at its edge as
  * often as not, while φ always has a value and never makes an interval narrower than chance does. A column that varies inside clusters is judged a little too hard.
@@ -95,7 +96,7 @@ export function binomialRegression(rows: readonly BinomialRow[], level = 0.95, f
   const hatches = spreadOf(scaled, names, fit), kin = used.every(({family}) => family !== undefined) ? spreadOf(scaled, used.map(({family}) => family ?? ''), fit) : null
   const freedom = Math.min(spare, kin?.freedom ?? spare), penalised = plain === null
   if (freedom < 1 - 1e-9) return {kind: 'few', n, clusters}
-  const extra = Math.max(1, singleSpread(scaled, fit), hatches.squares / spare, kin ? kin.squares / kin.freedom : 1)
+  const extra = Math.max(1, singleSpread(scaled, fit), hatches.squares / spare, kin?.extra ?? 1)
   const quantile = studentQuantile(level, freedom)
   const slopes = sizes.map((size, place) => {
     const value = fit.coefficients[place + 1] ?? 0, error = Math.sqrt(extra * (fit.inverse[place + 1]?.[place + 1] ?? 0))
@@ -156,20 +157,24 @@ function standardised(rows: readonly BinomialRow[], width: number) {
   return {middles, sizes, scaled}
 }
 
-/** X² of the sums of rows of one name, how many names there are, and what is left of them by the columns. */
+/** X² of the sums of rows of one name, φ by them, how many names there are, and what is left of them: degrees of freedom where they count by their size. */
 function spreadOf(rows: readonly LogitRow[], names: readonly string[], fit: LogitFit) {
-  const sums = new Map<string, {left: number; variance: number; x: number[]}>()
+  const sums = new Map<string, {left: number; variance: number; eggs: number; x: number[]}>()
   rows.forEach(({k, n, x}, place) => {
-    const share = fit.shares[place] ?? 0, name = names[place] ?? '', variance = n * share * (1 - share), own = sums.get(name) ?? {left: 0, variance: 0, x: x.map(() => 0)}
-    sums.set(name, {left: own.left + k - n * share, variance: own.variance + variance, x: own.x.map((value, column) => value + variance * (x[column] ?? 0))})
+    const share = fit.shares[place] ?? 0, name = names[place] ?? '', variance = n * share * (1 - share), own = sums.get(name) ?? {left: 0, variance: 0, eggs: 0, x: x.map(() => 0)}
+    sums.set(name, {left: own.left + k - n * share, variance: own.variance + variance, eggs: own.eggs + n, x: own.x.map((value, column) => value + variance * (x[column] ?? 0))})
   })
-  let squares = 0, freedom = 0
-  for (const {left, variance, x} of sums.values()) {
+  let squares = 0, freedom = 0, lefts = 0, room = 0, squared = 0
+  for (const {left, variance, eggs, x} of sums.values()) {
     if (!(variance > 0)) continue
     squares += left ** 2 / variance
-    freedom += 1 - x.reduce((sum, value, i) => sum + value * x.reduce((part, other, j) => part + other * (fit.inverse[i]?.[j] ?? 0), 0), 0) / variance
+    const free = 1 - x.reduce((sum, value, i) => sum + value * x.reduce((part, other, j) => part + other * (fit.inverse[i]?.[j] ?? 0), 0), 0) / variance
+    freedom += free
+    lefts += eggs * left ** 2 / variance
+    room += free * eggs
+    squared += free * eggs ** 2
   }
-  return {squares, freedom, groups: sums.size}
+  return {squares, extra: freedom > 0 && room > 0 ? Math.max(squares / freedom, lefts / room) : 1, freedom: squared > 0 ? room ** 2 / squared : 0, groups: sums.size}
 }
 
 function singleSpread(rows: readonly LogitRow[], fit: LogitFit): number {

@@ -108,6 +108,27 @@ function loss(draw: Draw, hatches: number, slope: number, spread: number): boole
   return found.kind === 'fitted' ? holds(found.slopes[0]?.interval, slope) : null
 }
 
+/** Pairs of one to five hatches of 12 eggs each; a good and a bad pair lie as far from what F gives as chance takes them, in all of their hatches. */
+function lossOfPairs(draw: Draw, pairs: number, slope: number, spread: number): boolean | null {
+  const rows = of(pairs, pair => {
+    const f = [0, 0.125, 0.25][pair % 3] ?? 0, right = 1 / (1 + Math.exp(-(1.4 + slope * f))), side = draw.happens(0.5) ? spread : -spread
+    return of(1 + draw.whole(5), hatch => ({k: draw.of(12, right + side * Math.min(right, 1 - right)), n: 12, x: [f], cluster: `${pair} ${hatch}`, family: String(pair)}))
+  }).flat()
+  const found = binomialRegression(rows)
+  return found.kind === 'fitted' ? holds(found.slopes[0]?.interval, slope) : null
+}
+
+/** Mean weights of pairs with one to eight chicks of them in each of six rearings, or one time in three none; −800 g for F of 1. */
+function lighterOfPairs(draw: Draw, pairs: number): boolean | null {
+  const rows = of(pairs, pair => {
+    const f = [0, 0.125, 0.25][pair % 3] ?? 0, own = Math.sqrt(KIN) * draw.normal()
+    return of(6, rearing => rearing).filter(() => draw.whole(3) > 0).map(rearing =>
+      ({group: String(rearing), family: String(pair), x: [f], y: 2200 + 90 * rearing - 800 * f + SD * mean(of(1 + draw.whole(8), () => own + Math.sqrt(1 - KIN) * draw.normal()))}))
+  }).flat()
+  const found = withinClasses(rows)
+  return found.kind === 'fitted' ? holds(found.coefficients[0]?.interval, -800) : null
+}
+
 /** Mean weights of families of one to eight chicks in classes of four families; F 0 to a quarter; −800 g for F of 1. */
 function lighter(draw: Draw, families: number): boolean | null {
   const rows = of(families, place => {
@@ -148,7 +169,9 @@ export const BREEDING_TRIALS: readonly Trial[] = [
   trial('depression', '8 hatches of 18 eggs, no loss', draw => loss(draw, 8, 0, 0.4), 2000),
   ...[8, 14, 20].map(hatches => trial('depression', `${hatches} hatches of 18 eggs, 8 points lost`, draw => loss(draw, hatches, -4, 0.4), 2000)),
   trial('depression', '14 hatches of 18 eggs, 8 points lost, hatches alike', draw => loss(draw, 14, -4, 0), 2000),
+  ...[8, 14].map(pairs => trial('depression', `${pairs} pairs of 1 to 5 hatches of 12 eggs, 8 points lost`, draw => lossOfPairs(draw, pairs, -4, 0.4), 2000)),
   ...[12, 60].map(families => trial('weights', `${families} families of 1 to 8 chicks`, draw => lighter(draw, families))),
+  ...[8, 14].map(pairs => trial('weights', `${pairs} pairs in six rearings`, draw => lighterOfPairs(draw, pairs))),
   ...[3, 8].map(classes => trial('kept', `${classes} hatches of 4 to 12 birds`, draw => keptBlindly(draw, classes))),
   trial('allele', '24 chicks of unrelated parents', draw => common(draw, 24, 24, 24)), trial('allele', '24 chicks of 3 cocks and 12 hens', draw => common(draw, 3, 12, 24)), trial('allele', '48 chicks of 6 cocks and 24 hens', draw => common(draw, 6, 24, 48)),
 ]

@@ -50,7 +50,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   'recovery': {name: 'Recovery of type, 2 to 8 chicks a cock', short: THESE},
   'realised': {name: 'Realised heritability', short: 'After many steps they differ in how much was chosen and how much was left to choose from, and the steps no longer err alike. The shortfall is small.'},
   'parent-offspring': {name: 'Heritability from parents and chicks'},
-  'depression': {name: 'Cost of inbreeding in hatch and life', wide: 'Extra spread between hatches is never taken as less than none, and counts against every column alike.'},
+  'depression': {name: 'Cost of inbreeding in hatch and life', wide: 'Extra spread between hatches is never taken as less than none, and counts against every column alike.', short: 'A pair with many hatches weighs more than one with a single hatch, and pairs where fewer hatch differ more. The shortfall is small.'},
   'weights': {name: 'Cost of inbreeding in weight, 80 g for ten points of F'},
   'kept': {name: 'Kept less the rest, birds kept blindly'},
   'allele': {name: 'How common an allele is, genotypes known', short: 'Chicks count as if no kin, and sibs are. Read it as a count of these chicks; the looks have an interval by families.'},
