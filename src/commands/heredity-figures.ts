@@ -5,6 +5,7 @@ import {forecastTable, genotypesTable, hatchSizeTable, type HeredityQuestion} fr
 import type {FiguresTable} from '../findings/figures.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, Locus} from '../logbook/book.ts'
+import {setAsideWords} from '../pages/set-aside-words.ts'
 import {near, orNear} from '../records/near.ts'
 import {birdOf, noSuchBird} from './bird-of.ts'
 import {forecastToRead, type ToRead} from './forecast-to-read.ts'
@@ -110,7 +111,7 @@ function hatchSize(findings: Findings, asked: HeredityAsked): HeredityAnswer {
   const uncounted = plan.stages.filter(({counted}) => counted === null).map(({stage}) => stage)
   return {
     table: hatchSizeTable(plan, atLeast, chance, found.exact), warnings: contradictions(findings, found.male.genotypes.map(({locus}) => locus)),
-    said: plan.share <= 0 ? 'This mating gives no such chick.\n' : plan.chicks === null ? 'More than 2000 chicks would be needed, if any number gives them.\n' : uncounted.length > 0 ? `The eggs cannot be told: the records count no ${uncounted.join(' and no ')}.\n` : '',
+    said: `${plan.share <= 0 ? 'This mating gives no such chick.\n' : plan.chicks === null ? 'More than 2000 chicks would be needed, if any number gives them.\n' : uncounted.length > 0 ? `The eggs cannot be told: the records count no ${uncounted.join(' and no ')}.\n` : ''}${setAsideWords(findings.hatchResults.all.setAside).map(words => `${words}\n`).join('')}`,
   }
 }
 

@@ -75,7 +75,7 @@ export function ratesTable(groups: readonly RatesOfGroup[], head: string, captio
   if (groups.length === 0) return null
   const speaking = groups.some(({speaksOf}) => speaksOf !== undefined)
   return {
-    caption, notes: setAsideWords([...new Set(groups.flatMap(({rates}) => rates.setAside))]), heads: [head, 'Settings', ...(speaking ? ['Speaks of'] : [])],
+    caption, notes: [], heads: [head, 'Settings', ...(speaking ? ['Speaks of'] : [])],
     rows: groups.map(({label, rates, speaksOf = ''}) => ({head: {text: label, link: null}, words: [[String(rates.settings)], ...(speaking ? [speaksOf.split(' ')] : [])], counts: counts(rates), rates: rateCells(rates)})),
   }
 }

@@ -24,7 +24,6 @@ import {matingWords} from './pen-cards.ts'
 import {penForecast} from './pen-forecast.ts'
 import type {PenForecast} from './pen-forecast.ts'
 import {plates, type Plate} from './plates.ts'
-import {setAsideWords} from './set-aside-words.ts'
 import {birdWord, sexSymbol} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
 import {trueBredView} from './true-bred-view.ts'
@@ -149,7 +148,7 @@ export function penPage(pen: Pen, findings: Findings): Page {
     close: closeWords(pen, findings), choose: findings.pairings.pens.some(each => each.pen === pen) ? MALES : null,
     hatches: hatchTable(hatchResults.hatches.filter(({hatch}) => hatches.has(hatch)), `Hatches of pen ${pen.id}`, 'pen'),
     results: [
-      ...(rates ? [`Together: fertility ${shareInText(rates.fertility)}, hatch of fertile eggs ${shareInText(rates.hatchOfFertile)}, hatch of set ${shareInText(rates.hatchOfSet)}.`, ...setAsideWords(rates.setAside)] : []),
+      ...(rates ? [`Together: fertility ${shareInText(rates.fertility)}, hatch of fertile eggs ${shareInText(rates.hatchOfFertile)}, hatch of set ${shareInText(rates.hatchOfSet)}.`] : []),
       ...(shared > 0 ? [`${sentence(counted(shared, 'hatch', 'hatches'))} shared the setting with another pen and ${shared === 1 ? 'stands' : 'stand'} outside these sums.`] : []),
       ...(pen.hatches.length === 0 ? ['No eggs of this pen have been set yet.'] : []),
     ],
