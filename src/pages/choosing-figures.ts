@@ -18,7 +18,8 @@ export interface RecoveryView {
 }
 
 const FROM: Readonly<Record<Likeness['parents'], string>> = {both: 'both parents', sire: 'sires', dam: 'dams'}
-const heritabilityLimits = (interval: Interval | null): string => (interval ? `${rounded(interval.low, 2)} to ${rounded(interval.high, 2)}` : NOTHING)
+/** `0.27 (0.00–0.99)`; `0.27 (−0.10 to 0.99)` */
+const heritability = (value: number, interval: Interval | null): string => `${rounded(value, 2)}${interval ? ` (${rounded(interval.low, 2)}${interval.low < 0 ? ' to ' : '–'}${rounded(interval.high, 2)})` : ''}`.replaceAll('-', '−')
 
 /** `9 sires, 40 chicks`, `27 pairs of 9 cocks and 21 hens, 52 chicks` */
 export function comparedWords({parents, families, males, females, chicks}: Likeness): string {
@@ -28,17 +29,17 @@ export function comparedWords({parents, families, males, females, chicks}: Liken
 
 function likenessRow(of: Likeness): readonly Cell[] {
   const {trait: {name}, parents, found} = of
-  if (found.kind !== 'estimated') return [name, FROM[parents], found.kind === 'few' ? 'too few to say' : 'parents alike', NOTHING, comparedWords(of)]
-  return [name, FROM[parents], rounded(found.heritability.value, 2).replace('-', '−'), heritabilityLimits(found.heritability.interval), comparedWords(of)]
+  if (found.kind !== 'estimated') return [`${name}, ${FROM[parents]}`, found.kind === 'few' ? 'too few to say' : 'parents alike', comparedWords(of)]
+  return [`${name}, ${FROM[parents]}`, heritability(found.heritability.value, found.heritability.interval), comparedWords(of)]
 }
 
 /** A row a trait and way of telling; null where nothing measured has parents. */
 export function heritabilityTable({likeness, selection: {realised}}: Findings): Table | null {
   const rows: readonly (readonly Cell[])[] = [
-    ...realised.map(({trait, found}): readonly Cell[] => [trait.name, 'realised by choosing', found.kind === 'estimated' ? rounded(found.value, 2) : 'nothing was chosen', found.kind === 'estimated' ? heritabilityLimits(found.interval) : NOTHING, figured(found.steps, 'step')]),
+    ...realised.map(({trait, found}): readonly Cell[] => [`${trait.name}, realised by choosing`, found.kind === 'estimated' ? heritability(found.value, found.interval) : 'nothing was chosen', figured(found.steps, 'step')]),
     ...likeness.map(likenessRow),
   ]
-  return rows.length === 0 ? null : {columns: [{head: 'Measure'}, {head: 'Told by'}, {head: 'Heritability', number: true}, {head: 'Interval', number: true}, {head: 'Of'}], rows}
+  return rows.length === 0 ? null : {columns: [{head: 'Measure, told by'}, {head: 'Heritability', number: true}, {head: 'Of'}], rows}
 }
 
 function recoveryFigure(rows: readonly RecoveryOfTrait[], recurrent: string, head: string): Figure | null {

@@ -29,15 +29,15 @@ function cameTable(rows: readonly SelectionOfTrait[], units: Project['units']): 
   const together = told.some(({response}) => response !== null), backcross = told.some(({passage}) => passage.back !== null), moves = backcross || told.some(({response, move}) => response === null && move !== null)
   return {
     columns: [
-      {head: 'Next step'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'Together', number: true}, ...(together ? [{head: 'Response', number: true}] : []), ...(moves ? [{head: 'Means moved', number: true}] : []),
-      ...(backcross ? [{head: 'By blood', number: true}] : []),
+      {head: 'Next step'}, {head: 'Chosen', number: true}, ...(together ? [{head: 'Response', number: true}] : []), ...(moves ? [{head: 'Means', number: true}] : []),
+      ...(backcross ? [{head: 'By blood', number: true}] : []), {head: 'Males', number: true}, {head: 'Females', number: true},
     ],
     rows: told.map((row): readonly Cell[] => {
       const {passage: {to, back}, trait, differential, response, birds, move, moved, expected} = row, say = (value: number) => difference(value, trait, units)
       return [
-        `${to}, ${trait.name.toLowerCase()}`, sexCell(row.male, row, units), sexCell(row.female, row, units), differential === null ? NOTHING : say(differential),
+        `${to}, ${trait.name.toLowerCase()}`, differential === null ? NOTHING : say(differential),
         ...(together ? [response ? `${say(response.value)} (${differenceLimits(response.interval, trait, units)}), ${birds.from} and ${birds.to}` : NOTHING] : []), ...(moves ? [move === null ? NOTHING : `${say(move)}, ${moved.from} and ${moved.to}`] : []),
-        ...(backcross ? [back && expected !== null ? say(expected) : NOTHING] : []),
+        ...(backcross ? [back && expected !== null ? say(expected) : NOTHING] : []), sexCell(row.male, row, units), sexCell(row.female, row, units),
       ]
     }),
   }

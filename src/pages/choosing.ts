@@ -50,8 +50,8 @@ function stateFigure(rows: readonly Kept[], head: string): Figure | null {
     caption: 'Egg and line: share of the birds kept that show it, %. Tick: what a blind choice of as many from each hatch and sex gives.',
     description: `${sentence(listWords(told.map(({label, share, expected}) => `${label} ${percent(share.value)}, blind ${percent(expected)}`)))} per cent.`, spec: besideRows(lines, axisAround([0, 100], 100, null)),
     table: {
-      columns: [{head: 'Look'}, {head: 'Kept', number: true}, {head: 'Interval', number: true}, {head: 'Blind, %', number: true}, {head: 'P', number: true}],
-      rows: told.map(({row, share, expected, label}): readonly Cell[] => [label, ofWords(share.count, share.total), limitsShort(share.interval), percent(expected), row.corrected === null ? NOTHING : testChance(row.corrected)]),
+      columns: [{head: 'Look'}, {head: 'Kept', number: true}, {head: 'Blind, %', number: true}, {head: 'P', number: true}, {head: 'Interval', number: true}],
+      rows: told.map(({row, share, expected, label}): readonly Cell[] => [label, ofWords(share.count, share.total), percent(expected), row.corrected === null ? NOTHING : testChance(row.corrected), limitsShort(share.interval)]),
     },
   }
 }
@@ -67,9 +67,9 @@ function measureFigure(rows: readonly Kept[], {book: {project: {units}}}: Findin
     caption: 'Kept less the rest of their hatch and sex, in standard deviations inside these; right of nothing the kept have more.',
     description: `${sentence(listWords(told.map(({row, inSd}) => `${row.trait.name.toLowerCase()} ${signed(rounded(inSd.difference, 2))}`)))} standard deviations.`, spec: besideRows(lines, axis),
     table: {
-      columns: [{head: 'Of'}, {head: 'Kept less rest', number: true}, {head: 'Interval', number: true}, {head: 'Kept', number: true}, {head: 'P', number: true}],
+      columns: [{head: 'Of'}, {head: 'Kept less rest', number: true}, {head: 'P', number: true}, {head: 'Interval', number: true}, {head: 'Kept', number: true}],
       rows: told.map(({row, difference: found}): readonly Cell[] => [
-        row.trait.name, difference(found, row.trait, units), row.interval ? differenceLimits(row.interval, row.trait, units) : NOTHING, ofWords(row.kept, row.all), row.corrected === null ? NOTHING : testChance(row.corrected),
+        row.trait.name, difference(found, row.trait, units), row.corrected === null ? NOTHING : testChance(row.corrected), row.interval ? differenceLimits(row.interval, row.trait, units) : NOTHING, ofWords(row.kept, row.all),
       ]),
     },
   }
@@ -101,7 +101,7 @@ export function choosingPage(findings: Findings): Page {
     words: [...chosenFor(whole, units), ...(untold.length === 0 || figures.length === 0 ? [] : [`Nothing to tell of ${listWords([...new Set(untold.map(({trait}) => trait.name.toLowerCase()))])}: all alike, or all or none of each hatch kept.`])],
     figures, tests: testsWords(whole, single),
     apart: apart === '' ? null : {head: 'Season or choosing?', text: `${apart} ${nextSeasonWords(findings)}`.trim()}, steps,
-    heritability: table === null ? null : {table, words: ['The part of what was chosen that chicks have. Of parents and chicks it is told among families of one step reared together; a value outside 0 to 1 is a sign of few families, the interval stays inside.', ...(findings.selection.realised.length === 0 ? ['What was realised is told only where birds of two steps were reared together.'] : [])]},
+    heritability: table === null ? null : {table, words: ['The part of what was chosen that chicks have. Of parents and chicks it is told among chicks of one step reared together, each parent counted once however often it bred, of five cocks or hens or more; a value outside 0 to 1 is a sign of few, the interval stays inside.', ...(findings.selection.realised.length === 0 ? ['What was realised is told only where birds of two steps were reared together.'] : [])]},
     recovery: recoveryView(findings, figures.length), vigour: VIGOUR,
   }
   const words = besideNextSeason === null ? '' : ' season'
