@@ -2,6 +2,7 @@ import type {Trait} from '../logbook/book.ts'
 import type {AnalysisOfVariance} from '../statistics/analysis-of-variance.ts'
 import {meanAndDeviation} from '../statistics/mean-and-deviation.ts'
 import {relativeDeviations, spreadOfSteps} from '../statistics/relative-deviations.ts'
+import {holm} from '../statistics/holm.ts'
 import {varianceRatio, type VarianceRatio} from '../statistics/variance-ratio.ts'
 import {variationRatio} from '../statistics/variation-ratio.ts'
 import type {CannotSay, Interval} from './estimate.ts'
@@ -69,6 +70,28 @@ export function changeOfSpread(trait: Trait, sex: SpreadRow['sex'], from: Spread
     verdict: p === null || p > REMARKABLE ? 'cannot-tell' : other.straying < one.straying ? 'more-even' : 'less-even',
   }]
 }
+
+/** Of each measure the row that compares like with like: both sexes where both can be compared, else the one that can. */
+export function spreadsCompared(spreads: readonly ChangeOfSpread[]): readonly ChangeOfSpread[] {
+  return [...new Set(spreads.map(({trait}) => trait))].flatMap(trait => {
+    const own = spreads.filter(each => each.trait === trait), able = own.filter(({sex, test}) => sex !== 'all' && test !== null), both = own.find(({sex}) => sex === 'all')
+    return able.length === 2 && both ? [both] : able
+  })
+}
+
+/** What is told of one measure alone is taken back where it is one of several: among the rows that compare like with like, and of the others among those of their sex. */
+export function correctedSpreads(spreads: readonly ChangeOfSpread[]): readonly ChangeOfSpread[] {
+  const compared = spreadsCompared(spreads), corrected = new Map([...SEXES.map(sex => spreads.filter(row => row.sex === sex)), compared].flatMap(rows => {
+    const tested = rows.filter(({p}) => p !== null), chances = holm(tested.map(({p}) => p ?? 1))
+    return tested.map((row, place): [ChangeOfSpread, number] => [row, chances[place] ?? 1])
+  }))
+  return spreads.map(row => {
+    const correctedP = corrected.get(row) ?? null
+    return correctedP === null ? row : {...row, correctedP, verdict: correctedP > REMARKABLE ? 'cannot-tell' : row.verdict}
+  })
+}
+
+const SEXES = ['male', 'female', 'all'] as const
 
 function ofStep(row: SpreadRow | null): SpreadOfStep {
   if (!row) return {spread: null, measured: 0, families: 0, straying: null}

@@ -12,7 +12,7 @@ import {judgedByFamily, sumOf, type JudgedBy, type JudgedFamilies} from './judge
 import type {ReachedStep} from './ladder.ts'
 import {FAMILY_SEED, sireFamilies} from './sire-families.ts'
 import type {SpreadOfMeasures} from './spread.ts'
-import {changeOfSpread, type ChangeOfSpread} from './spread-change.ts'
+import {changeOfSpread, correctedSpreads, type ChangeOfSpread} from './spread-change.ts'
 import {REMARKABLE, type SpeaksOf} from './trends.ts'
 import type {TrueBred} from './true-bred.ts'
 
@@ -96,10 +96,10 @@ export function changeBetween(from: Compared, to: Compared, judged: readonly Jud
   return {
     from: from.label, to: to.label, outside, siresOfBoth: to.sires.filter(sire => earlier.has(sire)).length,
     shares: judged.flatMap(({by, steps}) => changeOfShare(by, steps.get(from.label) ?? [], steps.get(to.label) ?? [], outside.length > 0)),
-    spreads: SEXES.flatMap(sex => correctedSpreads(traits.filter(({kind}) => kind === 'measured').flatMap(trait => {
+    spreads: correctedSpreads(traits.filter(({kind}) => kind === 'measured').flatMap(trait => SEXES.flatMap(sex => {
       const rowOf = (step: Compared) => spread.rows.find(row => row.step === step.label && row.trait === trait && row.sex === sex) ?? null
       return changeOfSpread(trait, sex, rowOf(from), rowOf(to))
-    }))).sort(byTrait(traits)),
+    }))),
     marks: SEXES.flatMap(sex => correctedMarks(traits.filter(isGraded).flatMap(trait => changeOfMarks(trait, sex, from, to)))).sort(byTrait(traits)),
   }
 }
@@ -136,17 +136,6 @@ function correctedMarks(rows: readonly ChangeOfMarks[]): ChangeOfMarks[] {
     if (!row.byFamilies) return {...row, verdict: 'too-few-families'}
     const correctedP = corrected[next++] ?? 1, {superiority} = row.byFamilies
     return {...row, correctedP, verdict: correctedP > REMARKABLE || superiority === 0.5 ? 'cannot-tell' : superiority > 0.5 ? 'higher' : 'lower'}
-  })
-}
-
-/** The same of measures: what is told of one alone is taken back where it is one of several. */
-function correctedSpreads(rows: readonly ChangeOfSpread[]): ChangeOfSpread[] {
-  const corrected = holm(rows.flatMap(({p}) => (p === null ? [] : [p])))
-  let next = 0
-  return rows.map(row => {
-    if (row.p === null) return row
-    const correctedP = corrected[next++] ?? 1
-    return {...row, correctedP, verdict: correctedP > REMARKABLE ? 'cannot-tell' : row.verdict}
   })
 }
 

@@ -1,5 +1,5 @@
 /** What changed from one step to another, in plain words: truer or not, more even or not, better graded or not, how far to believe it, and everything that was compared in a table. */
-import type {ChangeOfSpread} from '../findings/spread-change.ts'
+import {spreadsCompared, type ChangeOfSpread} from '../findings/spread-change.ts'
 import type {ScorersInDoubt} from '../findings/scorers-in-doubt.ts'
 import type {ChangeOfMarks, ChangeOfShare, StepChange} from '../findings/step-change.ts'
 import type {Trait} from '../logbook/book.ts'
@@ -44,13 +44,8 @@ export const pointsWords = (read: NonNullable<Read>): string => `${signed(percen
 const rateOf = ({count: {k, n}}: ChangeOfShare['from']): string => `${ofWords(k, n)} (${percentSign(k / n)})`
 const trueBredOf = ({shares}: StepChange): ChangeOfShare | undefined => shares.find(({by}) => by === 'true-bred')
 
-/** Of a measured trait the row that compares like with like: both sexes where both can be compared, else the one that can. */
-export function spreadsToTell({spreads}: StepChange): readonly ChangeOfSpread[] {
-  return [...new Set(spreads.map(({trait}) => trait))].flatMap(trait => {
-    const own = spreads.filter(each => each.trait === trait), able = own.filter(({sex, test}) => sex !== 'all' && test !== null), both = own.find(({sex}) => sex === 'all')
-    return able.length === 2 && both ? [both] : able
-  })
-}
+/** Of a measured trait the row that compares like with like. */
+export const spreadsToTell = ({spreads}: StepChange): readonly ChangeOfSpread[] => spreadsCompared(spreads)
 
 /** Of a graded trait the row of both sexes, where both steps were graded. */
 export const marksToTell = ({marks}: StepChange): readonly ChangeOfMarks[] => marks.filter(({sex, test}) => sex === 'all' && test.kind !== 'few')

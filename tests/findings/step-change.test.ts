@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import type {ReachedStep} from '../../src/findings/ladder.ts'
+import {correctedSpreads} from '../../src/findings/spread-change.ts'
 import type {StepChange} from '../../src/findings/step-change.ts'
 import {study} from '../../src/findings/study.ts'
 import type {Logbook, Trait} from '../../src/logbook/book.ts'
@@ -101,8 +102,12 @@ describe('stepChange(from, to): evenness', () => {
     const five = [...Array.from({length: 5}, () => hatch(0.05, 2000)), ...Array.from({length: 5}, () => hatch(0.02, 3000, F3))], found = ofWeight(bookOfFamilies(five))
     // every family strays alike, so that chance can only deal them: 2/C(10, 5); one measure is not corrected
     expect([found.speaksOf, found.p, found.correctedP, found.verdict]).toEqual(['families', found.byFamilies?.p, found.byFamilies?.p, 'more-even'])
-    const other = {...weight, id: 'again', name: 'Weight again'}, two = ofWeight(bookOfFamilies(five, {traits: [weight, other]}))
-    expect(two.correctedP).toBeGreaterThanOrEqual(two.p ?? NaN)
+    // by Holm two of one P each count twice, and two measures of P 0.03 tell nothing any more
+    const row = {...found, p: 0.03, correctedP: 0.03}
+    expect(correctedSpreads([row, {...row, trait: {...weight, id: 'again'}}]).map(each => [each.correctedP, each.verdict])).toEqual([[0.06, 'cannot-tell'], [0.06, 'cannot-tell']])
+    // cocks alone are comparable in one measure, both sexes in the other: the two rows that are told make one list
+    const both = {...row, sex: 'all' as const, trait: {...weight, id: 'again'}}, tail = row
+    expect(correctedSpreads([tail, {...both, sex: 'male', p: 1}, {...both, sex: 'female', p: 1}, both]).filter(each => each === tail || each.sex === 'all' || each.trait === tail.trait).map(({correctedP}) => correctedP)).toEqual([0.06, 0.06])
   })
 
   it('cannot tell of four birds, of equal weights, or of a step nobody weighed', () => {
