@@ -116,5 +116,23 @@ describe('a season against the one before', () => {
     expect(found.map(({name, before, inside}) => [name, before?.name ?? null, inside])).toEqual([['2023', null, false], ['2024', '2023', true], ['2025', '2024', true]])
     expect(found[1]?.change?.outside).toEqual(['2023'])
     expect(found[2]?.change?.outside).toEqual([])
+    expect(found[0]?.asked).toEqual(['F1'])
+    expect(viewsOf(bookOfFamilies([{step: F1, pea: 2, single: 1}]))[0]?.lead).toContain('2 of 3 chicks of 2024 (F1, a cross) true')
+  })
+
+  it('says whom it leaves aside', () => {
+    const cross = hatch('2025-02', {on: date('2025-03-01'), step: F1}), line = hatch('2025-01', {on: date('2025-03-01'), step: F2})
+    const chicksOf = (from: typeof cross, count: number) => Array.from({length: count}, (_, place) => bird(`${from.id}-${place}`, 'male', {hatched: date('2025-03-01'), hatch: from, step: from.step, strain: null}))
+    const birds = [...chicksOf(cross, 3), ...chicksOf(line, 5)]
+    for (const each of [cross, line]) Object.assign(each, {chicks: birds.filter(({hatch: from}) => from === each), hatched: 5})
+    const [season] = study(logbook('2025-10-30', {birds, hatches: [line, cross]})).summaries.seasons
+    expect(season?.asked).toEqual([F2.label])
+    expect(season?.aside).toEqual([{step: F1.label, kind: F1.kind, chicks: 3}])
+  })
+
+  it('gives the limits of hatch of its tile in its table', () => {
+    const tables = viewsOf(shownBook()).map(({stats, sections}) => [stats.find(({title}) => title === 'Hatched of eggs set')?.words.split(',')[0]?.replace(' to ', '–'), JSON.stringify(sections.find(({title}) => title === 'From egg to breeder')?.table?.rows.find(([head]) => head === 'Hatched of eggs'))])
+    expect(tables.filter(([tile]) => tile !== undefined).length).toBeGreaterThan(0)
+    for (const [tile, row] of tables) if (tile !== undefined) expect(row).toContain(`(${tile})`)
   })
 })
