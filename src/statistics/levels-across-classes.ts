@@ -42,12 +42,15 @@ export function levelsAcrossClasses(rows: readonly SeenInClass[]): readonly Leve
   const at = rows.map(({name, group, value}) => ({name: names.get(name) ?? 0, group: groups.get(group) ?? 0, value}))
   const own = meanOf(at.map(({name, value}) => ({to: name, value})), names.size)
   // what each class saw above the plain means of those it saw; then the levels follow whatever the classes are
+  const nameOf = Int32Array.from(at, ({name}) => name), groupOf = Int32Array.from(at, ({group}) => group), counts = sumOf(at.map(({name}) => ({to: name, value: 1})), names.size)
   const classes = solved(of => {
-    const means = meanOf(at.map(({name, group}) => ({to: name, value: of[group] ?? 0})), names.size)
-    return sumOf(at.map(({name, group}) => ({to: group, value: (of[group] ?? 0) - (means[name] ?? 0)})), groups.size)
+    const means = new Float64Array(names.size), above = new Float64Array(groups.size)
+    nameOf.forEach((name, place) => { means[name] = (means[name] ?? 0) + (of[groupOf[place] ?? 0] ?? 0) / (counts[name] ?? 1) })
+    groupOf.forEach((group, place) => { above[group] = (above[group] ?? 0) + (of[group] ?? 0) - (means[nameOf[place] ?? 0] ?? 0) })
+    return above
   }, sumOf(at.map(({name, group, value}) => ({to: group, value: value - (own[name] ?? 0)})), groups.size), at.reduce((sum, {value}) => sum + value ** 2, 0))
   const levels = meanOf(at.map(({name, group, value}) => ({to: name, value: value - (classes[group] ?? 0)})), names.size)
-  const sets = linkedSets(at, names.size, groups.size), counts = sumOf(at.map(({name}) => ({to: name, value: 1})), names.size)
+  const sets = linkedSets(at, names.size, groups.size)
   return [...names].map(([name, place]) => ({name, level: levels[place] ?? NaN, linked: sets[place] ?? 0, count: counts[place] ?? 0}))
 }
 
