@@ -1,6 +1,7 @@
 /** The answer first: is it truer and more even than the one before, can it be believed, and how true each one on the way here was. */
 import {candle} from '../charts/candle.ts'
 import type {FlockSummary, OnTheWay} from '../findings/flock-summary.ts'
+import {scorersInDoubt} from '../findings/scorers-in-doubt.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Project} from '../logbook/book.ts'
 import type {FamilyShare} from '../statistics/family-bootstrap.ts'
@@ -111,7 +112,7 @@ const ofSteps = ({of, steps}: FlockSummary, findings: Findings): readonly string
 
 export function summaryAnswer(summary: FlockSummary, findings: Findings): SummaryAnswer {
   const {units} = findings.book.project
-  const {change, before} = summary, view = change ? stepChangeView(change) : null
+  const {change, before} = summary, view = change ? stepChangeView(change, scorersInDoubt(findings.gradedScores.agreements, findings.misscoring)) : null
   const compared = view !== null && change !== null && change.outside.length === 0
   return {
     title: view?.title ?? (before ? `Truer and more even than ${before.name}?` : 'Truer and more even?'), said: view?.said ?? [noneBefore(summary)], believe: [...view?.believe ?? [], ...(change ? [stepAlikeWords(change, findings)] : [])].filter(words => words !== '').join(' '),
