@@ -23,11 +23,12 @@ export function check({bench, book}: Linked): void {
   function noteCounts(hatch: Hatch): void {
     const {eggs, clear, deadInGerm, deadInShell, bad, hatched} = hatch
     if (eggs === null) return
-    const lost = [[clear, 'clear'], [deadInGerm, 'dead in germ'], [deadInShell, 'dead in shell'], [bad, 'bad']] as const
+    // in a file that could not be read whole a loss may be wanting or misread: only the eggs and the chicks are held together
+    const faulty = bench.isFaulty(hatch.at.file)
+    const lost = faulty ? [] : [[clear, 'clear'], [deadInGerm, 'dead in germ'], [deadInShell, 'dead in shell'], [bad, 'bad']] as const
     const stated = lost.flatMap(([count, name]) => (count === null ? [] : [{count, name}]))
     const left = eggs - stated.reduce((sum, {count}) => sum + count, 0)
-    // of a file that could not be read whole a count may be wanting that is written
-    const whole = !bench.isFaulty(hatch.at.file) && clear !== null && deadInGerm !== null && deadInShell !== null
+    const whole = !faulty && clear !== null && deadInGerm !== null && deadInShell !== null
     const less = stated.length === 0 ? '' : ` less ${inWords(stated.map(({count, name}) => `${count} ${name}`))}`
     const set = {at: inside(hatch.at, 'eggs'), note: 'the eggs set are given here'}
     const remedy = 'mend whichever count is wrong'

@@ -7,7 +7,7 @@ const scores = (day: string) => `band,on,by,comb\n24-901,${day},inga,pea\n`
 
 export const entry: ManualEntry = {
   code: 'scored-too-young', severity: 'warning', title: 'A score before the trait can be scored',
-  cause: 'A bird was scored before the age that the trait’s scored-from names. The score is shown on the bird’s page and counts nowhere. Scores that are struck out are not told of; of several of one trait in a file the first is.',
+  cause: 'A bird was scored before the age that the trait’s scored-from names. The score is shown on the bird’s page and counts nowhere. Nothing is said where it is struck out, or where the bird was scored again in time; of several of one trait in a file the first is.',
   remedy: 'Mend the day or the band, or the trait’s scored-from; strike the score, or score the bird again when it is old enough.',
   wrong: {'hatches/2024-09.md': HATCH, 'scores/2024.csv': scores('2024-04-10')},
   right: {'hatches/2024-09.md': HATCH, 'scores/2024.csv': scores('2024-05-10')},
@@ -17,8 +17,8 @@ export function check({bench, book, doubtful}: Linked): void {
   const early = new Map<string, {readonly bird: Bird; readonly trait: Trait; readonly score: Score}[]>()
   for (const bird of book.birds) {
     if (bird.hatched === null || doubtful.has(bird)) continue
-    for (const [trait, {scores}] of bird.looks) {
-      if (trait.scoredFrom === 0 || trait.kind === 'measured') continue
+    for (const [trait, {counted, scores}] of bird.looks) {
+      if (counted !== null || trait.scoredFrom === 0 || trait.kind === 'measured') continue
       for (const score of scores) {
         const {on, struck, at} = score
         // one from before it hatched is told of by another rule

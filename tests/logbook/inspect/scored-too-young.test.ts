@@ -11,5 +11,6 @@ describe('scored-too-young', () => {
     expect(codesAt(problems)).toEqual(['scores/s.csv:2 scored-too-young'])
     expect(problems[0]?.reason).toBe('2 scores of comb in this file, here the first: 24-901 was 18 days old on 2024-04-10, and comb is scored from 42 days on, so this counts nowhere')
   })
+  it('lets be what was scored again in time', () => expect(found('24-901,2024-04-10,inga,single,', '24-901,2024-05-10,inga,pea,')).toEqual([]))
   it.each(['24-901,2024-04-10,inga,pea,too early', '24-901,2024-05-04,inga,pea,', '24-901,,inga,pea,'])('lets %s be', row => expect(found(row)).toEqual([]))
 })
