@@ -74,11 +74,14 @@ export function likeliestWrong({book, heredity, pedigree}: Pick<Findings, 'book'
   const worked = heredity.worked(group)
   if (worked.found.slack === 0) return []
   const numberOf = (chick: Chick): number | null => (chick.kind === 'bird' ? pedigree.numberOf(chick) : worked.tallies.get(chick)?.[0] ?? null)
-  const doubts = scoreDoubts(book, group, worked, numberOf).filter(({wrong}) => wrong >= NAMED_FROM).toSorted((a, b) => b.wrong - a.wrong)
+  const doubts = scoreDoubts(book, group, worked, numberOf).filter(({wrong}) => wrong >= NAMED_FROM).toSorted((a, b) => rounded(b) - rounded(a))
   // a score that its trait allows to be wrong contradicts nothing by itself
   const never = doubts.filter(({trait, score}) => isNeverWrong(trait, String(score.value)))
   return (never.length > 0 ? never : doubts).slice(0, NAMED)
 }
+
+/** Those as likely wrong as each other stay in the book's order, whatever the last digit. */
+const rounded = ({wrong}: ScoreDoubt): number => Math.round(wrong * 1e9)
 
 const isNeverWrong = ({misscoring}: Trait, scored: string): boolean => [...misscoring].every(([state, row]) => state === scored || (row.get(scored) ?? 0) === 0)
 

@@ -13,7 +13,7 @@ import {excerpt} from './excerpt.ts'
 import {featherView} from './feather-view.ts'
 import type {FeatherView} from './feather-view.ts'
 import type {Stat} from './hatch.ts'
-import {BIRDS, DIARY, DOSSIER, diaryPath, FOUNDERS, HOME, KEEPERS, MALES, ROTATION, STANDARD, stepPath, traitPath} from './links.ts'
+import {BIRDS, CHOOSING, DIARY, DOSSIER, diaryPath, FOUNDERS, HOME, KEEPERS, LAY, MALES, ROTATION, STANDARD, stepPath, SUMMARIES, traitPath, VIGOUR} from './links.ts'
 import {counted, figured, limits, listWords, NOTHING, ofWords, percent, saying, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {remedyLine, strongerWords} from './one-more-male-words.ts'
@@ -39,7 +39,8 @@ export interface HomeView {
   readonly stats: readonly HomeStat[]
   /** the project's rate limit is passed, and the cheapest remedy; else null */
   readonly remedy: string | null
-  readonly kin: readonly {readonly text: string; readonly link: string}[]
+  /** where the same is told at length: whom to mate, then what became of it */
+  readonly onward: readonly (readonly {readonly text: string; readonly link: string}[])[]
   readonly fixation: HomeFixation | null
   readonly feather: FeatherView | null
   readonly coming: readonly Coming[]
@@ -162,7 +163,10 @@ export function homePage(findings: Findings): Page {
   const view: HomeView = {
     name: project.name, facts: facts(findings), lead: `${finished(project.aim)}${project.begun ? ` Begun ${onDate(project.begun)}.` : ''}`, plates: homePlates(findings),
     words: words(findings), remedy: remedyLine(findings.ratePassed, findings.oneMoreMale, strongerWords(findings)),
-    kin: [{text: 'Which cockerel into which pen?', link: MALES}, {text: 'Ways of mating', link: ROTATION}, {text: 'Founders', link: FOUNDERS}],
+    onward: [
+      [{text: 'Which cockerel into which pen?', link: MALES}, {text: 'Ways of mating', link: ROTATION}, {text: 'Founders', link: FOUNDERS}],
+      [{text: 'What choosing did', link: CHOOSING}, {text: 'Is inbreeding costing us?', link: VIGOUR}, {text: 'Life and lay', link: LAY}, ...(findings.summaries.seasons.length > 0 ? [{text: 'Sheets to send on', link: SUMMARIES}] : [])],
+    ],
     stats: [trueBredStat(findings), leastStat(findings), spreadStat(findings), evidenceStat(findings)], fixation: homeFixation(findings), feather: featherView(findings),
     coming: upcoming.slice(0, COMING).map(entry => comingWords(entry, book.asOf)).map(entry => ({...entry, title: finished(entry.title)})), comingMore: upcoming.length > COMING ? `${sentence(counted(upcoming.length - COMING, 'more thing is', 'more things are'))} due later.` : '',
     diary: diary.map(entry => ({when: dateWords(entry.on), title: finished(entry.title), link: diaryPath(entry), text: excerpt(entry.body)})), diaryLink: DIARY, body: project.body,

@@ -184,7 +184,7 @@ function writeDays(chance: Chance, files: Map<string, string>, year: number, hat
       if (alive(bird, hatch.on + 145) && chance.happens(0.05)) weights.push(`${bird.band},${isoDay(hatch.on + 145)},${(grams(145) / 1000).toFixed(2)} kg`)
       if (alive(bird, hatch.on + 84) && chance.happens(0.2)) weights.push(`${bird.band},${isoDay(hatch.on + 84)},${grams(84)}`)
       if (alive(bird, hatch.on + 55) && chance.happens(0.25)) scores.push(`${bird.band},${isoDay(hatch.on + 55)},${chance.oneOf(KEEPERS).signs},${combOf(bird)},${chance.happens(0.5) ? skinOf(bird) : ''},,,`)
-      if (alive(bird, hatch.on + 30) && chance.happens(0.04)) scores.push(`${bird.band},${isoDay(hatch.on + 30)},inga,single,,,,`)
+      if (alive(bird, hatch.on + 30) && chance.happens(0.04)) scores.push(`${bird.band},${isoDay(hatch.on + 30)},inga,single,,,,too early`)
       if (alive(bird, hatch.on + 58) && chance.happens(0.03)) scores.push(`${bird.band},${isoDay(hatch.on + 58)},inga,single,,,,bad light`)
       if (alive(bird, hatch.on + 160) && chance.happens(0.3)) scores.push(`${bird.band},${isoDay(hatch.on + 160)},tern,,,${chance.whole(4, 10)},,`)
       if (bird.firstEgg !== null && alive(bird, hatch.on + 220) && chance.happens(0.5)) scores.push(`${bird.band},${isoDay(hatch.on + 215)},wadd,,,,${chance.oneOf(['white', 'tinted', 'brown'])},`)
