@@ -4,6 +4,7 @@ import type {Depression} from './depression.ts'
 import type {Interval} from './estimate.ts'
 import type {TermEffect} from './inbreeding-model.ts'
 import type {PublishedRange} from './published-vigour.ts'
+import {REMARKABLE} from './remarkable.ts'
 
 type Effect = Extract<TermEffect, {readonly kind: 'effect'}>
 
@@ -47,8 +48,6 @@ export interface DepressionVerdicts {
   readonly toTell: (of: Depression) => RecordsToTell | null
 }
 
-/** at or below it harm is called harm; customary */
-const REMARKABLE = 0.05
 /** a loss of so many points where nothing is published; our own choice */
 const OWN_LOSS = 0.05
 /** F of chicks of full sibs, in tens of points */

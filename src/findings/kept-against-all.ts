@@ -7,6 +7,7 @@ import type {CannotSay, Interval, Share} from './estimate.ts'
 import {grouped} from './grouped.ts'
 import {ladderChicks, type Chick} from './ladder-chicks.ts'
 import type {LadderStep} from './ladder.ts'
+import {REMARKABLE} from './remarkable.ts'
 import {shareOf} from './share-of.ts'
 
 interface Kept {
@@ -60,8 +61,6 @@ interface Seen {
 
 type Untested = Omit<KeptState, 'corrected' | 'tests' | 'differ'> | Omit<KeptMeasure, 'corrected' | 'tests' | 'differ'>
 
-/** at or below it kept and all are told to differ; customary */
-const REMARKABLE = 0.05
 
 /** Chicks of two steps in one hatch are no mates: their means differ by blood, and one of the steps may be kept whole. */
 const groupOf = (sex: string, hatch: Hatch, step: string): string => `${sex} ${hatch.id} ${step}`

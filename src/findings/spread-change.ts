@@ -7,9 +7,10 @@ import {varianceRatio, type VarianceRatio} from '../statistics/variance-ratio.ts
 import {variationRatio} from '../statistics/variation-ratio.ts'
 import type {CannotSay, Interval} from './estimate.ts'
 import {familyStraying, type FamilyStraying} from '../statistics/family-straying.ts'
+import {REMARKABLE} from './remarkable.ts'
 import {classValues, familiesWeighed, strayingByFamily} from './spread-classes.ts'
 import type {Spread, SpreadRow} from './spread.ts'
-import {REMARKABLE, type SpeaksOf} from './trends.ts'
+import type {SpeaksOf} from './trends.ts'
 
 /** Whether birds of one sex, or of both, are more even in a later step. */
 export interface ChangeOfSpread {

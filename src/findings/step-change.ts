@@ -10,10 +10,11 @@ import {countedValue} from './counted-value.ts'
 import {isGraded, middleGrade, placeOf, type MiddleGrade} from './grade-places.ts'
 import {judgedByFamily, sumOf, type JudgedBy, type JudgedFamilies} from './judged-chicks.ts'
 import type {ReachedStep} from './ladder.ts'
+import {REMARKABLE} from './remarkable.ts'
 import {FAMILY_SEED, sireFamilies} from './sire-families.ts'
 import type {SpreadOfMeasures} from './spread.ts'
 import {changeOfSpread, correctedSpreads, type ChangeOfSpread} from './spread-change.ts'
-import {REMARKABLE, type SpeaksOf} from './trends.ts'
+import type {SpeaksOf} from './trends.ts'
 import type {TrueBred} from './true-bred.ts'
 
 /** One of two steps, of which one thing is asked. */

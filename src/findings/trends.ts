@@ -10,6 +10,7 @@ import {shareTrend, type ShareTrend} from '../statistics/share-trend.ts'
 import type {CannotSay, Interval, Share} from './estimate.ts'
 import {judgedByFamily, sumOf, type JudgedBy} from './judged-chicks.ts'
 import type {LadderStep, ReachedStep} from './ladder.ts'
+import {REMARKABLE} from './remarkable.ts'
 import {shareOf} from './share-of.ts'
 import {FAMILY_SEED} from './sire-families.ts'
 import {classValues, familiesWeighed} from './spread-classes.ts'
@@ -71,9 +72,6 @@ export interface Trends {
   /** each measured trait, males, females and both */
   readonly spreads: readonly SpreadOverSteps[]
 }
-
-/** What is as rare as this by chance alone is no chance. */
-export const REMARKABLE = 0.05
 
 /**
  * Do the steps breed truer and more evenly, one after another? The share right of those judged, everything required together and each required trait, in every step,
