@@ -31,7 +31,7 @@ export interface FirstEggs {
 const LEAST_TOLD = 3
 
 /** Hens do not lay before this age in days. Common practice, no source. */
-export const YOUNGEST_LAYER = YOUNGEST_BREEDER
+const YOUNGEST_LAYER = YOUNGEST_BREEDER
 
 /**
  * How old are they at their first egg?

@@ -14,7 +14,7 @@ import {inLadderOrder} from './step-order.ts'
 export type LaySpeaksOf = 'hens' | 'pens' | 'these-hens' | 'mixed'
 
 /** Fewer weeks than these tell nothing of how weeks differ. */
-export const FEWEST_WEEKS = 4
+const FEWEST_WEEKS = 4
 
 /** How hens laid, of one sheet or of several. */
 export interface Lay {

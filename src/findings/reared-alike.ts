@@ -17,7 +17,7 @@ export interface Kept {
 }
 
 /** In what two groups may have been kept apart, in the order it is told. */
-export const UNLIKE = ['season', 'months', 'ages', 'way', 'machine', 'keeper', ...CARE_KINDS] as const
+const UNLIKE = ['season', 'months', 'ages', 'way', 'machine', 'keeper', ...CARE_KINDS] as const
 
 /** One thing in which they were. */
 export interface Unlike {

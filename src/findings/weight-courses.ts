@@ -22,7 +22,7 @@ export function weightMeasures(traits: readonly Trait[]): ReadonlyMap<string, nu
 }
 
 /** The measure that is called `weight`, else the first that is one: what growth is read from. Null where nothing is weighed. */
-export function growthMeasure(traits: readonly Trait[]): {readonly measure: string; readonly grams: number} | null {
+function growthMeasure(traits: readonly Trait[]): {readonly measure: string; readonly grams: number} | null {
   const all = weightMeasures(traits), [[measure, grams] = [undefined, undefined]] = all.has('weight') ? [['weight', all.get('weight')] as const] : [...all]
   return measure === undefined || grams === undefined ? null : {measure, grams}
 }

@@ -30,7 +30,7 @@ export interface ChoosingView {
 type Kept = KeptState | KeptMeasure
 
 /** Of a trait with two states the one kept more often, or the first; of others every one: as many rows as there are tests. */
-export function testedRows(rows: readonly Kept[]): readonly Kept[] {
+function testedRows(rows: readonly Kept[]): readonly Kept[] {
   return rows.filter((row, place) => {
     if (row.kind === 'measure') return true
     const others = rows.filter(other => other.trait === row.trait && other.step === row.step && other !== row && other.kind === 'state'), [other] = others

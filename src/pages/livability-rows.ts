@@ -12,7 +12,7 @@ import type {Compared} from './told-apart-words.ts'
 export const CHICKS_SPEAK_OF: Readonly<Record<FamilyLivability['kind'], string>> = {families: 'like these', 'these-chicks': 'these chicks'}
 
 /** `13 culled, 22 sold`; empty where none left alive */
-export function leftAliveWords({culled, sold, taken, lost}: LeftAlive): string {
+function leftAliveWords({culled, sold, taken, lost}: LeftAlive): string {
   return ([['culled', culled], ['sold', sold], ['taken', taken], ['lost', lost]] as const).flatMap(([how, count]) => (count === 0 ? [] : [`${count} ${how}`])).join(', ')
 }
 

@@ -42,7 +42,7 @@ function traitHead(trait: Trait, units: Project['units']): string {
 }
 
 /** Whose chicks an interval speaks of, and which a committee should read; empty where nobody was judged. */
-export function whichToRead(family: FamilyShare | null): string {
+function whichToRead(family: FamilyShare | null): string {
   if (family === null) return ''
   return family.kind === 'families' ? `A committee should read the interval by ${family.families} sire families: it speaks of birds bred like these. The other speaks of these chicks only.`
     : `A committee should read the interval as said of these chicks only: they come of ${counted(family.families, 'sire family', 'sire families')}, and under ${countWord(FEWEST_FAMILIES)} nothing can be said of birds bred like them.`

@@ -3,7 +3,6 @@ import type {CrossOfLines, Line} from '../findings/crosses.ts'
 import type {Depression} from '../findings/depression.ts'
 import type {JudgedEffect} from '../findings/depression-verdicts.ts'
 import type {Interval} from '../findings/estimate.ts'
-import type {Term} from '../findings/inbreeding-model.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Project} from '../logbook/book.ts'
 import {difference, differenceLimits, pointLimits, points, size} from './difference-words.ts'
@@ -12,11 +11,8 @@ import {figured, listWords, ofWords, percentSign, rounded, signed} from './numbe
 type Units = Project['units']
 
 /** What may be lost, as a row's head has it. */
-export const OUTCOME_NAMES = {'hatch of fertile': 'Hatch of fertile eggs', 'hatch of set': 'Hatch of eggs set', livability: 'Life to eight weeks', weight: 'Weight', eggs: 'Eggs in 100 days'} as const
+const OUTCOME_NAMES = {'hatch of fertile': 'Hatch of fertile eggs', 'hatch of set': 'Hatch of eggs set', livability: 'Life to eight weeks', weight: 'Weight', eggs: 'Eggs in 100 days'} as const
 export const outcomeName = ({outcome, trait}: Pick<Depression, 'outcome' | 'trait'>): string => trait?.name ?? OUTCOME_NAMES[outcome]
-
-/** What goes with it, ten points at a time. */
-export const TERM_NAMES: Readonly<Record<Term, string>> = {chickF: 'F of the chick, 10 points more', damF: 'F of the dam, 10 points more', chickH: 'heterozygosity of the chick, 10 points less', damH: 'heterozygosity of the dam, 10 points less'}
 
 /** As a table's cell has it. */
 export const VERDICT_WORDS: Readonly<Record<JudgedEffect['verdict'], string>> = {harm: 'harm', 'may-be-chance': 'may be chance', 'cannot-tell': 'cannot tell', little: 'less than others found', 'no-harm': 'no harm'}
@@ -35,7 +31,7 @@ export function changeLimits(of: Pick<Depression, 'unit' | 'trait'>, interval: I
 export const lossSize = (of: Pick<Depression, 'unit' | 'trait'>, loss: number, units: Units): string => (of.unit === 'points' || !of.trait ? changeWords(of, loss, units).replace(/^[+−]/, '') : size(loss, of.trait, units))
 
 /** `429 of 544 in 30 hatches of 28 pairs`, `148 birds of 46 pairs` */
-export function behindWords({outcome, count, n, groups, pairs}: Depression): string {
+function behindWords({outcome, count, n, groups, pairs}: Depression): string {
   if (count !== null) return `${ofWords(count, n)} in ${figured(groups, 'hatch', 'hatches')} of ${figured(pairs, 'pair')}`
   return `${figured(n, outcome === 'eggs' ? 'hen' : 'bird')} of ${figured(pairs, 'pair')}`
 }
