@@ -17,7 +17,7 @@ export interface LaySheet {
   /** first and last day counted */
   readonly from: Day
   readonly to: Day
-  /** days counted, and days between them of which nothing is written */
+  /** days counted, and days between them of which nothing is written, or no hen was there */
   readonly days: number
   readonly missing: number
   /** eggs of rows whose days cannot be told, and of days without a hen: in no rate */
@@ -51,15 +51,14 @@ export function laySheets(book: Logbook): readonly LaySheet[] {
 const nameOf = ({pen, bird}: Pick<LaySheet, 'pen' | 'bird'>): string => pen?.id ?? bird?.band ?? ''
 
 function sheetOf(of: Pick<LaySheet, 'pen' | 'bird' | 'season'>, counts: readonly EggCount[]): LaySheet[] {
-  const hensOn = hensByDay(of), {rows, missing, unclear} = daysCounted(counts, day => hensOn(day).length)
+  const hensOn = hensByDay(of), {rows, unclear} = daysCounted(counts, day => hensOn(day).length)
   const told = rows.map((row): SheetRow => ({...row, henDays: henDaysOf(row, hensOn)}))
   const counted = told.filter(({henDays}) => henDays > 0), [first] = counted, last = counted.at(-1)
   if (!first || !last) return []
   const sum = (of: (row: SheetRow) => number) => counted.reduce((total, row) => total + of(row), 0)
-  const daysOf = ({from, to}: SheetRow) => to - from + 1
+  const daysOf = ({from, to}: SheetRow) => to - from + 1, days = sum(daysOf)
   return [{
-    ...of, hens: [...new Set(counted.flatMap(({from, to}) => [...hensOn(from), ...hensOn(to)]))], from: first.from, to: last.to, days: sum(daysOf),
-    missing: missing + told.filter(row => row.henDays === 0 && row.from > first.from && row.to < last.to).reduce((total, row) => total + daysOf(row), 0),
+    ...of, hens: [...new Set(counted.flatMap(({from, to}) => [...hensOn(from), ...hensOn(to)]))], from: first.from, to: last.to, days, missing: last.to - first.from + 1 - days,
     unclear: unclear + told.reduce((total, {eggs, henDays}) => total + (henDays === 0 ? eggs : 0), 0),
     eggs: sum(({eggs}) => eggs), henDays: sum(({henDays}) => henDays), hensAtStart: first.hens ?? hensOn(first.from).length,
     otherHens: of.pen === null || hensOn(first.from).length === 0 ? 0 : sum(row => (row.hens !== null && row.hens !== hensOn(row.to).length ? daysOf(row) : 0)), rows: counted,
@@ -69,8 +68,9 @@ function sheetOf(of: Pick<LaySheet, 'pen' | 'bird' | 'season'>, counts: readonly
 /** The hens of a pen, or the hen, alive and there on a day. A hen moved to another pen is there no longer, and there from the day she came. */
 function hensByDay({pen, bird}: Pick<LaySheet, 'pen' | 'bird'>): (day: Day) => readonly Bird[] {
   if (pen === null) return day => (bird && isAlive(bird, day) ? [bird] : [])
-  const stays = pen.females.filter(({bird: hen}) => hen.sex !== 'male').map(stay => ({hen: stay.bird, days: daysInSeason(pen, stay)}))
-  return day => stays.filter(({hen, days}) => days.from <= day && day <= days.to && isAlive(hen, day)).map(({hen}) => hen)
+  // a hen that went and came back on one day has two stays, and is one hen
+  const stays = [...grouped(pen.females.filter(({bird: hen}) => hen.sex !== 'male'), stay => stay.bird)].map(([hen, own]) => ({hen, spans: own.map(stay => daysInSeason(pen, stay))}))
+  return day => stays.filter(({hen, spans}) => isAlive(hen, day) && spans.some(({from, to}) => from <= day && day <= to)).map(({hen}) => hen)
 }
 
 function henDaysOf({from, to, hens}: CountedDays, hensOn: (day: Day) => readonly Bird[]): number {
