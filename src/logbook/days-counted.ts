@@ -61,13 +61,12 @@ function firstDay({to, eggs}: Row, before: Day, usual: number | null, hens: numb
   return before === -Infinity ? (usual === null ? null : to - days + 1) : before + 1
 }
 
-/** The commonest number of days from one row to the next, of several equally common the least; null where there are no two rows that name a day. */
+/** The commonest number of days from a row to the next that names one day alone, of several equally common the least; null where there is none. */
 function usualStep(sheet: readonly Row[]): number | null {
   const counts = new Map<number, number>()
-  const plain = sheet.filter(({from}) => from === null)
-  plain.forEach(({to}, place) => {
-    const before = plain[place - 1]
-    if (before) counts.set(to - before.to, (counts.get(to - before.to) ?? 0) + 1)
+  sheet.forEach(({to, from}, place) => {
+    const before = sheet[place - 1]
+    if (before && from === null) counts.set(to - before.to, (counts.get(to - before.to) ?? 0) + 1)
   })
   return [...counts].sort(([a, often], [b, oftener]) => oftener - often || a - b)[0]?.[0] ?? null
 }

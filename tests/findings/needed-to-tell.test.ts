@@ -17,15 +17,18 @@ interface Season {
   readonly grams?: readonly number[]
   readonly shanks?: readonly number[]
   readonly scored?: boolean
+  /** of the other sex, reared with them */
+  readonly hens?: readonly number[]
 }
 
 function bookOf(seasons: readonly Season[]): Logbook {
-  const made = seasons.map(({year, step, cocks, grams = [], shanks = [], scored = true}) => {
+  const made = seasons.map(({year, step, cocks, grams = [], shanks = [], scored = true, hens = []}) => {
     const on = date(`${year}-03-01`), due = {text: '', first: on.first + 140, last: on.first + 140}, from = hatch(`${year}-${step.label}`, {on, step})
     const sires = Array.from({length: cocks}, (_, place) => bird(`${year}-${step.label}-C${place}`, 'male'))
-    const chicks = sires.flatMap((sire, family) => Array.from({length: Math.max(1, grams.length, shanks.length)}, (_, place) => {
-      const [heavy, long] = [grams[place], shanks[place]]
-      return bird(`${from.id}-${family}-${place}`, 'male', {
+    const chicks = sires.flatMap((sire, family) => Array.from({length: Math.max(1, grams.length, shanks.length) + hens.length}, (_, place) => {
+      const hen = place >= Math.max(1, grams.length, shanks.length)
+      const heavy = hen ? hens[place - Math.max(1, grams.length, shanks.length)] : grams[place], long = hen ? undefined : shanks[place]
+      return bird(`${from.id}-${family}-${place}`, hen ? 'female' : 'male', {
         hatched: on, hatch: from, step, strain: null, parentage: parents([[sire, 1]], null), looks: scored ? looks(score(comb, 'pea')) : new Map(),
         weighings: [...(heavy === undefined ? [] : [{measure: 'weight', value: heavy, on: due, at}]), ...(long === undefined ? [] : [{measure: 'shank', value: long, on: due, at}])],
       })
@@ -56,6 +59,10 @@ describe('neededToTell(summaries)', () => {
     expect(found?.spread?.need).toBe(Math.ceil(((1.959964 + 0.841621) / Math.log(0.8)) ** 2))
   })
 
+  it('speaks of the last season, held against the one before it', () => {
+    expect(of({year: 2023, step: F2, cocks: 1}, {year: 2024, step: F2, cocks: 4}, {year: 2025, step: F3, cocks: 6})).toMatchObject({season: '2025', families: {have: 4}})
+  })
+
   it('counts the cocks of the poorer season, whichever that is', () => {
     const have = (before: number, after: number) => of({year: 2024, step: F2, cocks: before}, {year: 2025, step: F3, cocks: after})?.families?.have ?? null
     expect([have(5, 1), have(1, 5), have(4, 6), have(5, 5), have(7, 6)]).toEqual([1, 1, 4, null, null])
@@ -63,6 +70,8 @@ describe('neededToTell(summaries)', () => {
 
   it('asks for no birds where the change is told, nothing was measured, or only the season before was', () => {
     expect(of({year: 2024, step: F2, cocks: 5, grams: UNEVEN}, {year: 2025, step: F3, cocks: 5, grams: EVEN})).toEqual({season: '2025', families: null, spread: null})
+    // told of both sexes together, though cocks alone are as they were
+    expect(of({year: 2024, step: F2, cocks: 6, grams: EVEN, hens: UNEVEN}, {year: 2025, step: F3, cocks: 6, grams: EVEN, hens: EVEN})?.spread).toBeNull()
     expect(of({year: 2024, step: F2, cocks: 5}, {year: 2025, step: F3, cocks: 5})?.spread).toBeNull()
     expect(of({year: 2024, step: F2, cocks: 5, grams: EVEN}, {year: 2025, step: F3, cocks: 5})?.spread).toBeNull()
   })
@@ -86,7 +95,7 @@ describe('neededToTell(summaries)', () => {
   })
 
   it('has nothing to say of a week-old project, of one season, or of crosses alone', () => {
-    expect([neededToTell(study(weekOld()).summaries), of(), of({year: 2025, step: F2, cocks: 3}), of({year: 2024, step: F1, cocks: 3}, {year: 2025, step: F1, cocks: 3}), neededToTell({seasons: []})]).toEqual([null, null, null, null, null])
+    expect([neededToTell(study(weekOld()).summaries), of(), of({year: 2025, step: F2, cocks: 3}), of({year: 2024, step: F1, cocks: 3}, {year: 2025, step: F1, cocks: 3}), of({year: 2024, step: F1, cocks: 3}, {year: 2025, step: F2, cocks: 3}), neededToTell({seasons: []})]).toEqual([null, null, null, null, null, null])
   })
 
   it('agrees with cocks and birds counted from the records', () => {

@@ -4,6 +4,7 @@ import {ladderOf} from '../../src/findings/ladder.ts'
 import {changeOfSpread, correctedSpreads, spreadsCompared, type ChangeOfSpread} from '../../src/findings/spread-change.ts'
 import {spreadOfMeasures, type SpreadRow} from '../../src/findings/spread.ts'
 import type {Logbook} from '../../src/logbook/book.ts'
+import {varianceRatio} from '../../src/statistics/variance-ratio.ts'
 import {expectClose} from '../expect-close.ts'
 import {F2, trait, weight} from '../pages/small-logbook.ts'
 import {bookOfFamilies, evenBook, F3, type Family} from './evenness-book.ts'
@@ -32,6 +33,24 @@ describe('changeOfSpread(from, to)', () => {
     const later = 0.00625 / 1.005, earlier = 0.025 / 1.02
     expectClose(variations?.ratio ?? NaN, Math.sqrt((later * (1 - earlier)) / (earlier * (1 - later))), 1e-9)
     expect([from.measured, to.families, speaksOf, verdict]).toEqual([5, 1, 'these-chicks', 'cannot-tell'])
+  })
+
+  it('tells a step more even or less even, of its birds and from five cocks on of its families, and loses a degree of freedom for every class', () => {
+    const away = [-4, -3, -2, -1, 0, 1, 2, 3, 4], of = (step: typeof F2, by: number) => ({step, grams: away.map(each => 2000 + by * each)})
+    const two = [of(F2, 100), of(F2, 100), of(F3, 40), of(F3, 40)], found = compared(two)
+    expect([found.verdict, found.speaksOf, compared([of(F2, 40), of(F2, 40), of(F3, 100), of(F3, 100)]).verdict]).toEqual(['more-even', 'these-chicks', 'less-even'])
+    // Σ away² = 60 on 8: SD √7.5 times as many grams, 16 degrees of freedom in two classes
+    expectClose(found.variances?.p ?? NaN, varianceRatio({sd: 40 * Math.sqrt(7.5), freedom: 16}, {sd: 100 * Math.sqrt(7.5), freedom: 16})?.p ?? Infinity, 1e-12)
+    // five families that all stray alike: no less than two of the C(10, 5) = 252 ways to deal them
+    const five = compared([...Array.from({length: 5}, () => of(F2, 100)), ...Array.from({length: 5}, () => of(F3, 40))])
+    expectClose(five.p ?? NaN, 2 / 252, 1e-12)
+    expect([five.speaksOf, five.verdict, five.from.families]).toEqual(['families', 'more-even', 5])
+  })
+
+  it('does not hold the cocks of one step against cocks and hens of another', () => {
+    const families: readonly Family[] = [{step: F2, grams: UNEVEN}, {step: F3, grams: EVEN}, {step: F3, grams: EVEN, sex: 'female'}]
+    expect(compared(families, 'all')).toMatchObject({test: null, p: null, verdict: 'cannot-tell', to: {measured: 10}})
+    expect(compared(families).test).toMatchObject({kind: 'compared'})
   })
 
   it('has nothing of nobody, and cannot tell of one side, of one bird or of weights all equal', () => {
@@ -96,6 +115,9 @@ describe('spreadsCompared(spreads), correctedSpreads(spreads)', () => {
     expect(found.map(({correctedP, verdict, p}) => [p, correctedP, verdict])).toEqual([[0.04, 0.04, 'more-even'], [0.01, 0.02, 'more-even']])
     const under = correctedSpreads([row('all', 0.04), row('all', 0.03, {trait: length})])
     expect(under.map(({correctedP, verdict}) => [correctedP, verdict])).toEqual([[0.06, 'cannot-tell'], [0.06, 'cannot-tell']])
+    // cocks alone can be compared in one measure, both sexes in the other: these two rows make one list
+    const mixed = correctedSpreads([row('male', 0.03), row('all', null), row('male', 1, {trait: length}), row('female', 1, {trait: length}), row('all', 0.04, {trait: length})])
+    expect(mixed.map(({correctedP}) => correctedP)).toEqual([0.06, null, 1, 1, 0.06])
     expect(correctedSpreads([])).toEqual([])
   })
 

@@ -29,9 +29,9 @@ const FIVE = [90, 95, 100, 105, 110], ONE_TENTH = 0.1 / 0.82899, HALF = 0.05 / 0
 
 describe('classValues(row)', () => {
   it('keeps hatches reared apart, and cocks and hens, in classes of their own', () => {
-    const rows = rowsOf(bookOfFamilies([{step: F2, grams: FIVE}, {step: F2, grams: [1, 2, 3, 4]}, {step: F2, grams: [180, 190, 200, 210, 220], sex: 'female'}]))
+    const rows = rowsOf(bookOfFamilies([{step: F2, grams: FIVE}, {step: F2, grams: [1, 2, 3, 4]}, {step: F2, grams: [1, 2, 3, 4, 5]}, {step: F2, grams: [180, 190, 200, 210, 220], sex: 'female'}]))
     const of = (sex: SpreadRow['sex']) => classValues(rows.find(row => row.sex === sex) ?? expect.fail(`no ${sex}`))
-    expect([of('male'), of('female'), of('all')]).toEqual([[FIVE], [[180, 190, 200, 210, 220]], [[180, 190, 200, 210, 220], FIVE]])
+    expect([of('male'), of('female'), of('all')]).toEqual([[FIVE, [1, 2, 3, 4, 5]], [[180, 190, 200, 210, 220]], [[180, 190, 200, 210, 220], FIVE, [1, 2, 3, 4, 5]]])
   })
 
   it('holds as many classes of as many birds as the spread of the row is worked from', () => {

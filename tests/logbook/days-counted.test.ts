@@ -28,6 +28,8 @@ describe('the days that an egg sheet speaks of', () => {
   })
   it('are what is written', () => {
     expect(told(row('2024-03-04', 9, {days: 4}), row('2024-03-05', 3)).days).toEqual(['2024-03-01 to 2024-03-04: 9', '2024-03-05 to 2024-03-05: 3'])
+    // the step is that from the row directly before, whatever it is: the 1st speaks of itself alone
+    expect(told(row('2024-03-01', 3), row('2024-03-03', 8, {days: 2}), row('2024-03-04', 4)).days).toEqual(['2024-03-01 to 2024-03-01: 3', '2024-03-02 to 2024-03-03: 8', '2024-03-04 to 2024-03-04: 4'])
     expect(told(row('2024-03', 80)).days).toEqual(['2024-03-01 to 2024-03-31: 80'])
   })
   it('cannot be told of a single row of more eggs than its hens lay in a day', () => {
