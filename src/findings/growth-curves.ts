@@ -1,23 +1,14 @@
 import type {Logbook, Sex, Trait, Weighing} from '../logbook/book.ts'
 import {isWhole, type PartialDate} from '../records/dates.ts'
-import {meanAndDeviation} from '../statistics/mean-and-deviation.ts'
-import {studentQuantile} from '../statistics/student-t.ts'
-import type {Interval} from './estimate.ts'
 import {grouped} from './grouped.ts'
 import {ladderChicks} from './ladder-chicks.ts'
 import type {LadderStep} from './ladder.ts'
-import {LEAST_IN_CLASS} from './spread.ts'
+import {meanOfBirds, type MeanOfBirds} from './mean-of-birds.ts'
 
 /** What the birds of one step and sex weighed at one age. */
-export interface GrowthPoint {
+export interface GrowthPoint extends MeanOfBirds {
   /** days, the age that theirs are nearest to */
   readonly age: number
-  readonly n: number
-  readonly mean: number
-  /** null of a single bird */
-  readonly sd: number | null
-  /** 95 %, Student, birds taken one by one; null under five */
-  readonly interval: Interval | null
 }
 
 export interface GrowthCurve {
@@ -126,7 +117,5 @@ function onceEach(there: readonly Aged[]): readonly Aged[] {
 }
 
 function pointOf(age: number, values: readonly number[]): GrowthPoint {
-  const {n, mean, sd} = meanAndDeviation(values)
-  const half = sd === null || n < LEAST_IN_CLASS ? null : studentQuantile(0.95, n - 1) * (sd / Math.sqrt(n))
-  return {age, n, mean, sd, interval: half === null ? null : {low: mean - half, high: mean + half}}
+  return {age, ...meanOfBirds(values)}
 }

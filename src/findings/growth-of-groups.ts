@@ -1,23 +1,15 @@
 import type {Hatch, Logbook, Sex} from '../logbook/book.ts'
 import {isWhole, type Day} from '../records/dates.ts'
-import {meanAndDeviation} from '../statistics/mean-and-deviation.ts'
-import {studentQuantile} from '../statistics/student-t.ts'
 import type {Interval} from './estimate.ts'
 import {grouped} from './grouped.ts'
 import type {HatchGroup, HatchGroups} from './hatch-groups.ts'
-import {LEAST_IN_CLASS} from './spread.ts'
+import {meanOfBirds, type MeanOfBirds} from './mean-of-birds.ts'
 import {weighedChicks, type WeighedChick} from './weight-courses.ts'
 
 /** The weights of one sex at one age. */
-export interface GrowthPoint {
+export interface GrowthPoint extends MeanOfBirds {
   /** days; of several weigh days the mean */
   readonly age: number
-  readonly n: number
-  /** grams */
-  readonly mean: number
-  readonly sd: number | null
-  /** Student's, birds one by one; null under five */
-  readonly interval: Interval | null
 }
 
 /** What birds put on between two ages. */
@@ -55,7 +47,7 @@ const apartAt = (age: number): number => Math.max(7, age / 10)
  * The weights by sex and age, weighings of about one age together (a week apart, or a tenth of the age); and the gain a day from one age to the next, of the birds that were weighed at both, else of the means. Weighings count
  * whether or not they count for a trait. Sexes are never thrown together: birds not yet sexed stand by themselves.
  *
- * @see `meanAndDeviation`; the interval of the mean: Student 1908, Biometrika 6:1–25
+ * @see `meanOfBirds`
  */
 export function growthOfGroups(book: Logbook, groups: HatchGroups): GrowthOfGroups {
   const weighed = grouped(weighedChicks(book), ({hatch}) => hatch)
@@ -106,15 +98,7 @@ function lastOfEach(own: readonly Aged[]): readonly Aged[] {
   return [...own.filter(({bird}) => bird === null), ...banded.values()]
 }
 
-function pointOf(own: readonly Aged[]): GrowthPoint {
-  const {n, mean, sd} = meanAndDeviation(own.map(({grams}) => grams))
-  return {age: own.reduce((sum, {age}) => sum + age, 0) / n, n, mean, sd, interval: limitsOf(n, mean, sd)}
-}
-
-const limitsOf = (n: number, mean: number, sd: number | null): Interval | null => {
-  const half = sd === null || n < LEAST_IN_CLASS ? null : (studentQuantile(0.95, n - 1) * sd) / Math.sqrt(n)
-  return half === null ? null : {low: mean - half, high: mean + half}
-}
+const pointOf = (own: readonly Aged[]): GrowthPoint => ({age: own.reduce((sum, {age}) => sum + age, 0) / own.length, ...meanOfBirds(own.map(({grams}) => grams))})
 
 function gainOf(before: readonly Aged[], after: readonly Aged[], from: GrowthPoint | undefined, to: GrowthPoint | undefined): GrowthGain[] {
   if (!from || !to) return []
@@ -124,6 +108,6 @@ function gainOf(before: readonly Aged[], after: readonly Aged[], from: GrowthPoi
     return then && one.age > then.age ? [(one.grams - then.grams) / (one.age - then.age)] : []
   })
   if (gains.length === 0) return [{from: from.age, to: to.age, birds: 0, perDay: (to.mean - from.mean) / (to.age - from.age), interval: null}]
-  const {n, mean, sd} = meanAndDeviation(gains)
-  return [{from: from.age, to: to.age, birds: n, perDay: mean, interval: limitsOf(n, mean, sd)}]
+  const {n, mean, interval} = meanOfBirds(gains)
+  return [{from: from.age, to: to.age, birds: n, perDay: mean, interval}]
 }

@@ -7,6 +7,7 @@ import type {CannotSay, Share} from './estimate.ts'
 import {grouped} from './grouped.ts'
 import type {HatchGroup, HatchGroups, HatchPair} from './hatch-groups.ts'
 import {fertileOf, ratesOf, type HatchRates} from './hatch-results.ts'
+import {sumOf} from './judged-chicks.ts'
 import {keptOfHatch, rearedAlike, type RearedAlike} from './reared-alike.ts'
 import {isJudged} from './set-aside.ts'
 import {FAMILY_SEED, sireFamilies} from './sire-families.ts'
@@ -68,7 +69,6 @@ function countOf(hatch: Hatch, what: HatchShare): Count | null {
   return !isJudged(hatch) || k === null || n === null || k > n || n === 0 ? null : {k, n}
 }
 
-const sumOf = (counts: readonly Count[]): Count => counts.reduce((sum, {k, n}) => ({k: sum.k + k, n: sum.n + n}), {k: 0, n: 0})
 
 /** All settings in machines of one day share its luck: heat, power, how long eggs had stood. Under a hen, or of no day, a setting stands alone. */
 const dayOf = ({id, broody, set, on}: Hatch): string => {
