@@ -11,7 +11,7 @@ export interface DatedFact {
 }
 
 /** Ends that may be planned, days that something holds until, and what is the project's own clock. */
-const NOT_PAST: ReadonlySet<string> = new Set(['to', 'until', 'eggs-withheld-until', 'meat-withheld-until', 'as-of', 'consent', 'private', 'at', 'keyAt', 'band', 'others'])
+const NOT_PAST: ReadonlySet<string> = new Set(['to', 'until', 'eggs-withheld-until', 'meat-withheld-until', 'as-of', 'consent', 'consent-committee', 'private', 'at', 'keyAt', 'band', 'others'])
 
 const FILES = ['project', 'keeper', 'bird', 'pen', 'hatch', 'show', 'draft', 'requirements', 'care', 'diary'] as const
 const TABLES = ['weighings', 'eggCounts', 'feedings', 'scorings'] as const

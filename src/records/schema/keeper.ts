@@ -19,6 +19,7 @@ const consent = scalar<Consent>('yes, no, or the date it was given', words => {
 const keeper = object('a keeper', {
   name: required(text('a name'), 'The name. It is published only with consent.'),
   consent: optional(consent, 'Whether the keeper has agreed to be named; without it the site says keeper A.'),
+  'consent-committee': optional(consent, 'Whether the keeper has agreed to be named to the committee, in a dossier that is not published.'),
   region: optional(text('a region'), 'The region, as the keeper is willing to have it known. Never an address.'),
   since: optional(date, 'Since when.'),
   'signs-as': optional(listOf(text('a short name')), 'How the keeper signs in lists of scores.'),

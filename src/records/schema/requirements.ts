@@ -18,6 +18,7 @@ const amount = scalar('a number such as 5, or a share such as 95%', words => {
 
 const requirements = object('the requirements', {
   association: optional(text('a name'), 'Who asks.'),
+  audience: optional(oneOf(['public', 'committee']), 'For whom the dossier is made. `public`, or nothing: it names who agreed to be named on the site. `committee`: a second one is written beside the site, which also names who agreed to that alone.'),
   requirements: required(listOf(object('a requirement', {
     kind: required(oneOf(REQUIREMENT_WORDS), 'What is asked about.'),
     title: required(text('a short title'), 'Its title.'),

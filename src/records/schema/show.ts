@@ -11,11 +11,12 @@ const result = scalar('a placing such as 1 of 7', words => {
 })
 
 const judge = byForm({
-  text: turned(text('a name'), name => ({name, consent: false as boolean | undefined})),
+  text: turned(text('a name'), name => ({name, consent: false as boolean | undefined, 'consent-committee': undefined as boolean | undefined})),
   map: turned(object('a judge', {
     name: required(text('a name'), 'The name. It is published only with consent.'),
     consent: optional(yesNo, 'Whether the judge has agreed to be named.'),
-  }), ({name, consent}) => ({name, consent})),
+    'consent-committee': optional(yesNo, 'Whether the judge has agreed to be named to the committee, in a dossier that is not published.'),
+  }), judge => judge),
 })
 
 const band = reference('a band such as 25-036')
