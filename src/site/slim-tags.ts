@@ -25,6 +25,9 @@ const SLIM = new RegExp([
   `\\n\\s*(?=</?(?:${BLOCKS}|li|d[dt]|caption|t(?:[rdh]|head|body|foot)|head|body|title|meta|link)[\\s>])`,
 ].join('|'), 'g')
 
+/** A body with a class keeps its tag. */
+const FRAME = /<\/?head>\s*|<body>\s*|\s*<\/body>\s*<\/html>/g
+
 /** A value that needs no quotes, in a tag, and not at the end of one that closes itself: there the stroke would be taken for a part of it. */
 const QUOTED = / ([\w:-]+)="([^\s"'=<>`&]+)"(?=[ >])(?<=<\w[^<>]*)/g
 
@@ -35,3 +38,6 @@ export function slimTags(html: string): string {
   if (!AS_IT_IS.test(html)) return slim(html)
   return html.split(AS_IT_IS).map((piece, place) => (place % 3 === 0 ? slim(piece) : place % 3 === 1 ? piece : '')).join('')
 }
+
+/** @param html  a stretch of the frame around a page's matter, slimmed: what stands in head and body says where they begin and end */
+export const slimFrame = (html: string): string => html.replace(FRAME, '')

@@ -12,7 +12,7 @@ import type {Markdown} from './markdown.ts'
 import type {Picture, Pictures} from './picture.ts'
 import {SafeHtml} from './safe-html.ts'
 import {slimSprite} from './slim-sprite.ts'
-import {slimTags} from './slim-tags.ts'
+import {slimFrame, slimTags} from './slim-tags.ts'
 import {runningHead} from './style-used.ts'
 import {valueHelpers} from './template-helpers.ts'
 
@@ -169,7 +169,7 @@ function pieceOf(text: string): Piece {
   if (text === TITLE) return title => title
   if (text === MATTER) return (_, matter) => matter
   if (!text.startsWith('<svg class="sprite"')) {
-    const slim = slimTags(text)
+    const slim = slimFrame(slimTags(text))
     return () => slim
   }
   const slim = slimSprite(text)

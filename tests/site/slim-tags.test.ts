@@ -6,7 +6,7 @@ import {openBook} from '../../src/commands/open-book.ts'
 import {progressIn} from '../../src/commands/progress.ts'
 import {compose} from '../../src/pages/compose.ts'
 import {renderSite} from '../../src/site/render.ts'
-import {slimTags} from '../../src/site/slim-tags.ts'
+import {slimFrame, slimTags} from '../../src/site/slim-tags.ts'
 import {readTemplates} from '../../src/site/templates-folder.ts'
 import {listeningWorld} from '../folders/listening-world.ts'
 
@@ -15,7 +15,7 @@ const passed = vi.hoisted((): [string, string][] => [])
 vi.mock('../../src/site/slim-tags.ts', async original => {
   const real = await original<{slimTags: (html: string) => string}>()
   return {
-    slimTags: (html: string) => {
+    ...real, slimTags: (html: string) => {
       const slim = real.slimTags(html)
       passed.push([html, slim])
       return slim
@@ -80,5 +80,14 @@ describe('slimTags(html)', () => {
     '<pre>\n<p>a</p>\n<p>b</p></pre>', '<script>"</td><td>"</script>', '<style>\n</style>', '<textarea>\n<p></p><p></textarea>', '<b>a</b>\n<i>b</i>', '<span>a</span><link-like>b</link-like>',
   ])('touches nothing in %s', html => {
     expect(slimTags(html)).toBe(html)
+  })
+})
+
+describe('slimFrame(html)', () => {
+  it('leaves out where head and body begin and end, and keeps the class of a body', () => {
+    const frame = (body: string) => `<!DOCTYPE html>\n<html lang=en><head><meta charset=utf-8><title>a</title>\n<script src=b></script></head>${body}\n<header>c</header><main>d</main>\n</body>\n</html>\n`
+    expect(slimFrame(frame('<body>'))).toBe('<!DOCTYPE html>\n<html lang=en><meta charset=utf-8><title>a</title>\n<script src=b></script><header>c</header><main>d</main>\n')
+    for (const body of ['<body>', '<body class=summary>']) expect(outline(parse(slimFrame(frame(body))))).toEqual(outline(parse(frame(body))))
+    expect(slimFrame(frame('<body class=summary>'))).toContain('<body class=summary>')
   })
 })
