@@ -1,12 +1,12 @@
-/** A folder of records as reading sees it: the names of its files and their text. On disk, or held in memory by a test. */
+/** A folder of records as reading sees it: the names of its files and their bytes. On disk, or held in memory by a test. */
 import {readdirSync, readFileSync, realpathSync, statSync} from 'node:fs'
 import {join} from 'node:path'
 
 export interface Folder {
   /** every file, as its path inside the folder, with `/` */
   list(): string[]
-  /** the text of one of them */
-  text(file: string): string
+  /** one of them, as it is on disk */
+  bytes(file: string): Uint8Array
 }
 
 /** Something in a folder of records that cannot be looked into: what it holds would be missed without a word. */
@@ -53,7 +53,7 @@ export function folderOnDisk(root: string): Folder {
       walk('', [])
       return [...files]
     },
-    text: file => readFileSync(join(root, file), 'utf8'),
+    bytes: file => readFileSync(join(root, file)),
   }
 }
 
@@ -61,10 +61,10 @@ export function folderOnDisk(root: string): Folder {
 export function folderInMemory(texts: Readonly<Record<string, string>>): Folder {
   return {
     list: () => Object.keys(texts).filter(path => !isLeftAlone(path) && !path.startsWith('templates/')),
-    text(file) {
+    bytes(file) {
       const text = texts[file]
       if (text === undefined) throw new Error(`${file} is not in this folder`)
-      return text
+      return Buffer.from(text)
     },
   }
 }

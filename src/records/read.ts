@@ -2,6 +2,7 @@
  * folder → records. Each file is read by itself and once: its place decides its kind, its text alone decides what it holds,
  * so a reading can be remembered by path and text. What is wrong is a slip beside the records, and reading goes on.
  */
+import {checksumOf, sumOf, type FileSum} from './checksum.ts'
 import {blankedData, closedUp, withoutComments, type Blanked} from './comments.ts'
 import type {Folder} from './folder.ts'
 import {readFrontMatter, softened, spotAt} from './front-matter.ts'
@@ -37,6 +38,7 @@ export function readRecords(folder: Folder, reference: Folder = SHIPPED_LOCI): R
   const texts = new Map<string, string>()
   const photos = new Set<string>()
   const readings: Gathered[] = []
+  const sums: FileSum[] = []
   const homes: [home: string, file: string][] = []
   for (const file of files) {
     const owner = ownerOf(file)
@@ -49,7 +51,10 @@ export function readRecords(folder: Folder, reference: Folder = SHIPPED_LOCI): R
       noteUnplaced(file, note)
       continue
     }
-    const plain = readText(folder, file, note)
+    const bytes = readBytes(folder, file, note)
+    if (bytes === null) continue
+    sums.push({file, sum: sumOf(bytes)})
+    const plain = plainText(file, bytes, note)
     if (plain === null) continue
     const blanked = blankedData(file, plain, note)
     texts.set(file, blanked.text)
@@ -61,7 +66,7 @@ export function readRecords(folder: Folder, reference: Folder = SHIPPED_LOCI): R
   }
   const records = gather(readings, photos)
   return {
-    records, slips, reference: lociNamed(records, reference), files: files.length, texts,
+    records, slips, reference: lociNamed(records, reference), files: files.length, texts, checksum: checksumOf(sums),
     faulty: new Map([...slips.filter(slip => slip.severity === 'error').map(({at: {file}}): [string, string] => [file, file]), ...homes]),
   }
 }
@@ -101,7 +106,7 @@ function lociNamed({trait}: Records, reference: Folder): Reading['reference'] {
   const loci = new Map<string, RecordOf<'locus'>>()
   for (const symbol of named) {
     const file = files.get(symbol)
-    const reading = file === undefined ? null : readFile(file, {text: reference.text(file), commented: false}, ({reason}) => { throw new Error(`${file}: ${reason}`) })
+    const reading = file === undefined ? null : readFile(file, {text: textOf(reference.bytes(file)), commented: false}, ({reason}) => { throw new Error(`${file}: ${reason}`) })
     // what lies in `loci/` is read as a locus
     if (reading?.what === 'record') loci.set(symbol, reading.record as RecordOf<'locus'>)
   }
@@ -110,23 +115,29 @@ function lociNamed({trait}: Records, reference: Folder): Reading['reference'] {
 
 const NO_REFERENCE: Reading['reference'] = {symbols: [], loci: new Map()}
 
-/** The text of a file with plain line ends and no byte-order mark; null, and a slip, when it is not text. */
-function readText(folder: Folder, file: string, note: Note): string | null {
-  const refuse = (at: Spot, reason: string, remedy: string) => {
-    note({code: 'unreadable-file', severity: 'error', at, reason, remedy})
-    return null
-  }
-  let text: string
+/** A file as it is on disk; null, and a slip, when it cannot be opened. */
+function readBytes(folder: Folder, file: string, note: Note): Uint8Array | null {
   try {
-    text = folder.text(file)
+    return folder.bytes(file)
   } catch (error) {
-    return refuse({file, path: []}, `the file cannot be opened (${error instanceof Error ? error.message : String(error)})`, 'look whether you may read it, or move it away')
+    return unreadable(note, {file, path: []}, `the file cannot be opened (${error instanceof Error ? error.message : String(error)})`, 'look whether you may read it, or move it away')
   }
-  const plain = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n')
+}
+
+const textOf = (bytes: Uint8Array): string => Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('utf8')
+
+/** Its text with plain line ends and no byte-order mark; null, and a slip, when it is not text. */
+function plainText(file: string, bytes: Uint8Array, note: Note): string | null {
+  const plain = textOf(bytes).replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n')
   const foreign = plain.search(/[\uFFFD\0]/)
   return foreign === -1
     ? softened(plain)
-    : refuse(spotAt(file, plain, foreign, 1), 'a letter here is not written in UTF-8', 'save the file as text in UTF-8 (many editors: “Save with encoding”)')
+    : unreadable(note, spotAt(file, plain, foreign, 1), 'a letter here is not written in UTF-8', 'save the file as text in UTF-8 (many editors: “Save with encoding”)')
+}
+
+function unreadable(note: Note, at: Spot, reason: string, remedy: string): null {
+  note({code: 'unreadable-file', severity: 'error', at, reason, remedy})
+  return null
 }
 
 function noteUnplaced(file: string, note: Note): void {

@@ -1,4 +1,5 @@
 /** All records of a folder, each read by itself; nothing here knows another file. */
+import type {Checksum} from './checksum.ts'
 import type {PartialDate} from './dates.ts'
 import type {KINDS, KindId} from './kinds.ts'
 import type {Slip, Spot} from './problem.ts'
@@ -83,4 +84,6 @@ export interface Reading {
   readonly faulty: ReadonlyMap<string, string>
   /** the text of every file that was read (plain line ends, no byte-order mark, no comments in its data), for `locate`: no file is opened twice */
   readonly texts: ReadonlyMap<string, string>
+  /** of every file that was opened, its bytes as they are on disk */
+  readonly checksum: Checksum
 }

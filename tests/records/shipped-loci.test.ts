@@ -61,7 +61,7 @@ describe('the reference of chicken loci', () => {
 
   it('is opened only for the loci that a project names, and not at all where it names none', () => {
     const opened: string[] = []
-    const watched: Folder = {list: () => SHIPPED_LOCI.list(), text: file => { opened.push(file); return SHIPPED_LOCI.text(file) }}
+    const watched: Folder = {list: () => SHIPPED_LOCI.list(), bytes: file => { opened.push(file); return SHIPPED_LOCI.bytes(file) }}
     const trait = (loci: string) => folderInMemory({'traits/x.md': `---\nname: X\nstates: [a, b]\n${loci}---\n`})
     expect(readRecords(trait(''), watched).reference.symbols).toEqual([])
     const {reference} = readRecords(trait('loci: [P, R, p]\n'), watched)
