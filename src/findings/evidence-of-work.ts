@@ -1,6 +1,7 @@
 /** Evidence of years, generations, people, stock and shows. Each gives the numbers and whether they reach what is asked. */
 import type {Hatch, Keeper, Requirement} from '../logbook/book.ts'
 import {yearOf} from '../records/dates.ts'
+import {keeperOn} from './census.ts'
 import {judged, nothing, reaches, type Finding, type Sources} from './evidence-shown.ts'
 import {seasonOfHatch} from './ladder-chicks.ts'
 
@@ -96,4 +97,14 @@ export function consecutiveShows({atLeast, seasons}: Requirement, {shows}: Sourc
     }
   }
   return judged(reaches(longestRun, atLeast ?? seasons), {kind: 'consecutive-shows', years, cancelledYears, longestRun})
+}
+
+/** At how many shows were there as many birds of the breed, by as many keepers, as are asked? Disqualified ones do not count. One show must reach it unless the requirement says how many. */
+export function birdsPerShow({atLeast, exhibitors, shows: asked}: Requirement, {shows}: Sources): Finding {
+  const each = shows.shows.filter(({show}) => show.entries.length > 0).map(({show}) => {
+    const birds = [...new Set(show.entries.filter(({disqualified}) => !disqualified).map(({bird}) => bird))]
+    return {show, birds: birds.length, keepers: new Set(birds.flatMap(bird => keeperOn(bird, show.on.first) ?? [])).size}
+  })
+  const enough = each.filter(({birds, keepers}) => birds >= (atLeast ?? 1) && keepers >= (exhibitors ?? 1)).length
+  return judged(atLeast === null && exhibitors === null ? null : enough >= (asked ?? 1), {kind: 'birds-per-show', shows: each, enough})
 }

@@ -1,4 +1,4 @@
-import type {Bird, Keeper, Logbook, Paper, Strain, Trait} from '../logbook/book.ts'
+import type {Bird, Keeper, Logbook, Paper, Show, Strain, Trait} from '../logbook/book.ts'
 import type {Census, Count} from './census.ts'
 import type {CannotSay, Share} from './estimate.ts'
 import type {Fixation} from './fixation.ts'
@@ -65,8 +65,16 @@ export type Shown =
   | {readonly kind: 'fixed'; readonly trait: Trait | null; readonly asked: number; readonly birds: number; readonly loci: readonly FixedAtLocus[]}
   /** null: no living breeder */
   | {readonly kind: 'inbreeding'; readonly asked: number | null; readonly of: InbreedingOfBreeders | null}
+  /** shows with an entry, oldest first, with the birds shown and the keepers who showed them; `enough`: those that reach what is asked */
+  | {readonly kind: 'birds-per-show'; readonly shows: readonly BirdsAtShow[]; readonly enough: number}
   /** the records hold nothing on it */
   | {readonly kind: 'nothing-recorded'; readonly trait?: Trait}
+
+export interface BirdsAtShow {
+  readonly show: Show
+  readonly birds: number
+  readonly keepers: number
+}
 
 export interface FixedAtLocus {
   readonly fixation: Fixation

@@ -1,5 +1,5 @@
 import type {Logbook, Requirement, RequirementKind} from '../logbook/book.ts'
-import {aliveBreeders, consecutiveShows, independentKeepers, interSeGenerations, showResult, shownPerClass, showsAndJudges, yearsBred} from './evidence-of-work.ts'
+import {aliveBreeders, birdsPerShow, consecutiveShows, independentKeepers, interSeGenerations, showResult, shownPerClass, showsAndJudges, yearsBred} from './evidence-of-work.ts'
 import {distinctness, history, identity, paperOrWord, photographs, statementPapers, veterinaryPaper, writtenStandard} from './evidence-on-paper.ts'
 import {fixed, inbreeding} from './evidence-of-descent.ts'
 import {evenWeight, trueToType} from './evidence-of-type.ts'
@@ -40,6 +40,7 @@ const WAYS: Readonly<Record<RequirementKind, (requirement: Requirement, from: So
   'inbreeding': inbreeding,
   'identity': identity,
   'consecutive-shows': consecutiveShows,
+  'birds-per-show': birdsPerShow,
 }
 
 /**

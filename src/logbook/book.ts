@@ -8,6 +8,7 @@ import type {Day, PartialDate} from '../records/dates.ts'
 import type {Spot} from '../records/problem.ts'
 import {CARE_WORDS} from '../records/schema/care.ts'
 import type {CAUTION_WORDS, SOURCE_WORDS} from '../records/schema/locus.ts'
+import type {MANNERS, SECTION_KINDS, SEVERITIES} from '../records/schema/draft.ts'
 import {SEX_WORDS} from '../records/schema/parts.ts'
 import {REQUIREMENT_WORDS} from '../records/schema/requirements.ts'
 import type {Species} from '../records/species.ts'
@@ -56,6 +57,8 @@ export interface Logbook {
   readonly tellableFiles: ReadonlySet<string>
   /** dated facts after `asOf` that this view of the book leaves aside */
   readonly later: number
+  /** of the records it was linked from, whole and of whatever day: a view of an earlier day keeps it. 64 hex digits */
+  readonly checksum: string
 }
 
 export interface Project extends Written {
@@ -68,6 +71,8 @@ export interface Project extends Written {
   /** step labels the keeper plans, in order; those not yet reached are drawn as planned */
   readonly ladder: readonly string[]
   readonly units: 'metric' | 'imperial'
+  /** the sheet that PDFs are set on */
+  readonly paper: 'a4' | 'letter'
   readonly limits: {readonly matingInbreeding: number | null; readonly inbreedingPerGeneration: number | null}
   /** days a hen may keep a removed male's sperm; default 21 */
   readonly spermStoreDays: number
@@ -472,26 +477,78 @@ export interface Draft extends Written {
   readonly number: number
   readonly on: PartialDate
   readonly title: string
+  /** the manner it is printed in; null: sections stand as they were written */
+  readonly manner: Manner | null
   readonly classification: string | null
   readonly origin: string | null
+  /** in words, with the least weight where there is one */
   readonly egg: string | null
+  /** grams that an egg for hatching must have */
+  readonly eggAtLeast: number | null
   readonly rings: {readonly male: string | null; readonly female: string | null}
-  readonly sections: readonly {readonly id: string; readonly title: string; readonly lead: string; readonly clauses: readonly Clause[]}[]
-  /** grams, by class as written: cock, cockerel, hen, pullet */
-  readonly weights: readonly {readonly class: string; readonly grams: number}[]
+  /** as written, whatever the manner */
+  readonly sections: readonly Section[]
+  /** grams, by class as written: cock, cockerel, hen, pullet; `high` where a range is given */
+  readonly weights: readonly {readonly class: string; readonly grams: number; readonly high: number | null}[]
   readonly points: readonly {readonly name: string; readonly points: number}[]
+  /** colour varieties: those with a heading in the section on colour, and those that looks tell; `looks` is empty where none are given */
+  readonly varieties: readonly Variety[]
+  /** what stands in a table and is held against a trait all the same: `weights/cock`, `egg` */
+  readonly rows: readonly Clause[]
   /** why a clause was changed, by its id */
   readonly reasons: ReadonlyMap<string, string>
   readonly photos: readonly Photo[]
 }
 
+export type Manner = (typeof MANNERS)[number]
+export type SectionKind = (typeof SECTION_KINDS)[number]
+export type Severity = (typeof SEVERITIES)[number]
+
+export interface Section {
+  /** steady from draft to draft: `general-characteristics-male` */
+  readonly id: string
+  readonly title: string
+  /** what it is about, by its heading or as the draft says; null: something of the keeper's own */
+  readonly kind: SectionKind | null
+  /** Markdown before its first clause */
+  readonly lead: string
+  readonly clauses: readonly Clause[]
+}
+
+export interface Variety {
+  readonly name: string
+  /** a bird that shows all of these is of it */
+  readonly looks: ReadonlyMap<Trait, Wanted>
+}
+
 export interface Clause {
-  /** unique in the draft and steady from draft to draft: `general-characteristics-male/tail` */
+  /** unique in the draft and steady from draft to draft: `general-characteristics-male/tail`; of a variety `colour/light/male` */
   readonly id: string
   readonly title: string
   /** Markdown of the clause without its run-in head */
   readonly text: string
+  /** of which sex it speaks, by its section or name; null: both */
+  readonly sex: 'male' | 'female' | null
+  readonly variety: string | null
   readonly trait: Trait | null
+  /** what it allows of its trait, of the sex it speaks of: its own words, else the trait's target; null where neither says */
+  readonly allows: Trait['wanted']
+  /** does the clause itself say what it allows? */
+  readonly ownRange: boolean
+  readonly mandatory: boolean
+  readonly ifMissed: Severity | null
+  readonly accepted: Tolerance | null
+  /** its entry in the front matter; where it has none, the draft */
+  readonly at: Spot
+}
+
+/** What may still be shown for some seasons, though the clause asks for other things. */
+export interface Tolerance {
+  readonly what: string
+  readonly looks: Trait['wanted']
+  /** the last season */
+  readonly until: number
+  readonly then: Severity | null
 }
 
 export interface Requirements extends Written {
@@ -499,7 +556,7 @@ export interface Requirements extends Written {
   readonly items: readonly Requirement[]
   readonly papers: readonly Paper[]
   /** neighbouring breeds for the table of distinctness, the new breed first */
-  readonly distinctness: {readonly breeds: readonly string[]; readonly rows: readonly {readonly character: string; readonly values: readonly string[]}[]} | null
+  readonly distinctness: {readonly breeds: readonly string[]; readonly rows: readonly {readonly character: string; readonly values: readonly string[]; readonly at: Spot}[]} | null
 }
 
 export const REQUIREMENT_KINDS = REQUIREMENT_WORDS
@@ -518,21 +575,56 @@ export interface Requirement {
   readonly seasons: number | null
   readonly perClass: number | null
   readonly judges: number | null
+  /** different keepers that show, at one show */
+  readonly exhibitors: number | null
+  /** shows that must reach it */
+  readonly shows: number | null
+  /** a share of birds inside the target's band */
+  readonly insideAtLeast: number | null
+  /** the most that F may rise in a generation, the least effective size, and how many male lines */
+  readonly rateAtMost: number | null
+  readonly sizeAtLeast: number | null
+  readonly maleLines: number | null
+  /** how the figure is judged: by itself, or by the end of its interval that speaks against the breed; null: as the kind has it */
+  readonly judgedOn: 'estimate' | 'cautious' | null
   /** whose lower limit has to reach the share; null: the rate itself decides */
   readonly interval: 'families' | 'exact' | null
   readonly trait: Trait | null
+  /** ids of clauses of the latest draft that it is about; empty: all that its kind concerns */
+  readonly clauses: readonly string[]
+  /** classes of birds or entries it is about, as written; empty: all */
+  readonly classes: readonly string[]
+  /** `young` in the year of hatching, `grown` after it; empty: both */
+  readonly ages: readonly ('young' | 'grown')[]
+  readonly varieties: readonly string[]
+  /** sections that the standard must have */
+  readonly sections: readonly SectionKind[]
+  /** of livability: to which age, in days */
+  readonly toAge: number | null
+  /** grades that judges give, from the least, and the least that will do */
+  readonly grades: readonly string[]
+  readonly leastGrade: string | null
+  /** only what is of this day or later counts */
+  readonly from: PartialDate | null
+  /** it must be reached by then */
+  readonly by: PartialDate | null
+  /** days: evidence older than this at the book's day no longer counts */
+  readonly within: number | null
   /** the keeper's own statement, where only a person can say */
   readonly stated: string | null
-  /** `on` is the day of the paper that shows it */
-  readonly waived: {readonly because: string; readonly by: string | null; readonly on?: PartialDate | null} | null
+  /** `on` is the day of the paper that shows it; `until`: the last day on which the waiver holds */
+  readonly waived: {readonly because: string; readonly by: string | null; readonly on: PartialDate | null; readonly until: PartialDate | null} | null
   readonly at: Spot
 }
 
 export interface Paper {
   readonly title: string
-  readonly proves: string
+  readonly proves: RequirementKind
   readonly on: PartialDate
   readonly until: PartialDate | null
+  /** whose statement it is */
+  readonly keeper: Keeper | null
+  readonly at: Spot
 }
 
 export const CARE_KINDS = CARE_WORDS

@@ -1,21 +1,18 @@
-/** Drafts of the standard, each cut into sections (headings) and clauses (paragraphs with a bold run-in head, or smaller headings). */
-import type {Paragraph, RootContent, Strong} from 'mdast'
-import {toString} from 'mdast-util-to-string'
-import remarkGfm from 'remark-gfm'
-import remarkParse from 'remark-parse'
-import {unified} from 'unified'
-import {inside, type Note} from '../records/problem.ts'
-import {inUnit} from '../records/quantities.ts'
+/** Drafts of the standard: each cut into sections and clauses, with what a clause asks of a bird where its entry says it. */
+import {inside, type Note, type Spot} from '../records/problem.ts'
+import {inUnit, isUnit, UNITS} from '../records/quantities.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {Bench} from './bench.ts'
-import type {Clause, Draft} from './book.ts'
+import type {Clause, Draft, Section, Trait, Variety, Wanted} from './book.ts'
+import {slug, sectionsOf, type PieceOfDraft} from './draft-sections.ts'
 import {unknownClause} from './inspect/clause-unknown.ts'
 import type {Photographs} from './photographs.ts'
+import {sectionKindOf, sexOfHeading} from './section-kinds.ts'
 import type {Traits} from './traits.ts'
+import {wantedOf} from './wanted.ts'
 
-type Section = Draft['sections'][number]
-
-const markdown = unified().use(remarkParse).use(remarkGfm)
+type DraftRecord = RecordOf<'draft'>
+type Stated = NonNullable<DraftRecord['data']['clauses']>[number]
 
 export function linkDrafts(bench: Bench, traits: Traits, photographs: Photographs): readonly Draft[] {
   const records = [...bench.records.draft].sort((a, b) => a.data.draft - b.data.draft || a.data.on.first - b.data.on.first)
@@ -28,76 +25,87 @@ export function linkDrafts(bench: Bench, traits: Traits, photographs: Photograph
   return drafts
 }
 
-function draftOf({data, body, at}: RecordOf<'draft'>, traits: Traits, photographs: Photographs, note: Note): Draft {
-  const sections = sectionsOf(body)
-  const ids = sections.flatMap(section => section.clauses.map(clause => clause.id))
-  const measured = new Map((data.clauses ?? []).map(({key, value, keyAt}) => {
-    if (!ids.includes(key)) note(unknownClause(key, keyAt, ids))
-    return [key, value.trait ? traits.find(value.trait) : null]
-  }))
+function draftOf(record: DraftRecord, traits: Traits, photographs: Photographs, note: Note): Draft {
+  const {data, body, at} = record
+  const stated = new Map((data.clauses ?? []).map(entry => [entry.key, entry]))
+  const kinds = new Map((data.sections ?? []).map(({key, value}) => [key, value]))
+  const sections = sectionsOf(body, title => (kinds.get(slug(title)) ?? sectionKindOf(title)) === 'colour').map((section): Section => {
+    const kind = kinds.get(section.id) ?? (section.title === '' ? null : sectionKindOf(section.title))
+    return {...section, kind, clauses: section.clauses.map(piece => clauseOf(piece, sexOfPiece(piece, kind, section.title), stated.get(piece.id), at, traits, note))}
+  })
+  const weights = (data.weights ?? []).map(({key, value}) => {
+    const grams = inUnit(value.low, 'g') ?? 0, high = inUnit(value.high, 'g') ?? 0
+    return {class: key, grams, high: high > grams ? high : null}
+  })
+  const egg = data.egg ?? null, rows = rowsOf(weights, egg?.words ?? null, stated, at, traits, note)
+  const ids = [...sections.flatMap(section => section.clauses.map(clause => clause.id)), ...weights.map(weight => `weights/${slug(weight.class)}`), ...(egg ? ['egg'] : [])]
+  for (const {key, keyAt} of stated.values()) if (!ids.includes(key)) note(unknownClause(key, keyAt, ids))
+  const sectionIds = sections.map(({id}) => id)
+  for (const {key, keyAt} of data.sections ?? []) if (!sectionIds.includes(key)) note(unknownClause(key, keyAt, sectionIds))
   return {
-    at, body, number: data.draft, on: data.on, title: data.title ?? '', classification: data.classification ?? null, origin: data.origin ?? null,
-    egg: data.egg ?? null, rings: {male: data.rings?.male ?? null, female: data.rings?.female ?? null},
-    sections: sections.map(section => ({...section, clauses: section.clauses.map(clause => ({...clause, trait: measured.get(clause.id) ?? null}))})),
-    weights: (data.weights ?? []).map(({key, value}) => ({class: key, grams: inUnit(value, 'g') ?? 0})),
-    points: (data.scale ?? []).map(({key, value}) => ({name: key, points: value})),
+    at, body, number: data.draft, on: data.on, title: data.title ?? '', manner: data.manner ?? null, classification: data.classification ?? null, origin: data.origin ?? null,
+    egg: egg?.words ?? null, eggAtLeast: egg?.least ? inUnit(egg.least, 'g') : null, rings: {male: data.rings?.male ?? null, female: data.rings?.female ?? null}, sections, weights, rows,
+    points: (data.scale ?? []).map(({key, value}) => ({name: key, points: value})), varieties: varietiesOf(sections, data.varieties ?? [], traits, note),
     reasons: new Map((data.reasons ?? []).map(({key, value}) => [key, value])),
     photos: photographs.of(data.photos, inside(at, 'photos')),
   }
 }
 
-/** Cuts a body by its own Markdown; every piece keeps the keeper's words as they are. */
-export function sectionsOf(body: string): readonly Section[] {
-  const sections: {id: string; title: string; lead: string; clauses: Clause[]}[] = []
-  let section: (typeof sections)[number] | null = null
-  let clause: {id: string; title: string; text: string; trait: null} | null = null
-  const open = (title: string) => {
-    section = {id: freeName(slug(title), sections.map(each => each.id)), title, lead: '', clauses: []}
-    sections.push(section)
-    clause = null
-    return section
-  }
-  for (const node of markdown.parse(body).children) {
-    const start = node.position?.start.offset ?? 0, end = node.position?.end.offset ?? 0
-    if (node.type === 'heading' && node.depth <= 2) {
-      open(toString(node))
-      continue
-    }
-    // what stands before the first heading is a section without a title
-    const own: (typeof sections)[number] = section ?? open('')
-    const head = headOf(node)
-    if (head) {
-      const name = `${own.id}/${slug(head.title)}`
-      clause = {id: freeName(name, own.clauses.map(each => each.id)), title: head.title, text: body.slice(start + head.length, end).trim(), trait: null}
-      own.clauses.push(clause)
-    } else {
-      const words = body.slice(start, end)
-      if (clause) clause.text = joined(clause.text, words)
-      else own.lead = joined(own.lead, words)
-    }
-  }
-  return sections
+/** By its section; in one on neither sex by its own name. */
+function sexOfPiece({title}: PieceOfDraft, kind: Section['kind'], section: string): Clause['sex'] {
+  if (kind === 'male' || kind === 'female') return kind
+  return sexOfHeading(section) ?? sexOfHeading(title)
 }
 
-const joined = (before: string, more: string) => (before === '' ? more : `${before}\n\n${more}`)
+const NOTHING_WANTED: Trait['wanted'] = {male: null, female: null}
 
-/** The title of a clause and how many characters of the piece its head takes. */
-function headOf(node: RootContent): {readonly title: string; readonly length: number} | null {
-  if (node.type === 'heading') return {title: toString(node), length: lengthOf(node)}
-  const strong = node.type === 'paragraph' ? boldStart(node) : null
-  return strong ? {title: toString(strong).replace(/[.:]\s*$/, '').trim(), length: lengthOf(strong)} : null
+function clauseOf({id, title, text, variety}: PieceOfDraft, sexHere: Clause['sex'], entry: Stated | undefined, draftAt: Spot, traits: Traits, note: Note): Clause {
+  const said = entry?.value, trait = said?.trait ? traits.find(said.trait) : null
+  const sex = said?.sex === undefined ? sexHere : said.sex === 'both' ? null : said.sex
+  const ofSex = (wanted: Trait['wanted']): Trait['wanted'] => ({male: sex === 'female' ? null : wanted.male, female: sex === 'male' ? null : wanted.female})
+  const read = (wish: NonNullable<typeof said>['allows']): Trait['wanted'] => (trait && wish !== undefined ? ofSex(wantedOf(wish, undefined, trait, note)) : NOTHING_WANTED)
+  const accepted = said?.accepted
+  return {
+    id, title, text, sex, trait, variety: said?.variety ?? variety, allows: said?.allows === undefined ? (trait ? ofSex(trait.wanted) : NOTHING_WANTED) : read(said.allows),
+    ownRange: said?.allows !== undefined, mandatory: said?.mandatory ?? false, ifMissed: said?.['if-missed'] ?? null,
+    accepted: accepted ? {what: accepted.what, looks: read(accepted.looks), until: accepted.until, then: accepted.then ?? null} : null, at: entry?.keyAt ?? draftAt,
+  }
 }
 
-const boldStart = ({children: [first]}: Paragraph): Strong | null => (first?.type === 'strong' ? first : null)
-const lengthOf = ({position}: RootContent): number => (position?.end.offset ?? 0) - (position?.start.offset ?? 0)
+/** Weights by class, and the egg, that an entry holds against a trait. A class allows its own weight, within the tolerance of the trait's target where one weight is given. */
+function rowsOf(weights: Draft['weights'], egg: string | null, stated: ReadonlyMap<string, Stated>, at: Spot, traits: Traits, note: Note): readonly Clause[] {
+  const rows: Clause[] = weights.flatMap(({class: name, grams, high}) => {
+    const id = `weights/${slug(name)}`, entry = stated.get(id)
+    if (!entry) return []
+    const sex = sexOfHeading(name), clause = clauseOf({id, title: `Weight, ${name}`, text: '', variety: null}, sex, entry, at, traits, note)
+    if (clause.ownRange || !clause.trait?.unit || gramsIn(clause.trait.unit) === null) return [clause]
+    const one = weightAllowed(clause.trait, sex, grams, high)
+    return [{...clause, allows: {male: sex === 'female' ? null : one, female: sex === 'male' ? null : one}, ownRange: true}]
+  })
+  const entry = stated.get('egg')
+  return egg !== null && entry ? [...rows, clauseOf({id: 'egg', title: 'Egg', text: egg, variety: null}, 'female', entry, at, traits, note)] : rows
+}
 
-/** `General characteristics, male` → `general-characteristics-male` */
-export const slug = (title: string): string => title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'preface'
+/** Grams in one of a unit of mass; null of any other. */
+const gramsIn = (unit: string): number | null => (isUnit(unit) && UNITS[unit].of === 'mass' ? UNITS[unit].size : null)
 
-function freeName(name: string, used: readonly string[]): string {
-  let free = name
-  for (let number = 2; used.includes(free); number++) free = `${name}-${number}`
-  return free
+function weightAllowed(trait: Trait, sex: Clause['sex'], grams: number, high: number | null): Wanted {
+  const inTrait = (amount: number): number => amount / (gramsIn(trait.unit ?? 'g') ?? 1)
+  if (high !== null) return {kind: 'between', low: inTrait(grams), high: inTrait(high)}
+  const wanted = trait.wanted[sex ?? 'female']
+  return {kind: 'about', value: inTrait(grams), tolerance: wanted?.kind === 'about' ? wanted.tolerance : null}
+}
+
+/** Those that have a heading, in order, then those that only the front matter names. */
+function varietiesOf(sections: readonly Section[], stated: NonNullable<DraftRecord['data']['varieties']>, traits: Traits, note: Note): readonly Variety[] {
+  const named = sections.flatMap(({clauses}) => clauses.flatMap(({variety}) => variety ?? []))
+  const names = [...new Set([...named, ...stated.map(({key}) => key)])]
+  return names.map(name => ({
+    name, looks: new Map((stated.find(({key}) => key === name)?.value ?? []).flatMap(({key, value, keyAt}) => {
+      const trait = traits.find({text: key, at: keyAt}), wanted = trait && wantedOf(value, undefined, trait, note).female
+      return trait && wanted ? [[trait, wanted] as const] : []
+    })),
+  }))
 }
 
 /** A reason is given for a piece of this draft, or for one of the draft before that was taken out. */

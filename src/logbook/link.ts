@@ -28,6 +28,8 @@ import {linkFounderKin} from './founder-kin.ts'
 import {linkKeepers} from './keepers.ts'
 import {layingOf} from './laying.ts'
 import type {Linked} from './linked.ts'
+import {confidentialOf, type Confidential} from './confidential.ts'
+import {judgesOf} from './judges.ts'
 import {linkLooks} from './looks.ts'
 import {parentUses} from './parent-uses.ts'
 import {linkPens} from './pens.ts'
@@ -36,7 +38,7 @@ import {linkProject} from './project.ts'
 import {rearingOf} from './rearing.ts'
 import {linkRequirements} from './requirements.ts'
 import {inferSexes} from './sexes.ts'
-import {linkShows} from './shows.ts'
+import {linkShows, showsInOrder} from './shows.ts'
 import {linkStepNotes} from './step-notes.ts'
 import {stepsOf} from './steps.ts'
 import {linkStrains} from './strains.ts'
@@ -54,6 +56,8 @@ export interface Link {
   /** null when no project holds the records together */
   readonly book: Logbook | null
   readonly slips: readonly Slip[]
+  /** for the committee's dossier alone; null where none is asked for */
+  readonly confidential: Confidential | null
 }
 
 export function link(reading: Reading, {asOf}: LinkOptions = {}): Link {
@@ -62,20 +66,20 @@ export function link(reading: Reading, {asOf}: LinkOptions = {}): Link {
   const [record] = bench.records.project
   if (!record) {
     if (!bench.isFaulty('project.md')) bench.note(noProject())
-    return {book: null, slips}
+    return {book: null, slips, confidential: null}
   }
   const linked = linkAll(bench, strains => linkProject(record, strains), record.data['as-of']?.first)
   checkBodyPictures(reading, bench.note)
   for (const rule of RULES) rule.check?.(linked)
-  return {book: asOf === undefined ? linked.book : asOfView(linked.book, asOf), slips}
+  return {book: asOf === undefined ? linked.book : asOfView(linked.book, asOf), slips, confidential: linked.confidential}
 }
 
 function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrains>) => Project, ownAsOf: Day | undefined): Linked {
-  const {records} = bench
+  const {records, checksum} = bench
   const strains = linkStrains(bench)
   const traits = linkTraits(bench)
   strains.readTraits(traits)
-  const keepers = linkKeepers(bench)
+  const keepers = linkKeepers(bench), judges = judgesOf(showsInOrder(bench))
   const photographs = linkPhotographs(bench)
   const project = projectOf(strains)
 
@@ -90,13 +94,14 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
   const steps = stepsOf(project, strains.all, records.step)
   placeByDescent(inOrder, hatches.all, steps)
 
+  const drafts = linkDrafts(bench, traits, photographs)
   const looseWeighings = linkWeighings(bench, birds, hatches, traits)
   linkLooks(bench, birds, hatches, traits, keepers)
   const book: Logbook = {
     project, asOf: ownAsOf ?? latestDay(records) ?? 0, strains: strains.all, traits: traits.all, loci: traits.loci.all, linkages: traits.loci.linkages, birds: inOrder, pens: pens.all, hatches: hatches.all,
-    looseWeighings, eggCounts: linkEggCounts(bench, birds, pens), feedings: linkFeedings(bench, hatches, pens), shows: linkShows(bench, birds, keepers),
-    drafts: linkDrafts(bench, traits, photographs), requirements: linkRequirements(bench, traits), care: linkCare(bench, birds, pens, hatches),
-    diary: linkDiary(bench, photographs), stepNotes: linkStepNotes(records), later: 0, keepers: keepers.finish(),
+    looseWeighings, eggCounts: linkEggCounts(bench, birds, pens), feedings: linkFeedings(bench, hatches, pens), shows: linkShows(bench, birds, keepers, judges),
+    drafts, requirements: linkRequirements(bench, traits, keepers, drafts.at(-1)), care: linkCare(bench, birds, pens, hatches),
+    diary: linkDiary(bench, photographs), stepNotes: linkStepNotes(records), later: 0, checksum, keepers: keepers.finish(),
     tellableFiles: tellableFiles(bench, keepers.strangers()),
   }
   // keepers have their public names by now
@@ -108,7 +113,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
       hatch: new Map(hatches.all.flatMap((hatch, index) => (records.hatch[index] ? [[hatch, records.hatch[index]] as const] : []))),
       pen: new Map(pens.all.flatMap((pen, index) => (records.pen[index] ? [[pen, records.pen[index]] as const] : []))),
     },
-    matings,
+    matings, confidential: confidentialOf(records, keepers, judges),
     missedBands: birds.missed, namedBirds: birds.named,
     layingOf: hatch => layingOf(hatch, project.incubationDays),
   }

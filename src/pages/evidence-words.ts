@@ -78,6 +78,12 @@ function yearsShownWords({years, cancelledYears, longestRun}: Of<'consecutive-sh
   return `Shown in ${listWords(years.map(String))}; the longest run is ${counted(longestRun, 'year')}.${cancelled}`
 }
 
+function birdsPerShowWords({shows, enough}: Of<'birds-per-show'>): string {
+  if (shows.length === 0) return 'Not shown yet.'
+  const most = shows.reduce((best, each) => (each.birds > best.birds ? each : best))
+  return `${sentence(counted(enough, 'show'))} of ${shows.length} with as many; the most were ${counted(most.birds, 'bird')} of ${counted(most.keepers, 'keeper')}, at ${most.show.name}.`
+}
+
 /** The sentence alone. */
 export function shownWords({requirement, shown}: Evidence, book: Logbook): string {
   switch (shown.kind) {
@@ -98,6 +104,7 @@ export function shownWords({requirement, shown}: Evidence, book: Logbook): strin
     case 'stated': return `The keeper states: ${shown.stated}`
     case 'identity': return identityWords(shown)
     case 'consecutive-shows': return yearsShownWords(shown)
+    case 'birds-per-show': return birdsPerShowWords(shown)
     case 'fixed': return fixedWords(shown)
     case 'inbreeding': return inbreedingWords(shown)
     case 'nothing-recorded': return 'The records hold nothing on it.'
@@ -111,7 +118,7 @@ export function whereShown(shown: Shown): {readonly text: string; readonly link:
     case 'inter-se-generations': case 'true-to-type': return {text: 'Ladder', link: LADDER}
     case 'independent-keepers': return {text: 'Keepers', link: KEEPERS}
     case 'breeders-alive': case 'identity': case 'inbreeding': return {text: 'Birds', link: BIRDS}
-    case 'shown-per-class': case 'shows-and-judges': case 'show-result': case 'consecutive-shows': return {text: 'Shows', link: SHOWS}
+    case 'shown-per-class': case 'shows-and-judges': case 'show-result': case 'consecutive-shows': case 'birds-per-show': return {text: 'Shows', link: SHOWS}
     case 'even-weight': return {text: `Step ${shown.step}`, link: stepPath(shown.step)}
     case 'written-standard': return {text: 'Standard', link: STANDARD}
     case 'distinct': return {text: 'Distinctness, below', link: '#distinctness'}

@@ -1,13 +1,12 @@
 import {describe, expect, it} from 'vitest'
 import {study} from '../../src/findings/study.ts'
 import type {Evidence} from '../../src/findings/evidence.ts'
-import {REQUIREMENT_KINDS, type Logbook, type Paper, type Requirement, type Requirements, type Show, type ShowEntry} from '../../src/logbook/book.ts'
+import {REQUIREMENT_KINDS, type Logbook, type Requirement, type Requirements, type Show, type ShowEntry} from '../../src/logbook/book.ts'
 import {bookOfFamilies} from './evenness-book.ts'
 import {at, bird, date, F2, hatch, logbook, smallBook, weekOld, weight} from '../pages/small-logbook.ts'
+import {plainPaper, plainRequirement} from '../paper-parts.ts'
 
-const asks = (kind: Requirement['kind'], more: Partial<Requirement> = {}): Requirement => ({
-  kind, title: kind, asked: kind, atLeast: null, atMost: null, males: null, females: null, seasons: null, perClass: null, judges: null, interval: null, trait: null, stated: null, waived: null, at, ...more,
-})
+const asks = plainRequirement
 const asked = (items: readonly Requirement[], more: Partial<Requirements> = {}): Requirements => ({at, body: '', association: null, items, papers: [], distinctness: null, ...more})
 const shown = (book: Logbook, item: Requirement, more: Partial<Requirements> = {}): Evidence => {
   const [only] = study({...book, requirements: asked([item], more)}).evidence.items
@@ -15,7 +14,7 @@ const shown = (book: Logbook, item: Requirement, more: Partial<Requirements> = {
   return only
 }
 const state = (...of: Parameters<typeof shown>): string => shown(...of).state
-const paper = (proves: string, on: string, until: string | null = null): Paper => ({title: proves, proves, on: date(on), until: until === null ? null : date(until)})
+const paper = plainPaper
 const entry = (id: string, more: Partial<ShowEntry> = {}): ShowEntry => ({
   bird: bird(id, 'female'), class: 'pullet', judge: 'judge 1', place: null, of: null, award: null, points: null, remark: null, disqualified: false, draft: null, at, ...more,
 })
@@ -35,7 +34,7 @@ describe('evidence', () => {
   })
 
   it('leaves a waived one waived, with its numbers', () => {
-    expect(shown(book, asks('years-bred', {atLeast: 9, waived: {because: 'all shows were forbidden', by: null}}))).toMatchObject({state: 'waived', shown: {seasons: [2024, 2025]}})
+    expect(shown(book, asks('years-bred', {atLeast: 9, waived: {because: 'all shows were forbidden', by: null, on: null, until: null}}))).toMatchObject({state: 'waived', shown: {seasons: [2024, 2025]}})
   })
 
   it('counts years with a hatch, and the gaps', () => {
@@ -100,8 +99,8 @@ describe('evidence', () => {
 
   it('counts differing characters against the nearest neighbour', () => {
     const distinctness = {breeds: ['Skerry Fowl', 'Holm White', 'Fell Buff'], rows: [
-      {character: 'Comb', values: ['pea', 'single', 'pea']}, {character: 'Skin', values: ['white', 'white', 'yellow']}, {character: 'Ground', values: ['silver', 'Silver ', 'gold']},
-      {character: 'Shank', values: ['short', '', 'long']},
+      {character: 'Comb', values: ['pea', 'single', 'pea'], at}, {character: 'Skin', values: ['white', 'white', 'yellow'], at}, {character: 'Ground', values: ['silver', 'Silver ', 'gold'], at},
+      {character: 'Shank', values: ['short', '', 'long'], at},
     ]}
     expect(shown(book, asks('distinct', {atLeast: 2}), {distinctness})).toMatchObject({
       state: 'not-yet', shown: {breeds: [{breed: 'Holm White', differing: ['Comb']}, {breed: 'Fell Buff', differing: ['Skin', 'Ground', 'Shank']}]},

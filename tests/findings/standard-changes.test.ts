@@ -1,13 +1,11 @@
 import {describe, expect, it} from 'vitest'
 import {changesBetween} from '../../src/findings/standard-changes.ts'
 import type {Clause, Draft} from '../../src/logbook/book.ts'
-import {at, date} from '../pages/small-logbook.ts'
+import {plainClause, plainDraft, plainSection} from '../paper-parts.ts'
 
-const clause = (id: string, text: string): Clause => ({id, title: id.split('/')[1] ?? id, text, trait: null})
-const draft = (number: number, sections: Record<string, Clause[]>, more: Partial<Draft> = {}): Draft => ({
-  at, body: '', number, on: date('2024-01-01'), title: '', classification: null, origin: null, egg: null, rings: {male: null, female: null},
-  sections: Object.entries(sections).map(([id, clauses]) => ({id, title: id, lead: '', clauses})), weights: [], points: [], reasons: new Map(), photos: [], ...more,
-})
+const clause = (id: string, text: string): Clause => plainClause(id, id.split('/')[1] ?? id, text)
+const draft = (number: number, sections: Record<string, Clause[]>, more: Partial<Draft> = {}): Draft =>
+  plainDraft(number, '2024-01-01', {sections: Object.entries(sections).map(([id, clauses]) => plainSection(id, clauses)), ...more})
 const [comb, tail, back] = [clause('head/comb', 'Pea, low.'), clause('body/tail', 'Carried low.'), clause('body/back', 'Broad.')]
 const told = (from: Draft, to: Draft): string[] => changesBetween(from, to).clauses.map(({id, is}) => `${is} ${id}`)
 
@@ -29,8 +27,8 @@ describe('changesBetween(one draft, the next)', () => {
     expect(told(one, draft(2, {head: [comb, {...tail, id: 'head/tail'}], body: [back]}))).toEqual(['moved head/tail'])
   })
   it('finds weights and points that changed, came or went', () => {
-    const before = draft(1, {}, {weights: [{class: 'cock', grams: 2700}, {class: 'hen', grams: 2200}], points: [{name: 'Type', points: 30}]})
-    const after = draft(2, {}, {weights: [{class: 'cock', grams: 2700}, {class: 'pullet', grams: 1800}], points: [{name: 'Type', points: 35}]})
+    const before = draft(1, {}, {weights: [{class: 'cock', grams: 2700, high: null}, {class: 'hen', grams: 2200, high: null}], points: [{name: 'Type', points: 30}]})
+    const after = draft(2, {}, {weights: [{class: 'cock', grams: 2700, high: null}, {class: 'pullet', grams: 1800, high: null}], points: [{name: 'Type', points: 35}]})
     const {weights, points} = changesBetween(before, after)
     expect(weights).toEqual([{name: 'pullet', before: null, after: 1800}, {name: 'hen', before: 2200, after: null}])
     expect(points).toEqual([{name: 'Type', before: 30, after: 35}])

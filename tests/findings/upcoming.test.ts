@@ -4,6 +4,7 @@ import {upcoming} from '../../src/findings/upcoming.ts'
 import type {CareEntry, Hatch, Logbook} from '../../src/logbook/book.ts'
 import {isoDay} from '../../src/records/dates.ts'
 import {at, bird, comb, date, F2, hatch, logbook, looks, project, score} from '../pages/small-logbook.ts'
+import {plainPaper} from '../paper-parts.ts'
 
 const told = (book: Logbook): string[] => upcoming(book, ladderOf(book)).map(({kind, on}) => `${on === null ? '' : `${isoDay(on)} `}${kind}`)
 const plain = (asOf: string, more: Partial<Logbook>): Logbook => logbook(asOf, {project: {...project, ladder: []}, ...more})
@@ -36,7 +37,7 @@ describe('upcoming(book)', () => {
       at, body: '', id: 'drops', care: 'treatment', on: date('2024-05-02'), to: null, pens: [], birds: [], hatches: [], with: null, eggsWithheldUntil: date('2024-05-21'),
       meatWithheldUntil: date('2024-05-03'),
     }
-    const requirements = {at, body: '', association: null, items: [], distinctness: null, papers: [{title: '', proves: 'veterinary', on: date('2024'), until: date('2024-06')}]}
+    const requirements = {at, body: '', association: null, items: [], distinctness: null, papers: [plainPaper('veterinary', '2024', '2024-06', {title: ''})]}
     expect(told(logbook('2024-05-10', {care: [care], requirements}))).toEqual(['2024-05-21 eggs-withheld', '2024-06-30 paper-ends', 'planned-step', 'planned-step', 'planned-step'])
   })
 })

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {sectionsOf} from '../../src/logbook/draft.ts'
+import {sectionsOf} from '../../src/logbook/draft-sections.ts'
 import {bookOf} from './around.ts'
 
 const BODY = `A word before all.

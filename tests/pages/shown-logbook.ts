@@ -1,16 +1,14 @@
 /** The small invented book with shows, drafts of the standard, requirements, keepers, care and diary. */
-import type {CareEntry, Clause, DiaryEntry, Draft, Keeper, Logbook, Requirement, Show, ShowEntry} from '../../src/logbook/book.ts'
+import type {CareEntry, DiaryEntry, Keeper, Logbook, Requirement, Show, ShowEntry} from '../../src/logbook/book.ts'
 import {at, comb, date, smallBook} from './small-logbook.ts'
+import {plainClause, plainDraft, plainPaper, plainRequirement} from '../paper-parts.ts'
 
 export const keeper = (id: string, name: string, more: Partial<Keeper> = {}): Keeper =>
   ({at, body: '', id, name, consents: true, since: null, region: null, ...more})
 
-export const clause = (id: string, title: string, text: string, more: Partial<Clause> = {}): Clause => ({id, title, text, trait: null, ...more})
+export const clause = plainClause
 
-export const draft = (number: number, on: string, more: Partial<Draft> = {}): Draft => ({
-  at, body: '', number, on: date(on), title: '', classification: null, origin: null, egg: null, rings: {male: null, female: null}, sections: [], weights: [],
-  points: [], reasons: new Map(), photos: [], ...more,
-})
+export const draft = plainDraft
 
 export const entry = (of: ShowEntry['bird'], more: Partial<ShowEntry> = {}): ShowEntry =>
   ({bird: of, class: null, judge: null, place: null, of: null, award: null, points: null, remark: null, disqualified: false, draft: null, at, ...more})
@@ -25,25 +23,22 @@ export const care = (id: string, kind: CareEntry['care'], on: string, more: Part
 export const diaryEntry = (id: string, title: string, on: string, more: Partial<DiaryEntry> = {}): DiaryEntry =>
   ({at, body: '', id, title, on: date(on), photos: [], ...more})
 
-export const requirement = (kind: Requirement['kind'], title: string, asked: string, more: Partial<Requirement> = {}): Requirement => ({
-  kind, title, asked, atLeast: null, atMost: null, males: null, females: null, seasons: null, perClass: null, judges: null, interval: null, trait: null, stated: null,
-  waived: null, at, ...more,
-})
+export const requirement = (kind: Requirement['kind'], title: string, asked: string, more: Partial<Requirement> = {}): Requirement => plainRequirement(kind, {title, asked, ...more})
 
 const first = draft(1, '2024-11-02', {
   origin: 'Bred from 2024 for the holm farms.', egg: 'tinted, 50 g or more',
   sections: [
-    {id: 'general-characteristics-male', title: 'General characteristics, male', lead: '', clauses: [
+    {id: 'general-characteristics-male', title: 'General characteristics, male', kind: 'male', lead: '', clauses: [
       clause('general-characteristics-male/tail', 'Tail', 'Of medium length. Carried well up. Sickles curved.'),
       clause('general-characteristics-male/comb', 'Comb', 'Small and low.', {trait: comb}),
       clause('general-characteristics-male/crest', 'Crest', 'None.'),
     ]},
-    {id: 'general-characteristics-female', title: 'General characteristics, female', lead: 'As the male.', clauses: [
+    {id: 'general-characteristics-female', title: 'General characteristics, female', kind: 'female', lead: 'As the male.', clauses: [
       clause('general-characteristics-female/tail', 'Tail', 'Moderately spread.'),
     ]},
-    {id: 'faults', title: 'Faults', lead: '', clauses: [clause('faults/minor', 'Minor', 'Light eye.')]},
+    {id: 'faults', title: 'Faults', kind: 'faults', lead: '', clauses: [clause('faults/minor', 'Minor', 'Light eye.')]},
   ],
-  weights: [{class: 'cock', grams: 3200}, {class: 'pullet', grams: 2200}], points: [{name: 'Type and carriage', points: 60}, {name: 'Colour', points: 40}],
+  weights: [{class: 'cock', grams: 3200, high: null}, {class: 'pullet', grams: 2200, high: null}], points: [{name: 'Type and carriage', points: 60}, {name: 'Colour', points: 40}],
 })
 
 const second = draft(2, '2025-10-14', {
@@ -54,9 +49,9 @@ const second = draft(2, '2025-10-14', {
       clause('general-characteristics-male/comb', 'Comb', 'Three low ridges.', {trait: comb}),
     ]},
     first.sections[1]!,
-    {id: 'faults', title: 'Faults', lead: '', clauses: [clause('faults/minor', 'Minor', 'Light eye.'), clause('faults/serious', 'Serious', 'Coarse comb.')]},
+    {id: 'faults', title: 'Faults', kind: 'faults', lead: '', clauses: [clause('faults/minor', 'Minor', 'Light eye.'), clause('faults/serious', 'Serious', 'Coarse comb.')]},
   ],
-  weights: [{class: 'cock', grams: 3200}, {class: 'pullet', grams: 2100}],
+  weights: [{class: 'cock', grams: 3200, high: null}, {class: 'pullet', grams: 2100, high: null}],
   reasons: new Map([['general-characteristics-male/comb', 'From the judge’s remarks.'], ['weights/pullet', 'The mean of two seasons.']]),
 })
 
@@ -82,10 +77,10 @@ export function shownBook(more: Partial<Logbook> = {}): Logbook {
       items: [
         requirement('years-bred', 'Years bred', 'At least 5 years', {atLeast: 5}),
         requirement('true-to-type', 'True to type', 'Half of all chicks reared', {atLeast: 0.5}),
-        requirement('consecutive-shows', 'Shown in consecutive years', 'No season missed', {waived: {because: 'All gatherings were forbidden.', by: 'the association'}}),
+        requirement('consecutive-shows', 'Shown in consecutive years', 'No season missed', {waived: {because: 'All gatherings were forbidden.', by: 'the association', on: null, until: null}}),
       ],
-      papers: [{title: 'Veterinary statement', proves: 'veterinary', on: date('2024-08-12'), until: date('2025-08-12')}],
-      distinctness: {breeds: ['Skerry Fowl', 'Holm White'], rows: [{character: 'Comb', values: ['pea', 'single']}]},
+      papers: [plainPaper('veterinary', '2024-08-12', '2025-08-12', {title: 'Veterinary statement'})],
+      distinctness: {breeds: ['Skerry Fowl', 'Holm White'], rows: [{character: 'Comb', values: ['pea', 'single'], at}]},
     },
     care: [
       care('2024-05-02-worming', 'treatment', '2024-05-02', {to: date('2024-05-07'), pens: [pen], with: 'as the label says', eggsWithheldUntil: date('2024-05-21')}),

@@ -27,6 +27,7 @@ export const HOW_DECIDED = {
   'inbreeding': '**Inbreeding:** the mean F of the living breeders against the most that is asked; the highest and their mean kinship stand beside it. Where possible parents would take it past that, or a grandparent is not in the book, a mean below it tells nothing.',
   'identity': '**Identity:** of the living birds, the share banded and the share whose both parents are certain; both must reach what is asked.',
   'consecutive-shows': '**Shown in consecutive years:** the longest run of years with a show. A year in which every show was officially cancelled does not break it and does not count.',
+  'birds-per-show': '**Birds at a show:** shows with as many birds of the breed, by as many keepers, as are asked; disqualified birds do not count.',
 } as const satisfies Record<RequirementKind, string>
 
 const verdict = (have: number, asked: number | null): string => ({true: 'met', false: 'not yet', null: 'cannot be told'})[String(reaches(have, asked)) as 'true' | 'false' | 'null']

@@ -1,6 +1,7 @@
 import {parseNumber} from '../quantities.ts'
-import {count, date, reference, text} from '../scalars.ts'
+import {age, chance, count, date, reference, text} from '../scalars.ts'
 import {anything, listOf, object, oneOf, optional, required, scalar} from '../shape.ts'
+import {SECTION_KINDS} from './draft.ts'
 import {kind} from './kind.ts'
 import {privateNotes} from './parts.ts'
 
@@ -8,7 +9,7 @@ import {privateNotes} from './parts.ts'
 export const REQUIREMENT_WORDS = [
   'years-bred', 'inter-se-generations', 'independent-keepers', 'breeders-alive', 'shown-per-class', 'shows-and-judges', 'show-result',
   'true-to-type', 'fixed', 'even-weight', 'written-standard', 'distinct', 'name-free', 'history', 'photographs', 'statements',
-  'veterinary', 'welfare', 'inbreeding', 'identity', 'consecutive-shows',
+  'veterinary', 'welfare', 'inbreeding', 'identity', 'consecutive-shows', 'birds-per-show',
 ] as const
 
 const amount = scalar('a number such as 5, or a share such as 95%', words => {
@@ -30,13 +31,32 @@ const requirements = object('the requirements', {
     seasons: optional(count, 'In how many of the last seasons.'),
     'per-class': optional(count, 'How many in each class.'),
     judges: optional(count, 'How many judges.'),
+    exhibitors: optional(count, 'How many different keepers must show, at one show.'),
+    shows: optional(count, 'At how many shows.'),
+    'inside-at-least': optional(chance, 'For even weights: the least share of birds inside the target and its tolerance.'),
+    'rate-at-most': optional(chance, 'For inbreeding: the most it may rise in a generation.'),
+    'size-at-least': optional(count, 'For inbreeding: the least effective size.'),
+    'male-lines': optional(count, 'For inbreeding: how many lines of males.'),
+    'judged-on': optional(oneOf(['estimate', 'cautious']), 'Whether the figure itself has to reach what is asked, or the end of its 95% interval that speaks against the breed.'),
     interval: optional(oneOf(['families', 'exact']), 'For kind `true-to-type`: whose lower limit has to reach the share. `families`: of the 95% interval by sire families; `exact`: of Clopper and Pearson’s. Without it the rate itself decides.'),
     trait: optional(reference('a trait'), 'The trait it is about.'),
+    clauses: optional(listOf(reference('a clause')), 'The clauses of the standard it is about (section/clause).'),
+    classes: optional(listOf(text('a class such as pullet')), 'The classes it is about: cock, cockerel, hen, pullet.'),
+    ages: optional(listOf(oneOf(['young', 'grown'])), 'Young birds (in the year they hatched), grown ones, or both.'),
+    varieties: optional(listOf(text('a variety')), 'The colour varieties it is about.'),
+    sections: optional(listOf(oneOf(SECTION_KINDS)), 'For a written standard: the sections it must have.'),
+    'to-age': optional(age, 'For welfare: the age to which chicks must live.'),
+    grades: optional(listOf(text('a grade')), 'For show results: the judges’ grades, from the least.'),
+    'least-grade': optional(text('a grade'), 'For show results: the least grade that will do.'),
+    from: optional(date, 'Only what is of this day or later counts.'),
+    by: optional(date, 'It must be reached by then.'),
+    within: optional(age, 'How old evidence may be.'),
     stated: optional(text('a statement'), 'Your own statement, where only a person can say.'),
     waived: optional(object('a waiver', {
       because: required(text('a reason'), 'Why it was waived.'),
       by: optional(text('who waived it'), 'By whom.'),
       paper: optional(text('a file'), 'The paper that shows it.'),
+      until: optional(date, 'Until when the waiver holds.'),
     }), 'Where it was waived.'),
   })), 'What is asked, in order.'),
   papers: optional(listOf(object('a paper', {
@@ -45,6 +65,7 @@ const requirements = object('the requirements', {
     on: required(date, 'Its date.'),
     until: optional(date, 'Until when it holds.'),
     proves: required(oneOf(REQUIREMENT_WORDS), 'What it proves.'),
+    keeper: optional(reference('a keeper'), 'Whose statement it is.'),
     private: optional(anything, 'Whether it is private.'),
   })), 'Papers that prove something, with their dates.'),
   distinctness: optional(listOf(object('a character', {

@@ -26,6 +26,9 @@ const seenIn = scalar<SeenIn>('male, female, or female from first egg', words =>
 /** What is wanted, as written; linking reads it by the trait’s kind. */
 const wanted = reference('what is wanted: a state, “at least 7”, “40 to 45” or an amount such as 2.4 kg')
 
+/** What is wanted of both sexes, of one of several looks, or of each sex for itself. */
+export const wish = byForm({text: wanted, list: listOf(wanted), map: mapOf('male and female with what is wanted', wanted)})
+
 const trait = object('a trait', {
   name: required(text('a name such as Comb'), 'The trait’s name.'),
   states: optional(listOf(text('a state')), 'What it can look like, for a trait told apart by eye.'),
@@ -35,7 +38,7 @@ const trait = object('a trait', {
   unit: optional(unit, 'The unit of a measured trait.'),
   at: optional(age, 'The age it is measured at.'),
   window: optional(age, 'How many days before or after that age still count; 7 days when not given.'),
-  target: optional(byForm({text: wanted, list: listOf(wanted), map: mapOf('male and female with what is wanted', wanted)}), 'What the breed is to show.'),
+  target: optional(wish, 'What the breed is to show.'),
   tolerance: optional(chance, 'How far from the target is still right, as a share of it.'),
   required: optional(yesNo, 'Whether the standard requires it.'),
   'scored-from': optional(age, 'The age from which it can be scored; earlier scores are shown and not counted.'),
