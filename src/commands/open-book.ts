@@ -1,6 +1,7 @@
 /** folder → logbook, with everything that is wrong on the way, placed. What publish, inspect and figures begin with. */
 import {heredityWarnings} from '../findings/heredity-warnings.ts'
 import {study, type Findings} from '../findings/study.ts'
+import type {Confidential} from '../logbook/confidential.ts'
 import type {Logbook} from '../logbook/book.ts'
 import {link} from '../logbook/link.ts'
 import type {Day} from '../records/dates.ts'
@@ -13,6 +14,8 @@ import type {Progress} from './progress.ts'
 export interface OpenedBook {
   /** null when there is no project to hold it together */
   readonly book: Logbook | null
+  /** what only the committee's dossier may hold; null where none is asked for */
+  readonly confidential: Confidential | null
   /** worked as they are asked for; null where there is no book, or one at fault */
   readonly findings: Findings | null
   /** what reading and linking found */
@@ -28,13 +31,13 @@ export function openBook(folder: string, asOf: Day | undefined, progress: Progre
   progress.phase('reading')
   const reading = readRecords(folderOnDisk(folder))
   progress.phase('linking')
-  const {book, slips} = link(reading, {asOf})
+  const {book, slips, confidential} = link(reading, {asOf})
   const located = (more: readonly Slip[]) => locate([...reading.slips, ...slips, ...more], file => reading.texts.get(file) ?? null)
   const problems = located([])
   const atFault = book === null || problems.some(problem => problem.severity === 'error')
   const findings = book === null || atFault ? null : study(book)
   return {
-    book, findings, problems, files: reading.files, atFault,
+    book, confidential, findings, problems, files: reading.files, atFault,
     allProblems() {
       if (!findings) return problems
       progress.phase('weighing looks')

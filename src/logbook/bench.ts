@@ -6,6 +6,8 @@ export interface Bench {
   readonly records: Records
   /** the reference of loci, as far as the traits name them */
   readonly reference: Reading['reference']
+  /** of the records as they were read, 64 hex digits */
+  readonly checksum: string
   /** every file that was read */
   readonly files: readonly string[]
   readonly note: Note
@@ -24,6 +26,7 @@ export function benchOf(reading: Reading, note: Note): Bench {
   return {
     records: reading.records,
     reference: reading.reference,
+    checksum: reading.checksum.whole,
     files: [...reading.texts.keys()],
     note,
     noteAbout: ({at}) => (reading.faulty.has(at.file) ? () => undefined : note),

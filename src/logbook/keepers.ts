@@ -7,6 +7,7 @@ import {fileName} from '../records/file-name.ts'
 import {nearPlaces} from './directory.ts'
 import type {Bench} from './bench.ts'
 import type {Keeper} from './book.ts'
+import type {NamedToCommittee} from './confidential.ts'
 import type {Open} from './open.ts'
 import type {Ref} from '../records/scalars.ts'
 import type {Spot} from '../records/problem.ts'
@@ -19,6 +20,8 @@ export interface Keepers {
   finish(): readonly Keeper[]
   /** what those without a record are called in the records */
   strangers(): readonly string[]
+  /** of those who agreed to be named to the committee alone: kept beside the book, never in it */
+  readonly forCommittee: ReadonlyMap<Keeper, NamedToCommittee>
 }
 
 export function linkKeepers(bench: Bench): Keepers {
@@ -26,6 +29,7 @@ export function linkKeepers(bench: Bench): Keepers {
   const places = new Map<string, Spot>()
   const all: Open<Keeper>[] = []
   const strangers = new Map<string, Open<Keeper>>()
+  const forCommittee = new Map<Keeper, NamedToCommittee>()
   const records = [...bench.records.keeper].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))
   for (const {id, data, body, at} of records) {
     const consents = data.consent?.given ?? false
@@ -33,6 +37,7 @@ export function linkKeepers(bench: Bench): Keepers {
       ? {at, body, id, name: data.name, consents, since: data.since ?? null, region: data.region ?? null}
       : {...unnamed(), since: data.since ?? null}
     all.push(keeper)
+    if (!consents && data['consent-committee']?.given === true) forCommittee.set(keeper, {name: data.name, region: data.region ?? null})
     byName.set(id, keeper)
     places.set(id, at)
   }
@@ -69,6 +74,7 @@ export function linkKeepers(bench: Bench): Keepers {
       return everybody
     },
     strangers: () => [...strangers.keys()],
+    forCommittee,
   }
 }
 

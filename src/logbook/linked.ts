@@ -1,6 +1,7 @@
 /** The linked book with what stands behind it, for the rules that look at the whole. */
 import type {Missed, Span} from './band-book.ts'
 import type {Bench} from './bench.ts'
+import type {Confidential} from './confidential.ts'
 import type {Bird, Hatch, Logbook, Pen} from './book.ts'
 import type {Matings} from './matings.ts'
 import type {ParentUse} from './parent-uses.ts'
@@ -30,6 +31,8 @@ export interface Linked {
   readonly uses: readonly ParentUse[]
   /** the matings that the eggs of a hatch may have come from */
   readonly matings: ReadonlyMap<Hatch, Matings>
+  /** what the committee may be told beside the book */
+  readonly confidential: Confidential | null
   /** when the eggs of a hatch were laid */
   layingOf(hatch: Hatch): Span | null
 }

@@ -1,49 +1,29 @@
 /** Shows: entries with placings and remarks, score sheets, and judges as far as they may be named. */
 import {near} from '../records/near.ts'
 import {inside} from '../records/problem.ts'
-import type {RecordOf} from '../records/records.ts'
 import type {Ref} from '../records/scalars.ts'
 import {spanOf} from './band-book.ts'
 import type {Bench} from './bench.ts'
 import type {Birds} from './birds.ts'
 import type {Show, ShowEntry, ShowScore} from './book.ts'
 import {unknownJudge} from './inspect/unknown-judge.ts'
+import type {Judges, ShowFile} from './judges.ts'
 import type {Keepers} from './keepers.ts'
 
-export function linkShows(bench: Bench, birds: Birds, keepers: Keepers): readonly Show[] {
-  const records = [...bench.records.show].sort((a, b) => a.data.on.first - b.data.on.first || (a.id < b.id ? -1 : 1))
-  const judgeNames = publicNames(records)
-  return records.map(record => showOf(record, judgeNames, birds, keepers, bench))
+/** The records of shows in the order of their days. */
+export const showsInOrder = ({records}: Bench): readonly ShowFile[] => [...records.show].sort((a, b) => a.data.on.first - b.data.on.first || (a.id < b.id ? -1 : 1))
+
+export function linkShows(bench: Bench, birds: Birds, keepers: Keepers, judges: Judges): readonly Show[] {
+  return showsInOrder(bench).map(record => showOf(record, judges, birds, keepers, bench))
 }
 
-type ShowFile = RecordOf<'show'>
-
-/** Who a short name of one show is, the same person in every show; a short name that no list explains is a person of its own show. */
-function personOf({id, data}: ShowFile, short: string): string {
-  return data.judges?.find(judge => judge.key === short)?.value.name ?? `${short}\n${id}`
-}
-
-/** What a judge may be called: by name only where every show that has them says so, else judge 1, 2 … in order of the shows. */
-function publicNames(records: readonly ShowFile[]): ReadonlyMap<string, string> {
-  const consents = new Map<string, boolean>()
-  for (const record of records) {
-    for (const {value} of record.data.judges ?? []) consents.set(value.name, (value.consent ?? false) && (consents.get(value.name) ?? true))
-    for (const {judge} of record.data.entries ?? []) {
-      const person = judge ? personOf(record, judge.text) : null
-      if (person !== null && !consents.has(person)) consents.set(person, false)
-    }
-  }
-  let unnamed = 0
-  return new Map([...consents].map(([person, consent]) => [person, consent ? person : `judge ${++unnamed}`]))
-}
-
-function showOf(record: ShowFile, judgeNames: ReadonlyMap<string, string>, birds: Birds, keepers: Keepers, {note}: Bench): Show {
+function showOf(record: ShowFile, judges: Judges, birds: Birds, keepers: Keepers, {note}: Bench): Show {
   const {id, data, body, at} = record
   const when = spanOf(data.on)
   const judgeOf = (ref: Ref | undefined): string | null => {
     if (!ref) return null
     if (data.judges && !data.judges.some(judge => judge.key === ref.text)) note(unknownJudge(ref, near(ref.text, data.judges.map(judge => judge.key))))
-    return judgeNames.get(personOf(record, ref.text)) ?? null
+    return judges.called(record, ref.text)
   }
   const entries = (data.entries ?? []).flatMap((read): readonly ShowEntry[] => {
     const bird = birds.find(read.bird, when)
