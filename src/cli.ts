@@ -70,10 +70,11 @@ let code: ExitCode = 0
 command('publish', 'read, check, compute and write the whole site', 'pinfeather publish content --to site')
   .argument('[folder]', 'the folder of records', 'content')
   .option('--to <site>', 'the folder to write', 'site')
+  .option('--pdf', 'the standard and the dossier as PDFs too; takes an installed Chromium, which CHROMIUM=/path/to/chromium names where it is not found. Without one all else is published')
   .allowExcessArguments()
-  .action(async (folder: string, options: Common & {to: string}, {args: [, ...more]}: Command) => {
+  .action(async (folder: string, options: Common & {to: string; pdf?: boolean}, {args: [, ...more]}: Command) => {
     if (more.length > 0) program.error(`error: the folder to write goes after --to: pinfeather publish ${folder} --to ${more.join(' ')}`)
-    code = await publish({folder, to: options.to, asOf: options.asOf, quiet: options.quiet === true}, world)
+    code = await publish({folder, to: options.to, asOf: options.asOf, pdf: options.pdf === true, quiet: options.quiet === true}, world)
   })
 
 command('inspect', 'only check: every fault with its place, its reason and its remedy', 'pinfeather inspect content --format json')

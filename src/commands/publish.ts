@@ -10,6 +10,7 @@ import {join} from 'node:path'
 import {compose} from '../pages/compose.ts'
 import type {Day} from '../records/dates.ts'
 import {atomFeed} from '../site/feed.ts'
+import {noPdfWords, pdfsOf} from '../site/pdf.ts'
 import {photosNamed} from '../site/photos-named.ts'
 import {publishPhotos} from '../site/photos.ts'
 import {renderSite} from '../site/render.ts'
@@ -26,10 +27,12 @@ export interface PublishOptions {
   readonly folder: string
   readonly to: string
   readonly asOf: Day | undefined
+  /** the standard and the dossier as PDFs too, where a Chromium is installed */
+  readonly pdf?: boolean
   readonly quiet: boolean
 }
 
-export async function publish({folder, to, asOf, quiet}: PublishOptions, world: World): Promise<ExitCode> {
+export async function publish({folder, to, asOf, pdf, quiet}: PublishOptions, world: World): Promise<ExitCode> {
   const refusal = refusalOf(to, folder)
   if (!refusal && putBackOld(to)) world.err(`A run that was cut off had left the site of ${to} hidden; it is back in its place.\n`)
   const refused = folderRefusal(folder) ?? (refusal && `${refusalWords(refusal)}.`)
@@ -57,11 +60,18 @@ export async function publish({folder, to, asOf, quiet}: PublishOptions, world: 
   progress.phase('rendering')
   const templates = readTemplates(join(folder, 'templates'))
   const feedFile = frame.url === null ? null : atomFeed(feed, {breed: frame.breed, url: frame.url})
+  const said: string[] = []
+  const print = async (sheets: readonly string[]) => {
+    const made = await pdfsOf(sheets, {on: book.asOf, paper: book.project.paper})
+    if (made.kind === 'made') return made.pdfs
+    said.push(noPdfWords(made))
+    return null
+  }
   let written
   try {
     const site = await renderSite({
       pages, downloads: feedFile ? [...downloads, feedFile] : downloads, frame, photos, templates: templates.files,
-      progress: (done, total) => progress.at(done, total),
+      progress: (done, total) => progress.at(done, total), ...(pdf ? {print} : {}),
     })
     progress.phase('writing')
     written = replaceFolder(to, site, {content: folder})
@@ -78,6 +88,7 @@ export async function publish({folder, to, asOf, quiet}: PublishOptions, world: 
     return 2
   }
   if (warnings.length > 0) world.err(inspectReport(warnings, {folder, files, colour: world.colour.err}))
+  for (const words of said) world.err(`${words}\n`)
   for (const file of photos.unreadable) world.err(`photos/${file} is neither a photograph nor a drawing that can be read, and was left out.\n`)
   for (const file of templates.strangers) world.err(`templates/${file} replaces no template of ours and was left out; is its name right?\n`)
   if (!quiet) world.out(`${pages.length} pages and ${written.files - pages.length} other files${written.kept > 0 ? `, and ${written.kept} of your own kept` : ''}. Open ${join(to, frame.home)} in a browser.\n`)

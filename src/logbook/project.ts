@@ -13,6 +13,7 @@ export function linkProject({data, body, at}: RecordOf<'project'>, strains: Stra
   const donors = data.strains?.donors?.map(ref => strains.find(ref)).filter(strain => strain !== null) ?? strains.all.filter(strain => strain.role === 'donor')
   return {
     at, body, name: data.name, species, aim: data.aim, begun: data.begun ?? null, recurrent, donors, ladder: data.ladder ?? [], units: data.units ?? 'metric',
+    paper: data.paper ?? (data.units === 'imperial' ? 'letter' : 'a4'),
     limits: {matingInbreeding: data.limits?.['mating-inbreeding'] ?? null, inbreedingPerGeneration: data.limits?.['inbreeding-per-generation'] ?? null},
     spermStoreDays: data['sperm-store'] ?? SPERM_STORE_DAYS, incubationDays: SPECIES[species].incubationDays,
     site: {url: data.site?.url ?? null, language: data.site?.language ?? 'en'},

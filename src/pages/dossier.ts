@@ -13,7 +13,7 @@ import {birdPlates, distinctTable, papersTable, picturesWords, signers, type Sig
 import {fixedLines} from './evidence-of-descent-words.ts'
 import {shownWords, whereShown} from './evidence-words.ts'
 import {sourcesTable} from './dossier-sources.ts'
-import {DOSSIER} from './links.ts'
+import {DOSSIER, DOSSIER_PDF} from './links.ts'
 import {listWords, saying, sentence} from './numbers.ts'
 import type {Figure, Page, Table} from './page.ts'
 import type {Plate} from './plates.ts'
@@ -112,7 +112,8 @@ export function dossierPage(findings: Findings): Page {
     standard: draft ? standardView(book, draft) : null,
   }
   return {
-    path: DOSSIER, template: 'dossier', title: `Dossier of evidence, ${dayWords(book.asOf)}`, section: 'dossier', look: 'dossier', selfContained: true, view,
+    path: DOSSIER, template: 'dossier', title: `Dossier of evidence, ${dayWords(book.asOf)}`, section: 'dossier', look: 'dossier', selfContained: true, pdf: DOSSIER_PDF, view,
+    heads: {left: project.name, right: `Dossier of evidence, records to ${dayWords(book.asOf)}`, ...(draft ? {enclosed: `Proposed standard, draft ${draft.number}`} : {})},
     search: {kind: 'dossier', words: `dossier evidence requirements ${findings.evidence.items.map(({requirement}) => requirement.title).join(' ')}`},
   }
 }

@@ -20,11 +20,25 @@ export interface Page {
   readonly selfContained?: boolean
   /** of a page that is one file and small enough to be mailed: no typeface in it, of the stylesheet what it uses, and these words at the head of every printed sheet */
   readonly sheet?: string
+  /** the words at the head of its printed sheets, of a page that is made to be printed */
+  readonly heads?: PageHeads
+  /** where it stands as a PDF, when those are asked for: `standard.pdf` */
+  readonly pdf?: string
   readonly view: object
   /** no figure stands in its view, which is made anew whenever it is asked for and not kept: of the pages of which there are most */
   readonly fleeting?: true
   /** what the search finds it by and says of it: `kind` stands beside the title, `step` or `BC3F2 hen, hatched 2024, sold`; pages without are not in the index */
   readonly search?: {readonly kind: string; readonly words: string}
+}
+
+/** At the head of every printed sheet but the first. */
+export interface PageHeads {
+  /** `Skerry Fowl` */
+  readonly left: string
+  /** `Proposed standard, draft 5` */
+  readonly right: string
+  /** on the right of the sheets of a part enclosed in the page */
+  readonly enclosed?: string
 }
 
 /** A chart in a view model, put out by the template with `{{> figure shareByStep}}`. */

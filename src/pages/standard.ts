@@ -1,7 +1,7 @@
 /** The standard: its latest draft, as it would be printed. */
-import type {Logbook} from '../logbook/book.ts'
-import {STANDARD} from './links.ts'
-import type {Page} from './page.ts'
+import type {Draft, Logbook} from '../logbook/book.ts'
+import {STANDARD, STANDARD_PDF} from './links.ts'
+import type {Page, PageHeads} from './page.ts'
 import {standardView, type StandardView} from './standard-view.ts'
 
 export interface StandardPage {
@@ -14,6 +14,8 @@ export interface StandardPage {
 export const standardWords = (view: StandardView): string =>
   [view.title, ...[...view.body, ...view.faults].flatMap(section => [section.title, ...section.clauses.map(clause => clause.title)])].join(' ')
 
+export const standardHeads = ({project}: Logbook, draft: Draft): PageHeads => ({left: project.name, right: `Proposed standard, draft ${draft.number}`})
+
 export function standardPage(book: Logbook): Page {
   const latest = book.drafts.at(-1)
   if (!latest) {
@@ -22,7 +24,7 @@ export function standardPage(book: Logbook): Page {
   }
   const standard = standardView(book, latest)
   return {
-    path: STANDARD, template: 'standard', title: `Proposed standard, draft ${latest.number}`, section: 'standard', look: 'standard',
+    path: STANDARD, template: 'standard', title: `Proposed standard, draft ${latest.number}`, section: 'standard', look: 'standard', heads: standardHeads(book, latest), pdf: STANDARD_PDF,
     view: {standard, breed: book.project.name} satisfies StandardPage, search: {kind: 'standard', words: standardWords(standard)},
   }
 }

@@ -8,3 +8,7 @@ const DRAWING = /^drawings\/[\w.-]+\.svg$/
 export function assetsOf(templates: Files, asked: ReadonlySet<string>): Files {
   return new Map([...templates].filter(([path]) => ALWAYS.test(path) || (DRAWING.test(path) && asked.has(path))))
 }
+
+/** Of a folder's files those that are text. */
+export const textOf = (files: Files): ReadonlyMap<string, string> =>
+  new Map([...files].filter((entry): entry is [string, string] => typeof entry[1] === 'string'))

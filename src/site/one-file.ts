@@ -18,8 +18,8 @@ export function styleOnly(templates: Files): string {
 }
 
 /** The stylesheet with its fonts inside, for a page that is one file. */
-export function styleInside(templates: Files): string {
-  return styleOnly(templates).replace(/\/\*[\s\S]*?\*\//g, '').replace(/\n\s*/g, '\n').replace(/url\("?([\w./-]+)"?\)/g, (whole, path: string) => {
+export function styleInside(templates: Files, style = styleOnly(templates)): string {
+  return style.replace(/\/\*[\s\S]*?\*\//g, '').replace(/\n\s*/g, '\n').replace(/url\("?([\w./-]+)"?\)/g, (whole, path: string) => {
     const content = templates.get(path)
     return content === undefined ? whole : `url("${dataAddress(path, content)}")`
   })
@@ -46,7 +46,14 @@ export function picturesInside(html: string, pagePath: string, files: Files): st
   })
 }
 
-/** A page whose links to other pages of the site are words alone; those within it, to the web and to mail stay. */
-export function linksInside(html: string): string {
-  return html.replace(LINK, (whole, attributes: string, words: string) => (/^(?:#|https?:|mailto:)/.test(attribute(attributes, 'href') ?? '#') ? whole : words))
+/**
+ * A page whose links to other pages of the site are words alone; those within it, to the web and to mail stay.
+ *
+ * @param beside  the file that lies beside it wherever it goes, and may be linked to
+ */
+export function linksInside(html: string, beside?: string): string {
+  return html.replace(LINK, (whole, attributes: string, words: string) => {
+    const address = attribute(attributes, 'href') ?? '#'
+    return address === beside || /^(?:#|https?:|mailto:)/.test(address) ? whole : words
+  })
 }

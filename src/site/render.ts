@@ -7,17 +7,18 @@ import {literalColours, themeOf} from '../charts/theme.ts'
 import {renderChart} from '../charts/render.ts'
 import type {ChartSpec} from '../charts/chart-spec.ts'
 import type {Download, Figure, Page} from '../pages/page.ts'
-import {assetsOf} from './assets.ts'
+import {assetsOf, textOf} from './assets.ts'
 import type {Files} from './assets.ts'
 import {FEED} from './feed.ts'
 import type {Frame} from './frame.ts'
 import {openMarkdown} from './markdown.ts'
 import {linksInside, picturesInside, styleInside, styleOnly} from './one-file.ts'
 import type {Pictures} from './picture.ts'
+import {printPages} from './print-pages.ts'
 import {SafeHtml} from './safe-html.ts'
 import {searchIndex} from './search.ts'
 import {styleUsed} from './style-used.ts'
-import {openTemplates} from './templates.ts'
+import {openTemplates, type TemplateParts} from './templates.ts'
 
 export interface SiteInput {
   readonly pages: readonly Page[]
@@ -26,6 +27,8 @@ export interface SiteInput {
   readonly photos: {readonly pictures: Pictures; readonly files: Files}
   /** `readTemplates(…).files` */
   readonly templates: Files
+  /** makes PDFs of pages that are one file each, the pages of this site that name one; null when there are none to be had. Without it none is made */
+  readonly print?: (pages: readonly string[]) => Promise<readonly Uint8Array[] | null>
   /** told now and then how many of how many pages are set */
   readonly progress?: (done: number, total: number) => void
 }
@@ -34,33 +37,37 @@ export interface SiteInput {
 const TOLD_EVERY = 250
 
 /**
- * Charts are drawn and templates compiled at once; the files come one by one.
+ * Charts are drawn, templates compiled and PDFs printed at once; the files come one by one.
  *
  * @throws Error when two inputs claim one path, naming both, and what a template throws, while the files are being taken
  */
-export async function renderSite({pages, downloads, frame, photos, templates, progress}: SiteInput): Promise<Iterable<readonly [string, string | Uint8Array]>> {
+export async function renderSite({pages, downloads, frame, photos, templates, print, progress}: SiteInput): Promise<Iterable<readonly [string, string | Uint8Array]>> {
   const figures = pages.flatMap(page => (page.fleeting ? [] : figuresIn(page.view)).map(figure => ({figure, page})))
   const site = new Claims()
   const charts = await drawFigures(figures)
   const asked = new Set<string>()
   const sizes = new Map<string, number>()
   let style: SafeHtml | null = null, styleOf: ((html: string) => string) | null = null
-  const engine = openTemplates(textOf(templates), {
+  const pdfs = new Map<string, Uint8Array>()
+  const parts: TemplateParts = {
     frame, charts, pictures: photos.pictures, asked,
     markdown: openMarkdown(photos.pictures, new Set(pages.map(page => page.path))),
     inlineStyle: () => (style ??= new SafeHtml(styleInside(templates))), ownStyle: html => (styleOf ??= styleUsed(styleOnly(templates)))(linksInside(html)), sizes,
-    feed: downloads.some(download => download.path === FEED) ? FEED : null,
-  })
+    feed: downloads.some(download => download.path === FEED) ? FEED : null, pdfs,
+  }
+  if (print) for (const [path, pdf] of await printPages(pages, {parts, templates, photos, print})) pdfs.set(path, pdf)
+  const engine = openTemplates(textOf(templates), parts)
   return files()
 
   function* files(): Generator<readonly [string, string | Uint8Array]> {
     for (const [index, page] of pages.entries()) {
-      const set = engine.render(page), html = page.selfContained ? linksInside(picturesInside(set, page.path, photos.files)) : set
+      const set = engine.render(page), html = page.selfContained ? linksInside(picturesInside(set, page.path, photos.files), page.pdf) : set
       if (page.selfContained) sizes.set(page.path, Buffer.byteLength(html))
       yield* site.claim(page.path, html, `page “${page.title}” (${page.template})`)
       if (index % TOLD_EVERY === 0) progress?.(index, pages.length)
     }
     for (const {figure, page} of figures) yield* site.claim(`charts/${figure.name}.vl.json`, chartDownload(figure), `figure ${figure.id} of ${page.path}`, true)
+    for (const [path, pdf] of pdfs) yield* site.claim(path, pdf, `the PDF ${path}`)
     for (const download of downloads) yield* site.claim(download.path, download.text, `download ${download.path}`)
     const index = searchIndex(pages)
     yield* site.claim(index.path, index.text, 'the search index')
@@ -88,9 +95,6 @@ class Claims {
     return [[path, content]]
   }
 }
-
-const textOf = (files: Files): ReadonlyMap<string, string> =>
-  new Map([...files].filter((entry): entry is [string, string] => typeof entry[1] === 'string'))
 
 const isFigure = (value: object): value is Figure => 'kind' in value && value.kind === 'figure' && 'spec' in value
 

@@ -2,6 +2,7 @@
  * The stylesheet cut down to what one page uses, for a page that goes out alone on a few kilobytes: no comments, no typeface, no rule for a class, an element or
  * an attribute that is not there. A rule that may apply stays: what a selector says of order, state or what stands beside is not tried.
  */
+import {cssString} from './page-heads.ts'
 
 interface Rule {
   /** `@media …`, `@page …`, or selectors */
@@ -118,4 +119,4 @@ export function styleUsed(style: string): (html: string) => string {
 
 /** A rule for sheets with narrow edges and these words at the head of every one. */
 export const runningHead = (words: string): string =>
-  `@page{margin:14mm 13mm;@top-left{content:"${words.replace(/[\\"<\n]/g, sign => `\\${sign.codePointAt(0)?.toString(16) ?? ''} `)}";font:9pt serif;color:#495750}}`
+  `@page{margin:14mm 13mm;@top-left{content:${cssString(words)};font:9pt serif;color:#495750}}`

@@ -9,6 +9,7 @@ import type {Frame} from './frame.ts'
 import {navOf} from './frame.ts'
 import {addressOf, folderOf} from './links.ts'
 import type {Markdown} from './markdown.ts'
+import {pageHeads} from './page-heads.ts'
 import type {Picture, Pictures} from './picture.ts'
 import {SafeHtml} from './safe-html.ts'
 import {slimSprite} from './slim-sprite.ts'
@@ -32,6 +33,8 @@ export interface TemplateParts {
   readonly ownStyle: (html: string) => string
   /** bytes of the pages that are one file, as they are set */
   readonly sizes: ReadonlyMap<string, number>
+  /** the PDFs that were made, by their path */
+  readonly pdfs: ReadonlyMap<string, Uint8Array>
 }
 
 export interface Templates {
@@ -79,7 +82,7 @@ function pictureHelper(pictures: Pictures, page: Page, file: string, small: bool
 }
 
 /** Helpers that need to know the page they stand on. */
-function siteHelpers({charts, pictures, markdown, asked, sizes}: TemplateParts): Record<string, Handlebars.HelperDelegate> {
+function siteHelpers({charts, pictures, markdown, asked, sizes, pdfs}: TemplateParts): Record<string, Handlebars.HelperDelegate> {
   const body = (text: string, options: Handlebars.HelperOptions, inline: boolean): SafeHtml => {
     const data = dataOf(options)
     const {level} = options.hash as {level?: number}
@@ -102,6 +105,11 @@ function siteHelpers({charts, pictures, markdown, asked, sizes}: TemplateParts):
       const bytes = sizes.get(path)
       if (bytes === undefined) throw new Error(`${path} is not set yet, or is no page that is one file: its size cannot be told`)
       return `${Math.ceil(bytes / 1000)} kB`
+    },
+    /** the path of this page as a PDF, where one was made */
+    asPdf(options: Handlebars.HelperOptions): string | null {
+      const {pdf} = dataOf(options).page
+      return pdf !== undefined && pdfs.has(pdf) ? pdf : null
     },
     markdown: (text: string, options: Handlebars.HelperOptions) => body(text, options, false),
     inline: (text: string, options: Handlebars.HelperOptions) => body(text, options, true),
@@ -201,7 +209,8 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
       known.set(key, pieces)
     }
     const title = Handlebars.escapeExpression(titleOf(page, frame)), slim = slimTags(tidy(matter))
-    const html = pieces.map(piece => piece(title, slim)).join('')
+    const set = pieces.map(piece => piece(title, slim)).join(''), {heads} = page
+    const html = heads ? set.replace('</head>', head => `<style>${pageHeads(heads)}</style>\n${head}`) : set
     return page.sheet === undefined ? html : html.replace(STYLE, () => `${parts.ownStyle(html)}${runningHead(page.sheet ?? '')}`)
   }
 }

@@ -105,7 +105,7 @@ export const tally = (of: Hatch, count: number, more: Partial<Tally> = {}): Open
 
 export const project: Project = {
   at, body: '', name: 'Skerry Fowl', species: 'chicken', aim: 'A small-combed fowl that stands wind and wet.', begun: date('2024-02'), recurrent: holm,
-  donors: [fell], ladder: ['F1', 'F2', 'F3'], units: 'metric', limits: {matingInbreeding: 0.125, inbreedingPerGeneration: 0.01}, spermStoreDays: 21,
+  donors: [fell], ladder: ['F1', 'F2', 'F3'], units: 'metric', paper: 'a4', limits: {matingInbreeding: 0.125, inbreedingPerGeneration: 0.01}, spermStoreDays: 21,
   incubationDays: 21, site: {url: null, language: 'en'},
 }
 
@@ -118,7 +118,7 @@ export function withLooks(one: Open<Bird>, traits: readonly Trait[]): Bird {
 export function logbook(asOf: string, {looseWeighings: loose = [], ...more}: Partial<Logbook> = {}): Logbook {
   const book: Logbook = {
     project, asOf: date(asOf).first, strains: [holm, fell], traits: [comb, weight], loci: new Map([[P.symbol, {locus: P, known: null}]]), linkages: [], keepers: [], birds: [], pens: [], hatches: [], looseWeighings: [],
-    eggCounts: [], feedings: [], shows: [], drafts: [], requirements: null, care: [], diary: [], stepNotes: new Map(), tellableFiles: new Set(), later: 0, ...more,
+    eggCounts: [], feedings: [], shows: [], drafts: [], requirements: null, care: [], diary: [], stepNotes: new Map(), tellableFiles: new Set(), later: 0, checksum: 'ab12cd34ef567890'.repeat(4), ...more,
   }
   for (const one of book.birds) withLooks(one, book.traits)
   return {...book, looseWeighings: looseWeighings(loose, book.traits)}

@@ -16,6 +16,7 @@ const project = object('the project', {
   }), 'Which strain is crossed back to, and which give a trait.'),
   ladder: optional(listOf(text('a step such as BC2')), 'The steps planned, in order.'),
   units: optional(oneOf(['metric', 'imperial']), 'How weights and lengths are shown; metric when not given.'),
+  paper: optional(oneOf(['a4', 'letter']), 'The sheet that PDFs are set on; a4 when not given, letter where units are imperial.'),
   limits: optional(object('the project’s own limits', {
     'mating-inbreeding': optional(chance, 'The most inbreeding a planned mating may give its chicks.'),
     'inbreeding-per-generation': optional(chance, 'The most the inbreeding may rise in a generation.'),

@@ -1,0 +1,128 @@
+/**
+ * An empty page in an installed Chromium that runs unseen, and the questions it is asked over a pipe, one answer each, in its own
+ * debugging language (Chrome DevTools Protocol: a JSON text each way, ended by a zero byte, on the file handles 3 and 4).
+ * It has a profile folder of its own, which goes with it, and asks no network for anything.
+ */
+import {spawn, type ChildProcess} from 'node:child_process'
+import {mkdtempSync, rmSync} from 'node:fs'
+import {tmpdir} from 'node:os'
+import {join} from 'node:path'
+import type {Readable, Writable} from 'node:stream'
+
+/** Asks the page; the answer is whatever Chromium says. */
+export type Ask = (method: string, words?: object) => Promise<unknown>
+
+/** Chromium did not start, stopped, took too long or would not do what it was asked. */
+export class ChromiumFault extends Error {}
+
+const WORDS = [
+  '--headless', '--remote-debugging-pipe', '--no-first-run', '--no-default-browser-check', '--disable-extensions', '--disable-background-networking',
+  '--disable-component-update', '--disable-sync', '--disable-gpu', '--hide-scrollbars', '--mute-audio', '--font-render-hinting=none', '--host-resolver-rules=MAP * ~NOTFOUND',
+]
+
+/** A text deep in an answer, such as `frameTree`, `frame`, `id`. */
+export function textIn(answer: unknown, ...way: readonly string[]): string {
+  let at: unknown = answer
+  for (const name of way) at = at !== null && typeof at === 'object' ? new Map<string, unknown>(Object.entries(at)).get(name) : undefined
+  if (typeof at !== 'string') throw new ChromiumFault(`it answered without ${way.join('.')}`)
+  return at
+}
+
+interface Waiting {
+  readonly method: string
+  readonly done: (answer: unknown) => void
+  readonly fail: (fault: ChromiumFault) => void
+}
+
+/** Questions out, answers in, by number. */
+class Pipe {
+  readonly #waiting = new Map<number, Waiting>()
+  readonly #out: Writable
+  #asked = 0
+  #rest = ''
+  #over: ChromiumFault | null = null
+
+  constructor(out: Writable, back: Readable) {
+    this.#out = out
+    out.on('error', () => { this.fail(new ChromiumFault('it closed the pipe')) })
+    back.setEncoding('utf8').on('data', (text: string) => { this.#hear(text) })
+  }
+
+  ask(method: string, params: object, sessionId?: string): Promise<unknown> {
+    return new Promise((done, fail) => {
+      if (this.#over) return fail(this.#over)
+      this.#waiting.set(++this.#asked, {method, done, fail})
+      this.#out.write(`${JSON.stringify({id: this.#asked, method, params, sessionId})}\0`)
+    })
+  }
+
+  /** What is still asked, and whatever will be, has no answer. */
+  fail(fault: ChromiumFault): void {
+    this.#over ??= fault
+    for (const {fail} of this.#waiting.values()) fail(this.#over)
+    this.#waiting.clear()
+  }
+
+  #hear(text: string): void {
+    const pieces = (this.#rest + text).split('\0')
+    this.#rest = pieces.pop() ?? ''
+    for (const piece of pieces) {
+      const {id, result, error} = JSON.parse(piece) as {id?: number; result?: unknown; error?: {message?: string}}
+      const waiting = this.#waiting.get(id ?? 0)
+      if (id === undefined || !waiting) continue
+      this.#waiting.delete(id)
+      if (error) waiting.fail(new ChromiumFault(`it would not do ${waiting.method}: ${error.message ?? 'no reason given'}`))
+      else waiting.done(result)
+    }
+  }
+}
+
+/** What it said of why it stopped, among much that it says anyway. */
+const lastWords = (said: string): string => said.split('\n').find(line => /FATAL|No usable sandbox|error while loading|cannot open/i.test(line))?.trim() ?? ''
+
+/** It and all it started; on Windows those see that it is gone. */
+function end(child: ChildProcess): void {
+  if (child.exitCode !== null || child.signalCode !== null || child.pid === undefined) return
+  try {
+    if (process.platform === 'win32') child.kill('SIGKILL')
+    else process.kill(-child.pid, 'SIGKILL')
+  } catch {
+    child.kill('SIGKILL')
+  }
+}
+
+/**
+ * @param patience  milliseconds after which it is ended
+ * @throws ChromiumFault
+ */
+export async function withPage<T>(chromium: string, work: (ask: Ask) => Promise<T>, patience: number): Promise<T> {
+  const profile = mkdtempSync(join(tmpdir(), 'pinfeather-chromium-'))
+  // root has no right to a sandbox, as in a container
+  const words = [...WORDS, `--user-data-dir=${profile}`, ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])]
+  const child = spawn(chromium, words, {stdio: ['ignore', 'ignore', 'pipe', 'pipe', 'pipe'], detached: process.platform !== 'win32', windowsHide: true})
+  const [, , , out, back] = child.stdio
+  let said = '', timer: NodeJS.Timeout | undefined
+  child.stderr?.setEncoding('utf8').on('data', (text: string) => { said = (said + text).slice(-20_000) })
+  const gone = new Promise<void>(resolve => { child.once('close', () => { resolve() }).once('error', () => { resolve() }) })
+  try {
+    const pipe = new Pipe(out as Writable, back as Readable)
+    child.once('error', fault => { pipe.fail(new ChromiumFault(fault.message)) })
+    child.once('close', code => { pipe.fail(new ChromiumFault(`it stopped${code === null ? '' : ` with code ${code}`}${lastWords(said) === '' ? '' : `, saying: ${lastWords(said)}`}`)) })
+    timer = setTimeout(() => { pipe.fail(new ChromiumFault(`it gave no answer within ${Math.ceil(patience / 1000)} seconds`)) }, patience)
+    const targetId = textIn(await pipe.ask('Target.createTarget', {url: 'about:blank'}), 'targetId')
+    const session = textIn(await pipe.ask('Target.attachToTarget', {targetId, flatten: true}), 'sessionId')
+    const done = await work((method, params = {}) => pipe.ask(method, params, session))
+    await pipe.ask('Browser.close', {})
+    await gone
+    return done
+  } finally {
+    clearTimeout(timer)
+    end(child)
+    await gone
+    try {
+      rmSync(profile, {recursive: true, force: true, maxRetries: 5})
+    } catch {
+      // a folder of the system's temporary ones, which it empties
+    }
+  }
+}
