@@ -7,6 +7,7 @@ import * as chancesDoNotSum from './chances-do-not-sum.ts'
 import * as chancesWanting from './chances-wanting.ts'
 import * as classOfOtherSex from './class-of-other-sex.ts'
 import * as clauseUnknown from './clause-unknown.ts'
+import * as consentContradicts from './consent-contradicts.ts'
 import * as dayCountedTwice from './day-counted-twice.ts'
 import * as farFromTarget from './far-from-target.ts'
 import * as fileMisnamed from './file-misnamed.ts'
@@ -97,6 +98,6 @@ export const RULES: readonly Rule[] = [
   kinshipTooHigh, kinshipContradicts, kinshipFollows, stepContradicted,
   hatchBeforePen, noMaleThen, laidAfterSet, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
   leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, scoredTooYoung, maleLaid, inTwoPens, twiceInPen, tooManyEggs, dayCountedTwice, hensNotThere, unlikelyEggWeight, unlikelyFeed, unlikelyWeight, farFromTarget, weighedTwice,
-  classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
+  consentContradicts, classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
   impossibleFamily, likelyWrongParent,
 ]
