@@ -17,6 +17,7 @@ import type {Pictures} from './picture.ts'
 import {printPages} from './print-pages.ts'
 import {SafeHtml} from './safe-html.ts'
 import {searchIndex} from './search.ts'
+import {slimDrawing} from './slim-drawing.ts'
 import {styleUsed} from './style-used.ts'
 import {openTemplates, type TemplateParts} from './templates.ts'
 
@@ -111,7 +112,7 @@ async function drawFigures(figures: readonly {readonly figure: Figure; readonly 
   for (const {figure, page} of figures) {
     if (drawn.has(figure)) continue
     try {
-      drawn.set(figure, new SafeHtml(await renderChart(figure.spec as ChartSpec, figure)))
+      drawn.set(figure, new SafeHtml(slimDrawing(await renderChart(figure.spec as ChartSpec, figure))))
     } catch (fault) {
       throw new Error(`figure ${figure.id} of ${page.path}: ${fault instanceof Error ? fault.message : String(fault)}`, {cause: fault})
     }
