@@ -1,9 +1,11 @@
-/** The sprite of patterns and eggs cut down to what a page draws on: most draw on none of it. */
+/** The sprite of patterns, eggs and axis cut down to what a page draws on: most draw on none of it. */
+import {slimTags} from './slim-tags.ts'
 
-const PIECE = /(<(?:symbol|pattern) id="[\w-]+"[\s\S]*?<\/(?:symbol|pattern)>\s*)/
-const NAME = /^<(symbol|pattern) id="([\w-]+)"/
+const PIECE = /(<(?:symbol|pattern) id="[\w-]+"[\s\S]*?<\/(?:symbol|pattern)>\s*|<path id="[\w-]+"[^>]*\/>)/
+const NAME = /^<(symbol|pattern|path) id="([\w-]+)"/
+const EMPTY = /<defs>\s*<\/defs>\s*/
 
-/** How a page calls a symbol or pattern: by address, or a pattern through a class of its name, which the stylesheet knows. */
+/** How a page calls a symbol, pattern or path: by address, or a pattern through a class of its name, which the stylesheet knows. */
 const CALL = /(?:["=]|url\()#([\w-]+)["') >]|class="?(barred|speckled)["\s>]/g
 
 /**
@@ -22,7 +24,7 @@ export function slimSprite(sprite: string): (html: string) => string {
     const key = [...called].sort().join(' ')
     let slim = known.get(key)
     if (slim === undefined) {
-      slim = called.size === 0 ? '' : pieces.filter(({id}) => id === null || called.has(id)).map(({text}) => text).join('')
+      slim = called.size === 0 ? '' : slimTags(pieces.filter(({id}) => id === null || called.has(id)).map(({text}) => text).join('').replace(EMPTY, ''))
       known.set(key, slim)
     }
     return slim
