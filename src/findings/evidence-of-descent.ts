@@ -2,7 +2,8 @@
 import type {Bird, Requirement, Trait} from '../logbook/book.ts'
 import {meanAndDeviation} from '../statistics/mean-and-deviation.ts'
 import {countedValue} from './counted-value.ts'
-import {judged, type Finding, type FixedAtLocus, type Sources} from './evidence-shown.ts'
+import {judged, type Finding} from './evidence-found.ts'
+import type {FixedAtLocus, Sources} from './evidence-shown.ts'
 import {FIXED_AT, fixationOf} from './fixation.ts'
 import {sexShows} from './scoring-age.ts'
 

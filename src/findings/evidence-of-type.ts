@@ -1,6 +1,7 @@
 /** Evidence that the birds are true to type and even. */
 import type {Requirement} from '../logbook/book.ts'
-import {judged, nothing, type Finding, type Sources} from './evidence-shown.ts'
+import {judged, nothing, type Finding} from './evidence-found.ts'
+import type {Sources} from './evidence-shown.ts'
 import {trueBredOf} from './true-bred.ts'
 import {trueBredInSeasons, type TrueBredPart} from './true-bred-parts.ts'
 
@@ -15,7 +16,7 @@ export function trueToType({atLeast, seasons: asked, interval}: Requirement, {bo
   const seasons = trueBred.interSeSeasons.map(({season}) => season).slice(-Math.max(1, asked ?? SEASONS))
   if (seasons.length === 0) return nothing
   const rate = trueBredOf(book, trueBred, seasons), part = trueBredInSeasons(book, trueBred, seasons)
-  if (rate.rate.kind === 'cannot-say') return {state: 'cannot-tell', shown: {kind: 'true-to-type', seasons, rate, part, sure: false}}
+  if (rate.rate.kind === 'cannot-say') return judged(null, {kind: 'true-to-type', seasons, rate, part, sure: false})
   const sure = atLeast !== null && rate.ifAllFail.kind === 'share' && rate.ifAllFail.value >= atLeast
   return judged(reaches(interval === 'families' ? lowByFamilies(part) : interval === 'exact' ? part.exact?.low ?? null : rate.rate.value, atLeast), {kind: 'true-to-type', seasons, rate, part, sure})
 }
@@ -28,9 +29,9 @@ export function evenWeight({trait, atMost, atLeast}: Requirement, {ladder, sprea
   const rows = spread.rows.filter(row => row.sex !== 'all' && (trait === null || row.trait === trait) && row.step !== 'mixed')
   // steps beside the ladder, such as test matings, are not what is asked about
   const step = ladder.findLast(each => !each.beside && rows.some(row => row.step === each.label && row.spread.kind === 'spread'))?.label
-  if (step === undefined) return {state: 'cannot-tell', shown: {kind: 'nothing-recorded', ...(trait && {trait})}}
+  if (step === undefined) return judged(null, {kind: 'nothing-recorded', ...(trait && {trait})})
   const here = rows.filter(row => row.step === step)
-  if (atMost === null && atLeast === null) return {state: 'cannot-tell', shown: {kind: 'even-weight', step, rows: here}}
+  if (atMost === null && atLeast === null) return judged(null, {kind: 'even-weight', step, rows: here})
   const verdicts = here.map(({spread: found}) => found.kind === 'cannot-say' ? null
     : (atMost === null || found.cv <= atMost) && (atLeast === null || found.within10.value >= atLeast))
   const missing = verdicts.includes(null) || new Set(here.map(row => row.sex)).size < 2

@@ -2,7 +2,8 @@
 import type {Hatch, Keeper, Requirement} from '../logbook/book.ts'
 import {yearOf} from '../records/dates.ts'
 import {keeperOn} from './census.ts'
-import {judged, nothing, reaches, type Finding, type Sources} from './evidence-shown.ts'
+import {judged, nothing, reaches, type Finding} from './evidence-found.ts'
+import type {Sources} from './evidence-shown.ts'
 import {seasonOfHatch} from './ladder-chicks.ts'
 
 const CLASSES = ['cock', 'cockerel', 'hen', 'pullet']

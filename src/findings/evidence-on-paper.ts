@@ -2,7 +2,8 @@
 import type {Paper, Requirement} from '../logbook/book.ts'
 import {isWhole} from '../records/dates.ts'
 import {countBySex} from './census.ts'
-import {judged, nothing, reaches, type Finding, type Sources} from './evidence-shown.ts'
+import {judged, nothing, reaches, type Finding} from './evidence-found.ts'
+import type {Sources} from './evidence-shown.ts'
 import {bothParentsCertain} from './records-audit.ts'
 
 function papersFor({kind}: Requirement, {book}: Sources): {readonly papers: readonly Paper[]; readonly valid: readonly Paper[]} {
@@ -13,9 +14,9 @@ function papersFor({kind}: Requirement, {book}: Sources): {readonly papers: read
 /** Met by a paper that holds on the book's day, or by the keeper's own statement; nobody else can say. */
 export function paperOrWord(requirement: Requirement, from: Sources): Finding {
   const {papers, valid} = papersFor(requirement, from)
-  if (valid.length > 0) return {state: 'met', shown: {kind: 'papers', papers, valid}}
-  if (requirement.stated !== null) return {state: 'met', shown: {kind: 'stated', stated: requirement.stated}}
-  return papers.length > 0 ? {state: 'not-yet', shown: {kind: 'papers', papers, valid}} : nothing
+  if (valid.length > 0) return judged(true, {kind: 'papers', papers, valid})
+  if (requirement.stated !== null) return judged(true, {kind: 'stated', stated: requirement.stated})
+  return papers.length > 0 ? judged(false, {kind: 'papers', papers, valid}) : nothing
 }
 
 export function statementPapers(requirement: Requirement, from: Sources): Finding {
@@ -32,7 +33,7 @@ export function veterinaryPaper(requirement: Requirement, from: Sources): Findin
 /** The latest draft: every section with a clause or a lead, no clause empty, and points, where there are any, that add up to 100. */
 export function writtenStandard(_: Requirement, {book}: Sources): Finding {
   const draft = book.drafts.at(-1)
-  if (!draft) return {state: 'not-yet', shown: {kind: 'nothing-recorded'}}
+  if (!draft) return judged(false, {kind: 'nothing-recorded'})
   const emptySections = draft.sections.filter(({clauses, lead}) => (clauses.length === 0 && lead.trim() === '') || clauses.some(clause => clause.text.trim() === ''))
     .map(section => section.title)
   const points = draft.points.reduce((sum, {points: each}) => sum + each, 0)

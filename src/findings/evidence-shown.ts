@@ -29,11 +29,6 @@ export interface Sources {
   readonly livingCarriers: readonly LivingCarriers[]
 }
 
-export interface Finding {
-  readonly state: 'met' | 'not-yet' | 'cannot-tell'
-  readonly shown: Shown
-}
-
 /** The numbers behind a state, never a sentence. */
 export type Shown =
   /** seasons with a hatch on the ladder; gaps are years between the first and the last with none */
@@ -97,11 +92,3 @@ export interface InbreedingOfBreeders {
   /** mean among them, each with itself */
   readonly kinship: number
 }
-
-export const nothing: Finding = {state: 'cannot-tell', shown: {kind: 'nothing-recorded'}}
-
-/** Met or not yet by a comparison; cannot be told where the requirement names no figure to reach. */
-export const judged = (met: boolean | null, shown: Shown): Finding => ({state: met === null ? 'cannot-tell' : met ? 'met' : 'not-yet', shown})
-
-/** Does a number reach what is asked? Null when nothing is. */
-export const reaches = (have: number, atLeast: number | null): boolean | null => (atLeast === null ? null : have >= atLeast)

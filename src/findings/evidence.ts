@@ -3,13 +3,19 @@ import {aliveBreeders, birdsPerShow, consecutiveShows, independentKeepers, inter
 import {distinctness, history, identity, paperOrWord, photographs, statementPapers, veterinaryPaper, writtenStandard} from './evidence-on-paper.ts'
 import {fixed, inbreeding} from './evidence-of-descent.ts'
 import {evenWeight, trueToType} from './evidence-of-type.ts'
-import type {Finding, Shown, Sources} from './evidence-shown.ts'
+import type {Finding} from './evidence-found.ts'
+import type {Sources} from './evidence-shown.ts'
 
 /** What the records show for one requirement. */
-export interface Evidence {
+export interface Evidence extends Omit<Finding, 'state'> {
   readonly requirement: Requirement
   readonly state: 'met' | 'not-yet' | 'cannot-tell' | 'waived'
-  readonly shown: Shown
+  /** what the records show, whoever waived it */
+  readonly found: Finding['state']
+  /** a waiver was given and no longer holds */
+  readonly lapsed: boolean
+  /** the day by which it must be reached is past, and it was not reached or waived */
+  readonly late: boolean
 }
 
 export interface EvidenceOfAll {
@@ -46,12 +52,13 @@ const WAYS: Readonly<Record<RequirementKind, (requirement: Requirement, from: So
 /**
  * What has been reached of what the association asks? For each requirement the numbers the records show and whether they reach
  * what is asked: met, not yet, cannot be told (nothing counted, or no figure asked for to hold it against), or waived by
- * whoever may waive it. The association's own reading decides; this only lays the records beside its words.
+ * whoever may waive it, on which day it still holds. The association's own reading decides; this only lays the records beside its words.
  */
 export function evidence(book: Logbook, from: Sources): EvidenceOfAll {
   const items = (book.requirements?.items ?? []).map((requirement): Evidence => {
-    const {state, shown} = WAYS[requirement.kind](requirement, from)
-    return {requirement, state: requirement.waived ? 'waived' : state, shown}
+    const {state: found, ...rest} = WAYS[requirement.kind](requirement, from), {waived, by} = requirement
+    const lapsed = waived?.until ? waived.until.last < book.asOf : false, state = waived && !lapsed ? 'waived' : found
+    return {requirement, ...rest, found, state, lapsed, late: by !== null && by.last < book.asOf && (state === 'not-yet' || state === 'cannot-tell')}
   })
   const count = (state: Evidence['state']): number => items.filter(item => item.state === state).length
   return {items, counts: {met: count('met'), notYet: count('not-yet'), cannotTell: count('cannot-tell'), waived: count('waived'), all: items.length}}

@@ -1,4 +1,4 @@
-import {reaches} from '../../findings/evidence-shown.ts'
+import {reaches} from '../../findings/evidence-found.ts'
 import {FIXED_AT} from '../../findings/fixation.ts'
 import type {RequirementKind} from '../../logbook/book.ts'
 import {percentSign} from '../numbers.ts'

@@ -1,0 +1,72 @@
+import type {Bird, Clause, Keeper, Locus, Paper, SectionKind, Trait} from '../logbook/book.ts'
+import type {Day} from '../records/dates.ts'
+import type {Spot} from '../records/problem.ts'
+
+/** A step of the shortest way to meet a requirement: what is wanting, and when at the earliest it can be there, reckoned from the book's day; null where that cannot be worked. */
+export type Way = Wanting & {readonly earliest: Earliest | null}
+
+export type Earliest = {readonly kind: 'season'; readonly season: number} | {readonly kind: 'day'; readonly day: Day}
+
+/** What is wanting, as plain data. */
+export type Wanting =
+  /** so many more seasons with a hatch; `inARow`: without a gap, from the season named on where a run goes on */
+  | {readonly kind: 'seasons'; readonly more: number; readonly inARow: boolean}
+  /** so many more generations mated inside the breed; `short`: the birds that fall short */
+  | {readonly kind: 'generations'; readonly more: number; readonly short: readonly Bird[]}
+  /** living birds that are far enough, to be shown in place of the others */
+  | {readonly kind: 'show-these'; readonly birds: readonly Bird[]}
+  /** so many more keepers with a hatch in each of so many seasons; `going`: those who have begun, with what they lack */
+  | {readonly kind: 'keepers'; readonly more: number; readonly seasons: number; readonly going: readonly {readonly keeper: Keeper; readonly lacks: number}[]}
+  /** birds to be bred from; `spare`: living birds of the breed that are not yet */
+  | {readonly kind: 'keep'; readonly males: number; readonly females: number; readonly either: number; readonly spare: {readonly males: number; readonly females: number}}
+  /** birds of a class to show; `shows`: at so many shows, null over all of them; `living`: of those alive that could stand in it */
+  | {readonly kind: 'show-birds'; readonly class: string; readonly more: number; readonly shows: number | null; readonly living: number}
+  | {readonly kind: 'shows'; readonly more: number}
+  | {readonly kind: 'judges'; readonly more: number}
+  /** so many more years with a show, one after the other */
+  | {readonly kind: 'show-years'; readonly more: number}
+  /** so many shows with as many birds by as many keepers, and the nearest so far to it */
+  | {readonly kind: 'large-shows'; readonly more: number; readonly birds: number | null; readonly keepers: number | null}
+  /** an entry that fell short can only be followed by others: from the day after it */
+  | {readonly kind: 'show-again'; readonly birds: readonly Bird[]}
+  /** what a judge gave and nobody wrote down */
+  | {readonly kind: 'write-results'; readonly what: 'points' | 'grades'; readonly entries: readonly {readonly bird: Bird; readonly at: Spot}[]}
+  /** a paper to have, or in place of one that ran out or is too old */
+  | {readonly kind: 'paper'; readonly more: number; readonly instead: Paper | null; readonly keepers: readonly Keeper[]}
+  | {readonly kind: 'statement'}
+  /** sections that are missing or empty, by kind or as they are headed */
+  | {readonly kind: 'write-sections'; readonly missing: readonly SectionKind[]; readonly empty: readonly string[]}
+  | {readonly kind: 'fill-clauses'; readonly clauses: readonly Clause[]}
+  | {readonly kind: 'mend-points'; readonly have: number}
+  | {readonly kind: 'name-mandatory'}
+  | {readonly kind: 'first-draft'}
+  /** cells of the table of distinctness */
+  | {readonly kind: 'fill-cells'; readonly breed: string; readonly characters: readonly string[]; readonly more: number}
+  | {readonly kind: 'differ'; readonly breed: string; readonly more: number}
+  | {readonly kind: 'first-table'}
+  /** pictures wanted; `living`: birds alive that could be taken now */
+  | {readonly kind: 'photographs'; readonly wanted: readonly PictureWanted[]; readonly more: number}
+  | {readonly kind: 'date-photographs'; readonly birds: readonly Bird[]}
+  | {readonly kind: 'founders-and-steps'; readonly founders: boolean; readonly steps: boolean}
+  /** chicks or birds to band, and birds whose parents to make certain; `of`: how many living */
+  | {readonly kind: 'band'; readonly more: number}
+  | {readonly kind: 'parents'; readonly more: number; readonly birds: readonly Bird[]}
+  /** birds to score; trait null: every required trait */
+  | {readonly kind: 'score'; readonly trait: Trait | null; readonly birds: readonly Bird[]; readonly more: number}
+  | {readonly kind: 'weigh'; readonly trait: Trait | null; readonly more: number}
+  /** so many chicks right in a row; `sires`: of so many more sire families */
+  | {readonly kind: 'chicks-true'; readonly more: number; readonly sires: number}
+  /** a bird to mate to one that tells, or not to breed from */
+  | {readonly kind: 'test-mate'; readonly bird: Bird; readonly locus: Locus; readonly trait: Trait}
+  /** the requirement names no figure to reach */
+  | {readonly kind: 'name-figure'}
+  /** nothing the records could show would meet it */
+  | {readonly kind: 'not-known'}
+
+export interface PictureWanted {
+  readonly sex: 'male' | 'female'
+  readonly age: 'young' | 'grown' | null
+  readonly variety: string | null
+  /** living birds of the breed that could be taken */
+  readonly living: number
+}
