@@ -4,8 +4,6 @@
  */
 import type {Records} from '../records/records.ts'
 import type {Keeper} from './book.ts'
-import type {Judges} from './judges.ts'
-import type {Keepers} from './keepers.ts'
 
 export interface NamedToCommittee {
   readonly name: string
@@ -20,7 +18,7 @@ export interface Confidential {
   readonly judges: ReadonlyMap<string, string>
 }
 
-/** Null unless the requirements ask for a dossier for the committee: then nothing is kept that the public may not know. */
-export function confidentialOf({requirements: [requirements]}: Records, keepers: Keepers, judges: Judges): Confidential | null {
-  return requirements?.data.audience === 'committee' ? {keepers: keepers.forCommittee, judges: judges.forCommittee} : null
+/** @returns null unless the requirements ask for a dossier for the committee: then nothing is kept that the public may not know. */
+export function confidentialOf({requirements: [requirements]}: Records, names: Confidential): Confidential | null {
+  return requirements?.data.audience === 'committee' ? names : null
 }

@@ -96,10 +96,10 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
 
   const drafts = linkDrafts(bench, traits, photographs)
   const looseWeighings = linkWeighings(bench, birds, hatches, traits)
-  linkLooks(bench, birds, hatches, traits, keepers)
+  const sheets = linkLooks(bench, birds, hatches, traits, keepers, drafts)
   const book: Logbook = {
     project, asOf: ownAsOf ?? latestDay(records) ?? 0, strains: strains.all, traits: traits.all, loci: traits.loci.all, linkages: traits.loci.linkages, birds: inOrder, pens: pens.all, hatches: hatches.all,
-    looseWeighings, eggCounts: linkEggCounts(bench, birds, pens), feedings: linkFeedings(bench, hatches, pens), shows: linkShows(bench, birds, keepers, judges),
+    looseWeighings, eggCounts: linkEggCounts(bench, birds, pens), feedings: linkFeedings(bench, hatches, pens), shows: linkShows(bench, birds, keepers, judges, drafts),
     drafts, requirements: linkRequirements(bench, traits, keepers, drafts.at(-1)), care: linkCare(bench, birds, pens, hatches),
     diary: linkDiary(bench, photographs), stepNotes: linkStepNotes(records), later: 0, checksum, keepers: keepers.finish(),
     tellableFiles: tellableFiles(bench, keepers.strangers()),
@@ -113,7 +113,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
       hatch: new Map(hatches.all.flatMap((hatch, index) => (records.hatch[index] ? [[hatch, records.hatch[index]] as const] : []))),
       pen: new Map(pens.all.flatMap((pen, index) => (records.pen[index] ? [[pen, records.pen[index]] as const] : []))),
     },
-    matings, confidential: confidentialOf(records, keepers, judges),
+    matings, confidential: confidentialOf(records, {keepers: keepers.forCommittee, judges: judges.forCommittee}),
     missedBands: birds.missed, namedBirds: birds.named,
     layingOf: hatch => layingOf(hatch, project.incubationDays),
   }

@@ -6,6 +6,7 @@ import type {CareKind, Leaving} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
 import {cannotSay} from './estimate-words.ts'
 import {showPath} from './links.ts'
+import {IN_PUBLIC, type Naming} from './naming.ts'
 import {figured, limitsShort, listWords, NOTHING, ofWords, percent, saying, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 
@@ -52,10 +53,10 @@ export function careSentence({book}: Findings): string {
   return told.length === 0 ? 'The care book holds no vaccination, treatment, illness or loss.' : `The care book holds ${listWords(told)}.`
 }
 
-function shownWords({classes, judges}: OneShow): string {
+function shownWords({classes, judges}: OneShow, naming: Naming): string {
   if (classes.length === 0) return 'No entries on record.'
   const said = classes.map(({class: name, birds, firsts}) => `${name ?? 'no class'} ${birds}${firsts === 0 ? '' : `, ${figured(firsts, 'first')}`}`).join('; ')
-  return `${sentence(said)}.${judges.length === 0 ? '' : ` Judged by ${listWords(judges)}.`}`
+  return `${sentence(said)}.${judges.length === 0 ? '' : ` Judged by ${listWords(judges.map(naming.judge))}.`}`
 }
 
 export interface ShowLine {
@@ -66,8 +67,8 @@ export interface ShowLine {
 }
 
 /** Every show, oldest first, those officially cancelled with their reason. */
-export function showLines({shows}: Findings): readonly ShowLine[] {
-  const held = shows.shows.map(one => ({show: one.show, text: shownWords(one)}))
+export function showLines({shows}: Findings, naming: Naming = IN_PUBLIC): readonly ShowLine[] {
+  const held = shows.shows.map(one => ({show: one.show, text: shownWords(one, naming)}))
   const cancelled = shows.cancelled.map(show => ({show, text: `Officially cancelled: ${(show.cancelled ?? '').replace(/[.]$/, '')}.`}))
   return [...held, ...cancelled].sort((a, b) => a.show.on.first - b.show.on.first || (a.show.id < b.show.id ? -1 : 1))
     .map(({show, text}) => ({when: dateWords(show.on), title: `${show.name}.`, link: showPath(show), text}))

@@ -1,7 +1,8 @@
 /** Papers, distinctness, pictures and signatures for the dossier. The papers themselves are never published, only that they are there and until when they hold. */
-import type {Bird, Logbook, Paper, Photo} from '../logbook/book.ts'
+import type {Bird, Keeper, Logbook, Paper, Photo} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
 import {counted, figured, NOTHING, sentence} from './numbers.ts'
+import {IN_PUBLIC, type Naming} from './naming.ts'
 import type {Cell, Table} from './page.ts'
 import {plates, type Plate} from './plates.ts'
 import {birdWord} from './sex-words.ts'
@@ -57,16 +58,23 @@ export interface Signing {
   readonly names: readonly string[]
 }
 
-function consentWords(unnamed: number): string {
-  if (unnamed === 0) return 'Consent to be named is on record from all.'
-  return `${sentence(counted(unnamed, 'keeper'))} without consent to be named ${unnamed === 1 ? 'stands' : 'stand'} as a letter.`
+function consentWords(unnamed: number, {isConfidential}: Naming): string {
+  const named = isConfidential ? 'named to the committee' : 'named'
+  if (unnamed === 0) return `Consent to be ${named} is on record from all.`
+  return `${sentence(counted(unnamed, 'keeper'))} without consent to be ${named} ${unnamed === 1 ? 'stands' : 'stand'} as a letter.`
 }
 
-export function signers({keepers}: Logbook): Signing {
-  const unnamed = keepers.filter(({consents}) => !consents).length
+/** A keeper as the line to sign on has it: the name, the region where it may be known, and to the committee the letter by which the site speaks of them. */
+function signerWords(keeper: Keeper, naming: Naming): string {
+  const region = naming.region(keeper), name = naming.keeper(keeper)
+  return `${name}${region === null ? '' : `, ${region}`}${name === keeper.name ? '' : ` (${keeper.name} on the site)`}`
+}
+
+export function signers({keepers}: Logbook, naming: Naming = IN_PUBLIC): Signing {
+  const unnamed = keepers.filter(keeper => !naming.isNamed(keeper)).length
   return {
-    names: keepers.map(({name, consents, region}) => (consents && region !== null ? `${name}, ${region}` : name)),
-    keepers: keepers.length === 0 ? 'No keeper is on record yet.' : `${sentence(counted(keepers.length, 'keeper'))} on record. ${consentWords(unnamed)}`,
+    names: keepers.map(keeper => signerWords(keeper, naming)),
+    keepers: keepers.length === 0 ? 'No keeper is on record yet.' : `${sentence(counted(keepers.length, 'keeper'))} on record. ${consentWords(unnamed, naming)}`,
     statement: `${keepers.length < 2 ? 'I have' : 'We have'} bred the birds described here, kept the records from which these figures are worked, and will show any of them on request.`,
   }
 }

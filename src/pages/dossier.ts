@@ -4,6 +4,8 @@
  */
 import type {EvidenceOfAll} from '../findings/evidence.ts'
 import type {Findings} from '../findings/study.ts'
+import type {Confidential} from '../logbook/confidential.ts'
+import {checksumSentence, recordsWords} from './checksum-words.ts'
 import {dayWords} from './dates.ts'
 import {evenFigures} from './dossier-even.ts'
 import {careSentence, classSentence, hatchTable, lossTable, showLines, type ShowLine} from './dossier-flock.ts'
@@ -14,6 +16,7 @@ import {fixedLines} from './evidence-of-descent-words.ts'
 import {shownWords, whereShown} from './evidence-words.ts'
 import {sourcesTable} from './dossier-sources.ts'
 import {DOSSIER, DOSSIER_PDF} from './links.ts'
+import {IN_PUBLIC, namedToCommittee, toCommittee, type Naming} from './naming.ts'
 import {listWords, saying, sentence} from './numbers.ts'
 import type {Figure, Page, Table} from './page.ts'
 import type {Plate} from './plates.ts'
@@ -36,6 +39,8 @@ interface EvidenceView {
 
 export interface DossierView {
   readonly breed: string
+  /** for whom it is, and that it must not be published; null on the public one */
+  readonly confidential: string | null
   readonly facts: readonly {readonly term: string; readonly words: string}[]
   readonly lead: string
   readonly evidence: readonly EvidenceView[]
@@ -57,6 +62,8 @@ export interface DossierView {
   readonly gaps: readonly string[]
   readonly sources: Table | null
   readonly signing: Signing
+  /** what the checksum at the head is of */
+  readonly checksum: string
   readonly standard: StandardView | null
 }
 
@@ -69,12 +76,12 @@ const MARKS = {
 const whereIn = (where: ReturnType<typeof whereShown>): EvidenceView['where'] =>
   (where === null || where.link.startsWith('#') ? where : {text: `In the site: ${where.link}`, link: null})
 
-function evidenceViews({evidence, book}: Findings): readonly EvidenceView[] {
+function evidenceViews({evidence, book}: Findings, naming: Naming): readonly EvidenceView[] {
   return evidence.items.map(item => {
     const {requirement, state, shown} = item
     const {waived} = requirement
     return {
-      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: shownWords(item, book), lines: shown.kind === 'fixed' ? fixedLines(shown) : [], where: whereIn(whereShown(shown)),
+      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: shownWords(item, book, naming), lines: shown.kind === 'fixed' ? fixedLines(shown) : [], where: whereIn(whereShown(shown)),
       waived: waived ? `Waived${waived.by === null ? '' : ` by ${waived.by}`}: ${waived.because.replace(/[.]$/, '')}.` : null,
     }
   })
@@ -93,27 +100,38 @@ function leadOf({counts}: EvidenceOfAll): string {
   return `${purpose} ${sentence(listWords(parts))}.`
 }
 
-export function dossierPage(findings: Findings): Page {
+/** `For the committee only, not to be published. Keeper A and judge 1 of the site stand here by name.` */
+function confidentialWords({book}: Findings, confidential: Confidential): string {
+  const {keepers, judges} = namedToCommittee(book, confidential), named = [...keepers, ...judges]
+  const who = named.length === 0 ? 'It names nobody whom the site does not.' : `${sentence(listWords(named))} of the site ${named.length === 1 ? 'stands' : 'stand'} here by name.`
+  return `${FOR_COMMITTEE}. ${who}`
+}
+
+const FOR_COMMITTEE = 'For the committee only, not to be published'
+
+/** @param confidential  whom the committee may be told of besides; null: the public dossier of the site. Every name of a person is asked of the naming. */
+export function dossierPage(findings: Findings, confidential: Confidential | null = null): Page {
+  const naming = confidential ? toCommittee(confidential) : IN_PUBLIC
   const {book} = findings
   const {requirements, project} = book
   const draft = book.drafts.at(-1)
   const figures = evenFigures(findings)
   const view: DossierView = {
-    breed: project.name, lead: leadOf(findings.evidence), evidence: evidenceViews(findings), requirementsBody: requirements?.body ?? '',
+    breed: project.name, confidential: confidential ? confidentialWords(findings, confidential) : null, lead: leadOf(findings.evidence), evidence: evidenceViews(findings, naming), requirementsBody: requirements?.body ?? '',
     facts: [
-      ...(requirements?.association ? [{term: 'For', words: requirements.association}] : []), {term: 'Records to', words: dayWords(book.asOf)},
+      ...(requirements?.association ? [{term: 'For', words: requirements.association}] : []), {term: 'This book', words: recordsWords(book)},
       {term: 'With', words: draftWords(draft)},
     ],
     history: historyView(findings), figures,
     figuresWords: figures.length === 0 ? 'No chick has been scored for what the standard requires, and none weighed at the age that counts, so there is nothing to draw yet.'
       : 'Backcross steps cannot breed true; they stand for completeness. Birds are held against those reared alike only.',
-    hatch: hatchTable(findings), aside: setAsideWords(book.hatches), losses: lossTable(findings), care: careSentence(findings), shows: showLines(findings), classes: classSentence(findings), distinct: distinctTable(book),
-    papers: papersTable(book), plates: birdPlates(book), picturesWords: picturesWords(book), gaps: gapSentences(findings), sources: sourcesTable(findings), signing: signers(book),
+    hatch: hatchTable(findings), aside: setAsideWords(book.hatches), losses: lossTable(findings), care: careSentence(findings), shows: showLines(findings, naming), classes: classSentence(findings), distinct: distinctTable(book),
+    papers: papersTable(book), plates: birdPlates(book), picturesWords: picturesWords(book), gaps: gapSentences(findings), sources: sourcesTable(findings), signing: signers(book, naming), checksum: checksumSentence(book),
     standard: draft ? standardView(book, draft) : null,
   }
   return {
-    path: DOSSIER, template: 'dossier', title: `Dossier of evidence, ${dayWords(book.asOf)}`, section: 'dossier', look: 'dossier', selfContained: true, pdf: DOSSIER_PDF, view,
-    heads: {left: project.name, right: `Dossier of evidence, records to ${dayWords(book.asOf)}`, ...(draft ? {enclosed: `Proposed standard, draft ${draft.number}`} : {})},
+    path: DOSSIER, template: 'dossier', title: `Dossier of evidence${confidential ? ' for the committee only' : ''}, ${dayWords(book.asOf)}`, section: 'dossier', look: 'dossier', selfContained: true, pdf: DOSSIER_PDF, view,
+    heads: {left: project.name, right: confidential ? FOR_COMMITTEE : `Dossier of evidence, records to ${dayWords(book.asOf)}`, ...(draft ? {enclosed: `Proposed standard, draft ${draft.number}`} : {})},
     search: {kind: 'dossier', words: `dossier evidence requirements ${findings.evidence.items.map(({requirement}) => requirement.title).join(' ')}`},
   }
 }

@@ -8,6 +8,7 @@ import {fixedWords, inbreedingWords} from './evidence-of-descent-words.ts'
 import {evenWords, trueWords} from './evidence-of-type-words.ts'
 import {shareInText} from './estimate-words.ts'
 import {BIRDS, HATCHES, KEEPERS, LADDER, SHOWS, STANDARD, stepPath, traitPath, TRAITS} from './links.ts'
+import {IN_PUBLIC, type Naming} from './naming.ts'
 import {counted, countWord, figured, listWords, rounded, saying, sentence} from './numbers.ts'
 
 type Of<Kind extends Shown['kind']> = Extract<Shown, {kind: Kind}>
@@ -18,10 +19,11 @@ const yearsBred = ({seasons, gaps}: Of<'years-bred'>): string => (seasons.length
 const interSe = ({most, steps}: Of<'inter-se-generations'>): string =>
   (most === 0 ? 'None yet: nothing has hatched from matings inside the breed.' : `${sentence(countWord(most))}: ${listWords(steps)}.`)
 
-function keepersWords({seasons, keepers, withoutConsent}: Of<'independent-keepers'>): string {
+function keepersWords({seasons, keepers, withoutConsent}: Of<'independent-keepers'>, naming: Naming): string {
   if (keepers.length === 0) return 'No keeper has a hatch in each of the seasons asked for.'
-  const consent = withoutConsent === 0 ? 'Consent to be named is on record from all.' : `No consent to be named is on record from ${counted(withoutConsent, 'keeper')}.`
-  return `${sentence(countWord(keepers.length))}: ${listWords(keepers.map(({name}) => name))}, with a hatch in ${listWords(seasons.map(String))}. ${consent}`
+  const toCommittee = naming.isConfidential ? ' to the committee' : '', unnamed = naming.isConfidential ? keepers.filter(keeper => !naming.isNamed(keeper)).length : withoutConsent
+  const consent = unnamed === 0 ? `Consent to be named${toCommittee} is on record from all.` : `No consent to be named${toCommittee} is on record from ${counted(unnamed, 'keeper')}.`
+  return `${sentence(countWord(keepers.length))}: ${listWords(keepers.map(naming.keeper))}, with a hatch in ${listWords(seasons.map(String))}. ${consent}`
 }
 
 function classWords({classes}: Of<'shown-per-class'>, {perClass, atLeast}: Requirement): string {
@@ -85,11 +87,11 @@ function birdsPerShowWords({shows, enough}: Of<'birds-per-show'>): string {
 }
 
 /** The sentence alone. */
-export function shownWords({requirement, shown}: Evidence, book: Logbook): string {
+export function shownWords({requirement, shown}: Evidence, book: Logbook, naming: Naming = IN_PUBLIC): string {
   switch (shown.kind) {
     case 'years-bred': return yearsBred(shown)
     case 'inter-se-generations': return interSe(shown)
-    case 'independent-keepers': return keepersWords(shown)
+    case 'independent-keepers': return keepersWords(shown, naming)
     case 'breeders-alive': return `${sentence(sexesWords(shown.breeders))} on ${dayWords(book.asOf)}.`
     case 'shown-per-class': return classWords(shown, requirement)
     case 'shows-and-judges': return showsWords(shown)
