@@ -4,7 +4,7 @@ import type {Sex, Trait, Wanted} from '../logbook/book.ts'
 const SLACK = 1e-12
 
 /** Is this value what one sex is wanted to show? Null when the wish names no limits to hold it against. */
-function meets(wanted: Wanted, value: string | number): boolean | null {
+export function meets(wanted: Wanted, value: string | number): boolean | null {
   if (wanted.kind === 'states') return typeof value === 'string' ? wanted.states.includes(value) : null
   if (typeof value !== 'number') return null
   const slack = SLACK * Math.abs(value)
