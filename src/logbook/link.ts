@@ -99,7 +99,7 @@ function linkAll(bench: Bench, projectOf: (strains: ReturnType<typeof linkStrain
   const sheets = linkLooks(bench, birds, hatches, traits, keepers, drafts)
   const book: Logbook = {
     project, asOf: ownAsOf ?? latestDay(records) ?? 0, strains: strains.all, traits: traits.all, loci: traits.loci.all, linkages: traits.loci.linkages, birds: inOrder, pens: pens.all, hatches: hatches.all,
-    looseWeighings, eggCounts: linkEggCounts(bench, birds, pens), feedings: linkFeedings(bench, hatches, pens), shows: linkShows(bench, birds, keepers, judges, drafts),
+    looseWeighings, eggCounts: linkEggCounts(bench, birds, pens), feedings: linkFeedings(bench, hatches, pens), shows: linkShows(bench, birds, keepers, judges, drafts), sheets,
     drafts, requirements: linkRequirements(bench, traits, keepers, drafts.at(-1)), care: linkCare(bench, birds, pens, hatches),
     diary: linkDiary(bench, photographs), stepNotes: linkStepNotes(records), later: 0, checksum, keepers: keepers.finish(),
     tellableFiles: tellableFiles(bench, keepers.strangers()),

@@ -5,7 +5,10 @@ import type {Ref} from '../records/scalars.ts'
 import {spanOf} from './band-book.ts'
 import type {Bench} from './bench.ts'
 import type {Birds} from './birds.ts'
-import type {Show, ShowEntry, ShowScore} from './book.ts'
+import type {Draft, Show, ShowEntry, ShowScore} from './book.ts'
+import {clauseIdsOf} from './clause-ids.ts'
+import {draftInForce} from './draft-in-force.ts'
+import {unknownClause} from './inspect/clause-unknown.ts'
 import {unknownJudge} from './inspect/unknown-judge.ts'
 import type {Judges, ShowFile} from './judges.ts'
 import type {Keepers} from './keepers.ts'
@@ -13,11 +16,11 @@ import type {Keepers} from './keepers.ts'
 /** The records of shows in the order of their days. */
 export const showsInOrder = ({records}: Bench): readonly ShowFile[] => [...records.show].sort((a, b) => a.data.on.first - b.data.on.first || (a.id < b.id ? -1 : 1))
 
-export function linkShows(bench: Bench, birds: Birds, keepers: Keepers, judges: Judges): readonly Show[] {
-  return showsInOrder(bench).map(record => showOf(record, judges, birds, keepers, bench))
+export function linkShows(bench: Bench, birds: Birds, keepers: Keepers, judges: Judges, drafts: readonly Draft[]): readonly Show[] {
+  return showsInOrder(bench).map(record => showOf(record, judges, birds, keepers, drafts, bench))
 }
 
-function showOf(record: ShowFile, judges: Judges, birds: Birds, keepers: Keepers, {note}: Bench): Show {
+function showOf(record: ShowFile, judges: Judges, birds: Birds, keepers: Keepers, drafts: readonly Draft[], {note}: Bench): Show {
   const {id, data, body, at} = record
   const when = spanOf(data.on)
   const judgeOf = (ref: Ref | undefined): string | null => {
@@ -29,8 +32,9 @@ function showOf(record: ShowFile, judges: Judges, birds: Birds, keepers: Keepers
     const bird = birds.find(read.bird, when)
     const judge = judgeOf(read.judge)
     return bird ? [{
-      bird, class: read.class ?? null, judge, place: read.result?.place ?? null, of: read.result?.of ?? null, award: read.award ?? null,
-      points: read.points ?? null, remark: read.remark ?? null, disqualified: read.disqualified ?? false, draft: read.draft ?? null, at: read.at,
+      bird, class: read.class ?? null, judge, place: read.result?.place ?? null, shared: read.result?.shared ?? false, of: read.result?.of ?? null, award: read.award ?? null,
+      points: read.points ?? null, grade: read.grade ?? null, remark: read.remark ?? null, about: clausesMeant(read, draftInForce(drafts, read.draft, data.on.last), note), disqualified: read.disqualified ?? false,
+      draft: read.draft ?? null, at: read.at,
     }] : []
   })
   const scores = (data.scores ?? []).flatMap((read): readonly ShowScore[] => {
@@ -38,7 +42,20 @@ function showOf(record: ShowFile, judges: Judges, birds: Birds, keepers: Keepers
     const by = read.by ? (data.judges?.some(judge => judge.key === read.by?.text) ? judgeOf(read.by) : keepers.find(read.by)) : null
     return bird ? [{bird, by: by ?? null, draft: read.draft ?? null, headings: headingsOf(read.others, note), at: read.at ?? inside(at, 'scores')}] : []
   })
-  return {at, body, id, name: data.name, on: data.on, place: data.place ?? null, cancelled: data.cancelled ?? null, entries, scores}
+  const order = data.cancelled && (data.cancelled.by ?? data.cancelled.on) !== undefined ? {by: data.cancelled.by ?? null, on: data.cancelled.on ?? null} : null
+  return {at, body, id, name: data.name, on: data.on, place: data.place ?? null, cancelled: data.cancelled?.because ?? null, ...(order ? {order} : {}), entries, scores}
+}
+
+type EntryRead = NonNullable<ShowFile['data']['entries']>[number]
+
+/** The clauses that the keeper names; one that the draft does not have is a slip. Where no draft is on record nothing can be named. */
+function clausesMeant({about = []}: EntryRead, draft: Draft | null, note: Bench['note']): readonly string[] {
+  const known = draft ? clauseIdsOf(draft) : []
+  return about.flatMap(({text, at}) => {
+    if (known.includes(text)) return [text]
+    note(unknownClause(text, at, known))
+    return []
+  })
 }
 
 /** `28 of 30` under a heading of the scale of points. */

@@ -5,7 +5,7 @@ import {at, bird, date, logbook} from '../pages/small-logbook.ts'
 
 const [one, two] = [bird('1', 'female'), bird('2', 'male')]
 const entry = (of: typeof one, more: Partial<ShowEntry> = {}): ShowEntry =>
-  ({bird: of, class: 'pullet', judge: 'judge 1', place: null, of: null, award: null, points: null, remark: null, disqualified: false, draft: null, at, ...more})
+  ({bird: of, class: 'pullet', judge: 'judge 1', place: null, shared: false, of: null, award: null, points: null, grade: null, remark: null, about: [], disqualified: false, draft: null, at, ...more})
 const show = (id: string, on: string, entries: ShowEntry[], cancelled: string | null = null): Show => ({at, body: '', id, name: id, on: date(on), place: null, cancelled, entries})
 
 describe('showResults(book)', () => {

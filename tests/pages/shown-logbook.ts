@@ -11,7 +11,7 @@ export const clause = plainClause
 export const draft = plainDraft
 
 export const entry = (of: ShowEntry['bird'], more: Partial<ShowEntry> = {}): ShowEntry =>
-  ({bird: of, class: null, judge: null, place: null, of: null, award: null, points: null, remark: null, disqualified: false, draft: null, at, ...more})
+  ({bird: of, class: null, judge: null, place: null, shared: false, of: null, award: null, points: null, grade: null, remark: null, about: [], disqualified: false, draft: null, at, ...more})
 
 export const show = (id: string, name: string, on: string, more: Partial<Show> = {}): Show =>
   ({at, body: '', id, name, on: date(on), place: null, cancelled: null, entries: [], ...more})

@@ -6,7 +6,7 @@ const draft = (clause: string) => `---\ndraft: 1\non: 2024-10-01\nreasons: {${cl
 
 export const entry: ManualEntry = {
   code: 'clause-unknown', severity: 'error', title: 'A clause that the draft does not have',
-  cause: 'Under clauses or reasons stands a piece that neither this draft nor the one before has. A clause is named by its section and itself, in small letters: general-characteristics-male/tail.',
+  cause: 'Under clauses or reasons stands a piece that neither this draft nor the one before has; or an entry of a show is about a clause that the draft it was judged by does not have. A clause is named by its section and itself, in small letters: general-characteristics-male/tail.',
   remedy: 'Write the clause as section/clause, or take the entry out.',
   wrong: {'standard/1.md': draft('general-characteristics-male/tial')},
   right: {'standard/1.md': draft('general-characteristics-male/tail')},
