@@ -5,6 +5,7 @@
  */
 import {literalColours, themeOf} from '../charts/theme.ts'
 import {renderChart} from '../charts/render.ts'
+import {saidOnce} from '../charts/said-once.ts'
 import type {ChartSpec} from '../charts/chart-spec.ts'
 import type {Download, Figure, Page} from '../pages/page.ts'
 import {assetsOf, textOf} from './assets.ts'
@@ -121,4 +122,4 @@ async function drawFigures(figures: readonly {readonly figure: Figure; readonly 
 }
 
 /** The specification as somebody else can use it: with its theme, in colours that need no stylesheet. */
-const chartDownload = (figure: Figure): string => `${literalColours(JSON.stringify({...figure.spec, config: themeOf(figure.spec)}))}\n`
+const chartDownload = (figure: Figure): string => `${literalColours(JSON.stringify({...saidOnce(figure.spec as ChartSpec), config: themeOf(figure.spec)}))}\n`
