@@ -1,7 +1,7 @@
 /** The book as it stood on an earlier day: what came later is left aside and counted. Only for a day asked for on the command line. */
 import type {Day} from '../records/dates.ts'
 import {bornOn, cutChicks, hatchDay} from './as-of-chicks.ts'
-import type {CareEntry, Hatch, Keeper, Logbook, Pen, Project, Requirements, Show, Written} from './book.ts'
+import type {CareEntry, Hatch, Keeper, KeepersSheet, Logbook, Pen, Project, Requirements, Show, Written} from './book.ts'
 import {Cut} from './cut.ts'
 import type {Open} from './open.ts'
 import {penDays} from './pen-days.ts'
@@ -16,7 +16,7 @@ export function asOfView(book: Logbook, day: Day): Logbook {
   const pens = book.pens.filter(pen => cut.stands(pen, penDays(pen).from))
   const then: Logbook = {
     ...book, asOf: day, birds, hatches, pens, looseWeighings: looseWeighings(book.looseWeighings.filter(({at, on}) => cut.stands(at, on.first)), book.traits),
-    eggCounts: cut.keep(book.eggCounts, count => count.on), feedings: cut.keep(book.feedings, feeding => feeding.on), shows: cut.keep(book.shows, show => show.on),
+    eggCounts: cut.keep(book.eggCounts, count => count.on), feedings: cut.keep(book.feedings, feeding => feeding.on), shows: cut.keep(book.shows, show => show.on), sheets: cut.keep(book.sheets, sheet => sheet.on),
     drafts: cut.keep(book.drafts, draft => draft.on), care: cut.keep(book.care, entry => entry.on), diary: cut.keep(book.diary, entry => entry.on),
   }
   const there = new Set<object>([...birds, ...hatches, ...pens])
@@ -25,6 +25,7 @@ export function asOfView(book: Logbook, day: Day): Logbook {
   cutChicks({birds, tallies: hatches.flatMap(hatch => hatch.tallies), pens, traits: book.traits, incubationDays}, cut)
   const later = new Set(book.drafts.filter(draft => !then.drafts.includes(draft)).map(draft => draft.number))
   for (const show of then.shows) cutShow(show, later)
+  for (const sheet of then.sheets as readonly Open<KeepersSheet>[]) if (sheet.draft !== null && later.has(sheet.draft)) sheet.draft = null
   for (const entry of then.care) cutCare(entry, there)
   for (const keeper of book.keepers as readonly Open<Keeper>[]) keeper.since = cut.orNull(keeper.since, keeper.since)
   if (then.requirements) cutRequirements(then.requirements, cut)

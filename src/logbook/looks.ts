@@ -1,4 +1,4 @@
-/** What every bird and tally looked like: all scorings of each trait, and the one that counts. */
+/** What every bird and tally looked like: all scorings of each trait, and the one that counts. And what points the keepers gave on the way. */
 import {misplacedTable} from '../records/misplaced.ts'
 import {near} from '../records/near.ts'
 import type {Others} from '../records/shape.ts'
@@ -7,20 +7,22 @@ import {BIRD_FIELDS} from '../records/schema/parts.ts'
 import {spanOf} from './band-book.ts'
 import type {Bench} from './bench.ts'
 import type {Birds} from './birds.ts'
-import type {Bird, Look, Score, Tally, Trait} from './book.ts'
+import type {Bird, Draft, KeepersSheet, Look, Score, Tally, Trait} from './book.ts'
 import type {Hatches} from './hatch-shells.ts'
 import {locusForTrait, unknownKeyOfBird, unknownTrait} from './inspect/unknown-trait.ts'
 import type {Keepers} from './keepers.ts'
 import {nearPlaces} from './directory.ts'
 import type {Open} from './open.ts'
+import {pointsReader} from './points-sheets.ts'
 import {lookOf, readScore, type Scored} from './scores.ts'
 import type {Traits} from './traits.ts'
 import {weighingScores} from './weighings.ts'
 
 type Scores = Map<Trait, Score[]>
-const UNDATED = {on: null, by: null}
+const UNDATED = {on: null, by: null, draft: undefined}
 
-export function linkLooks(bench: Bench, birds: Birds, hatches: Hatches, traits: Traits, keepers: Keepers): void {
+/** @returns the sheets of points of the scoring days, in their order */
+export function linkLooks(bench: Bench, birds: Birds, hatches: Hatches, traits: Traits, keepers: Keepers, drafts: readonly Draft[]): readonly KeepersSheet[] {
   const keys = keyReader(bench, traits)
   bench.records.hatch.forEach(({data}, index) => {
     hatches.all[index]?.tallies.forEach((tally: Open<Tally>, number) => {
@@ -35,14 +37,15 @@ export function linkLooks(bench: Bench, birds: Birds, hatches: Hatches, traits: 
     const scores = scoresOf(bird)
     for (const telling of tellings) keys.read(telling.others, UNDATED, bird, scores)
     for (const {told: {observations}} of tellings) {
-      for (const {on, by, others} of observations ?? []) {
+      for (const {on, by, draft, others} of observations ?? []) {
         const scored = others.filter(({key}) => traits.get(key) !== undefined)
-        if (scored.length > 0) keys.read(scored, {on: on ?? null, by: by ? keepers.find(by) : null}, bird, scores)
+        if (scored.length > 0) keys.read(scored, {on: on ?? null, by: by ? keepers.find(by) : null, draft}, bird, scores)
       }
     }
   }
-  readScoringDays(bench, birds, traits, keepers, scoresOf)
+  const sheets = readScoringDays(bench, birds, traits, keepers, drafts, scoresOf)
   for (const bird of birds.birds) bird.looks = looksOf(bird, scoresOf(bird), traits.all)
+  return sheets
 }
 
 /** What a chick looked like, from what was read of it, its weighings, and what was scored on the tally it was banded from, whose looks are known already. */
@@ -71,7 +74,7 @@ function keyReader(bench: Bench, traits: Traits) {
   const known = [...Object.keys(BIRD_FIELDS), 'band', 'strain', 'hatched', 'kin', 'flock', 'mark', 'note', 'private']
   const places = new Map<string, Spot>(traits.all.map(trait => [trait.id, trait.at]))
   return {
-    read(others: Others, when: Pick<Score, 'on' | 'by'>, scored: Scored, scores: Scores): void {
+    read(others: Others, when: Pick<Score, 'on' | 'by'> & {readonly draft: number | undefined}, scored: Scored, scores: Scores): void {
       for (const {key, value, at, keyAt} of others) {
         const trait = traits.get(key)
         if (!trait) {
@@ -88,28 +91,36 @@ function keyReader(bench: Bench, traits: Traits) {
 
 const isLocus = (key: string, {loci}: Traits, {reference}: Bench): boolean => loci.get(key) !== undefined || reference.symbols.includes(key)
 
-function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Keepers, scoresOf: (bird: Bird) => Scores): void {
+function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Keepers, drafts: readonly Draft[], scoresOf: (bird: Bird) => Scores): readonly KeepersSheet[] {
   const places = new Map<string, Spot>(traits.all.map(trait => [trait.id, trait.at]))
   const strange = new Set<string>()
-  for (const {band, on, by, looks, struck} of bench.records.scorings) {
+  const points = pointsReader(drafts, bench.note), sheets: KeepersSheet[] = []
+  for (const row of bench.records.scorings) {
+    const {band, on, by, looks, struck} = row
     const keeper = by ? keepers.find(by) : null
     const bird = birds.find(band, spanOf(on))
     const scores = bird ? scoresOf(bird) : undefined
+    const draft = points.draftOf(row)
+    const given = looks.filter(({key}) => !traits.get(key) && points.isHeading(key))
+    const sheet = bird && given.length > 0 ? points.sheetOf(row, given, draft, bird, keeper) : null
+    if (sheet) sheets.push(sheet)
     for (const {key, value, at, keyAt} of looks) {
       const trait = traits.get(key)
       if (!trait) {
+        if (points.isHeading(key)) continue
         if (traits.byMeasure.has(key)) {
           if (!strange.has(at.file)) bench.note(misplacedTable(at.file, 'measures'))
           strange.add(at.file)
           continue
         }
         const named = `${at.file}\n${key}`
-        if (!strange.has(named) && !bench.isFaulty(`traits/${key}.md`)) bench.note(isLocus(key, traits, bench) ? locusForTrait(key, value, keyAt) : unknownTrait({text: key, at: keyAt}, nearPlaces(key, places)))
+        if (!strange.has(named) && !bench.isFaulty(`traits/${key}.md`)) bench.note(isLocus(key, traits, bench) ? locusForTrait(key, value, keyAt) : unknownTrait({text: key, at: keyAt}, [...nearPlaces(key, places), ...near(key, points.headings)].slice(0, 3)))
         strange.add(named)
         continue
       }
-      const score = bird && scores ? readScore({trait, text: value, on, by: keeper, struck, at}, bird, bench.noteAbout(trait)) : null
+      const score = bird && scores ? readScore({trait, text: value, on, by: keeper, struck, draft: row.draft?.number, at}, bird, bench.noteAbout(trait)) : null
       if (score && scores) add(scores, score)
     }
   }
+  return sheets
 }

@@ -12,6 +12,8 @@ export interface Written {
   readonly on: PartialDate | null
   readonly by: Keeper | null
   readonly struck: string | null
+  /** the draft that is named */
+  readonly draft?: number | undefined
   readonly at: Spot
 }
 
@@ -21,9 +23,9 @@ export interface Scored extends Pick<Chicks, 'hatched' | 'sex'> {
 }
 
 /** The score that is written; null, and a slip, when it is none of the trait's. */
-export function readScore({trait, text, on, by, struck, at}: Written, bird: Scored, note: Note): Score | null {
+export function readScore({trait, text, on, by, struck, draft, at}: Written, bird: Scored, note: Note): Score | null {
   const value = valueOf(trait, text, at, note)
-  return value === null ? null : {trait, value, on, by, struck, outside: isOutside(trait, on, bird), at}
+  return value === null ? null : {trait, value, on, by, struck, outside: isOutside(trait, on, bird), ...(draft === undefined ? {} : {draft}), at}
 }
 
 function valueOf(trait: Trait, text: string, at: Spot, note: Note): string | number | null {

@@ -10,11 +10,12 @@ export interface Sighting {
 }
 
 /** The sightings of one bird, the earliest first. */
-export function sightings(book: Pick<Logbook, 'shows'>): (bird: Bird) => readonly Sighting[] {
+export function sightings(book: Pick<Logbook, 'shows' | 'sheets'>): (bird: Bird) => readonly Sighting[] {
   const shown = new Map<Bird, Sighting[]>()
   for (const show of book.shows) {
     for (const {bird, at} of [...show.entries, ...show.scores ?? []]) shown.set(bird, [...(shown.get(bird) ?? []), {on: show.on, at, verb: 'shown'}])
   }
+  for (const {bird, at, on, struck} of book.sheets) if (on && struck === null) shown.set(bird, [...(shown.get(bird) ?? []), {on, at, verb: 'scored'}])
   return bird => {
     const weighed = bird.weighings.map(({on, at}): Sighting => ({on, at, verb: 'weighed'}))
     const scored = [...bird.looks.values()].flatMap(look => look.scores.flatMap(({on, at, struck}): readonly Sighting[] => (on && struck === null ? [{on, at, verb: 'scored'}] : [])))

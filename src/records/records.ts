@@ -58,7 +58,10 @@ export interface ScoreRow {
   readonly band: Ref
   readonly on: PartialDate | null
   readonly by: Ref | null
+  /** by their headings: traits, and headings of the scale of points */
   readonly looks: Others
+  /** the draft of the standard it was made under, where the row says so */
+  readonly draft: {readonly number: number; readonly at: Spot} | null
   readonly struck: string | null
   readonly at: Spot
 }

@@ -1,16 +1,19 @@
-/** Scoring days: `band,on,by,<trait>…,struck`. An empty cell was not scored; what stands under `struck` says why the row no longer counts. */
+/**
+ * Scoring days: `band,on,by,draft,<trait or heading of the scale>…,struck`. An empty cell was not scored; what stands under `struck` says why the row no longer counts, and
+ * under `draft` which draft of the standard was scored by.
+ */
 import {misplacedTable} from './misplaced.ts'
 import type {Note} from './problem.ts'
 import {parseNumber} from './quantities.ts'
 import type {ScoreRow} from './records.ts'
-import {date, reference} from './scalars.ts'
+import {count, date, reference} from './scalars.ts'
 import type {Entry} from './shape.ts'
 import {cellUnder, needCell, notedTogether, readCell} from './table-cells.ts'
 import {noteMissingColumns, readTable, type Table} from './tables.ts'
 
 const band = reference('a band such as 24-031')
 const scorer = reference('a keeper')
-const OWN: readonly string[] = ['band', 'on', 'by', 'struck']
+const OWN: readonly string[] = ['band', 'on', 'by', 'draft', 'struck']
 
 export function readScoringDay(file: string, text: string, note: Note): ScoreRow[] {
   const table = readTable(file, text, note)
@@ -26,18 +29,19 @@ export function readScoringDay(file: string, text: string, note: Note): ScoreRow
     const [first] = table.columns
     note({
       code: 'missing-column', severity: 'error', at: first?.at ?? {file, line: 1, column: 1, width: 0},
-      reason: 'a scoring day needs a column for each trait that was scored', remedy: 'add a column headed with a trait’s id, such as comb',
+      reason: 'a scoring day needs a column for each trait that was scored', remedy: 'add a column headed with a trait’s id, such as comb, or with a heading of the scale of points',
     })
   }
   if (missing.length > 0 || traits.length === 0) return []
-  const [bandOf, onOf, byOf, struckOf] = [cellUnder(table, 'band'), cellUnder(table, 'on'), cellUnder(table, 'by'), cellUnder(table, 'struck')]
+  const [bandOf, onOf, byOf, draftOf, struckOf] = [cellUnder(table, 'band'), cellUnder(table, 'on'), cellUnder(table, 'by'), cellUnder(table, 'draft'), cellUnder(table, 'struck')]
   const rows: ScoreRow[] = []
   const days = notedTogether(note)
   for (const row of table.rows) {
     const whose = needCell(bandOf(row), 'band', band, note)
     const on = readCell(onOf(row), date, days.note)
     const by = readCell(byOf(row), scorer, note)
-    if (whose === undefined || on === undefined || by === undefined) continue
+    const draft = draftOf(row), number = readCell(draft, count, note)
+    if (whose === undefined || on === undefined || by === undefined || number === undefined) continue
     const looks: Entry<string>[] = []
     for (const {column, index} of traits) {
       const cell = row.cells[index]
@@ -47,7 +51,7 @@ export function readScoringDay(file: string, text: string, note: Note): ScoreRow
       }
     }
     const struck = struckOf(row)?.text ?? ''
-    rows.push({band: whose, on, by, looks, struck: struck === '' ? null : struck, at: row.at})
+    rows.push({band: whose, on, by, looks, draft: draft && number !== null ? {number, at: draft.at} : null, struck: struck === '' ? null : struck, at: row.at})
   }
   days.end()
   return rows

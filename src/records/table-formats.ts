@@ -48,10 +48,11 @@ export const TABLE_FORMATS: readonly TableFormat[] = [
   },
   {
     id: 'scoring-day', files: 'scores/<name>.csv', title: 'A scoring day',
-    purpose: 'What was seen by eye. Each further column is a trait; a row that no longer counts says why under struck and stays in the book.',
+    purpose: 'What was seen by eye. Each further column is a trait, or a heading of the scale of points; a row that no longer counts says why under struck and stays in the book.',
     columns: [
       required('band', 'The bird.'), required('on', 'The day.'), optional('by', 'Who scored: a keeper’s id or short name.'),
-      required('<trait>', 'One column or more, headed with the trait’s id: what was seen.'), optional('struck', 'Why the row no longer counts.'),
+      optional('draft', 'The number of the draft of the standard that was scored by; else the one that was in force on the day.'),
+      required('<trait>', 'One column or more, headed with the trait’s id: what was seen.'), optional('<heading>', 'Headed as in that draft’s scale of points, such as Type and carriage: the points given, 26 or 26 of 30.'), optional('struck', 'Why the row no longer counts.'),
     ],
     example: 'band,on,by,comb,struck\n24-031,2024-05-04,inga,pea,\n24-031,2024-04-10,inga,single,too early\n',
   },

@@ -131,7 +131,7 @@ function columnOf(cell: Cell): Column {
   return {name: FIXED.has(name.toLowerCase()) ? name.toLowerCase() : name, unit, at: cell.at}
 }
 
-const FIXED = new Set(['band', 'hatch', 'pen', 'on', 'by', 'sex', 'eggs', 'hens', 'feed', 'struck'])
+const FIXED = new Set(['band', 'hatch', 'pen', 'on', 'by', 'sex', 'eggs', 'hens', 'feed', 'draft', 'struck'])
 
 /** The cells of one record with their places. `line` is the one on which its text begins. */
 function cellsOf(file: string, record: readonly string[], raw: string, line: number, delimiter: string): Cell[] {

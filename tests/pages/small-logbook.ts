@@ -118,7 +118,7 @@ export function withLooks(one: Open<Bird>, traits: readonly Trait[]): Bird {
 export function logbook(asOf: string, {looseWeighings: loose = [], ...more}: Partial<Logbook> = {}): Logbook {
   const book: Logbook = {
     project, asOf: date(asOf).first, strains: [holm, fell], traits: [comb, weight], loci: new Map([[P.symbol, {locus: P, known: null}]]), linkages: [], keepers: [], birds: [], pens: [], hatches: [], looseWeighings: [],
-    eggCounts: [], feedings: [], shows: [], drafts: [], requirements: null, care: [], diary: [], stepNotes: new Map(), tellableFiles: new Set(), later: 0, checksum: 'ab12cd34ef567890'.repeat(4), ...more,
+    eggCounts: [], feedings: [], shows: [], sheets: [], drafts: [], requirements: null, care: [], diary: [], stepNotes: new Map(), tellableFiles: new Set(), later: 0, checksum: 'ab12cd34ef567890'.repeat(4), ...more,
   }
   for (const one of book.birds) withLooks(one, book.traits)
   return {...book, looseWeighings: looseWeighings(loose, book.traits)}

@@ -1,5 +1,5 @@
 /** Pieces that several kinds of record share: photographs, bands in turn, stays, ways of leaving, sexes. */
-import {chance, date, datedWords, reference, text, type Ref} from '../scalars.ts'
+import {chance, count, date, datedWords, reference, text, type Ref} from '../scalars.ts'
 import type {PartialDate} from '../dates.ts'
 import {nearWords, orNear} from '../near.ts'
 import {isMap} from '../raw.ts'
@@ -195,6 +195,7 @@ export const BIRD_FIELDS = {
   observations: optional(listOf(object('an observation', {
     on: optional(date, 'When.'),
     by: optional(reference('a keeper'), 'By whom.'),
+    draft: optional(count, 'The draft of the standard that the traits were scored by; else the one in force on the day.'),
   }, {others: 'a trait’s id with what was seen, or a word of your own with a note'})), 'Dated notes and scores.'),
   photos,
 } as const
