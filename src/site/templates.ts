@@ -210,7 +210,7 @@ function cachedLayout(parts: TemplateParts, put: (view: object, page: Page) => s
     }
     const title = Handlebars.escapeExpression(titleOf(page, frame)), slim = slimTags(tidy(matter))
     const set = pieces.map(piece => piece(title, slim)).join(''), {heads} = page
-    const html = heads ? set.replace('</head>', head => `<style>${pageHeads(heads)}</style>\n${head}`) : set
+    const html = heads ? set.replace('</title>', end => `${end}\n<style>${pageHeads(heads)}</style>`) : set
     return page.sheet === undefined ? html : html.replace(STYLE, () => `${parts.ownStyle(html)}${runningHead(page.sheet ?? '')}`)
   }
 }
