@@ -1,7 +1,7 @@
 import {parse} from 'csv-parse/sync'
 import {describe, expect, it} from 'vitest'
 import {figuresText} from '../../src/commands/figures-text.ts'
-import {csvOf} from '../../src/pages/figures-file.ts'
+import {csvOf, tableToTwelveDigits, toTwelveDigits} from '../../src/pages/figures-file.ts'
 import type {FiguresTable} from '../../src/findings/figures.ts'
 
 const table: FiguresTable = {
@@ -38,4 +38,15 @@ describe('figuresText', () => {
   it('writes JSON with a name on every value', () => {
     expect(JSON.parse(figuresText(table, 'json', ''))).toEqual([{band: '24-031', n: 7, share: 2 / 3, mean: 2360.04}, {band: 'a "quoted", one', n: 12, share: null, mean: null}])
   })
+})
+
+describe('tableToTwelveDigits(table)', () => {
+  it('leaves of numbers and of the chances of parents what means something, and nothing out', () => {
+    const noisy: FiguresTable = {
+      columns: [{name: 'band', as: 'text'}, {name: 'sire', as: 'parents'}, {name: 'F', as: 'share'}, {name: 'mean', as: 'measure'}],
+      rows: [['24:0.33333333333333337', 'a:0.33333333333333337 b:0.5', 0.12499999999999996, null], ['b', null, 1e-15, 2111.5384615384614], ['c', 'H1', 12, 0]],
+    }
+    expect(tableToTwelveDigits(noisy).rows).toEqual([['24:0.33333333333333337', 'a:0.333333333333 b:0.5', 0.125, null], ['b', null, 1e-15, 2111.53846154], ['c', 'H1', 12, 0]])
+  })
+  it('touches nothing that is no number', () => expect([1 / 3, '0.33333333333333337', null, true].map(toTwelveDigits)).toEqual([0.333333333333, '0.33333333333333337', null, true]))
 })
