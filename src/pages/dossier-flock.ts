@@ -2,43 +2,51 @@
 import type {Share, CannotSay} from '../findings/estimate.ts'
 import type {Findings} from '../findings/study.ts'
 import type {OneShow} from '../findings/show-results.ts'
-import type {CareKind, Leaving} from '../logbook/book.ts'
+import {seasonOfHatch} from '../findings/ladder-chicks.ts'
+import type {CareKind, Hatch, Leaving} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
+import type {Reference, References} from './dossier-behind.ts'
 import {cannotSay} from './estimate-words.ts'
-import {showPath} from './links.ts'
-import {IN_PUBLIC, type Naming} from './naming.ts'
+import {HATCHES, showPath} from './links.ts'
+import type {Naming} from './naming.ts'
 import {figured, limitsShort, listWords, NOTHING, ofWords, percent, saying, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 
 const rateCell = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? sentence(cannotSay(share)) : `${percent(share.value)} (${limitsShort(share.interval)})`)
 
 /** What became of the eggs, a row a season. */
-export function hatchTable({hatchResults}: Findings): Table | null {
+export function hatchTable({hatchResults, book}: Findings, refs: References): Table | null {
   if (hatchResults.seasons.length === 0) return null
+  const settings = (season: number): readonly Hatch[] => book.hatches.filter(hatch => hatch.step.kind !== 'strain' && seasonOfHatch(hatch) === season)
   const rows = hatchResults.seasons.map((season): readonly Cell[] => [
     String(season.season), String(season.settings), season.eggs === null ? NOTHING : String(season.eggs), season.hatched === null ? NOTHING : String(season.hatched),
     rateCell(season.fertility), rateCell(season.hatchOfFertile), rateCell(season.hatchOfSet),
+    refs.to({of: `Table 3, ${season.season}`, records: settings(season.season).map(({at}) => at), page: HATCHES}),
   ])
   return {
     columns: [
       {head: 'Season'}, {head: 'Settings', number: true}, {head: 'Eggs', number: true}, {head: 'Hatched', number: true}, {head: 'Fertility, %', number: true},
-      {head: 'Hatch of fertile, %', number: true}, {head: 'Hatch of set, %', number: true},
+      {head: 'Hatch of fertile, %', number: true}, {head: 'Hatch of set, %', number: true}, {head: 'Behind it'},
     ],
     rows,
   }
 }
 
 /** What became of the chicks of each step, by how they left; those not named are there still. */
-export function lossTable({ladder}: Findings): Table | null {
+export function lossTable({ladder}: Findings, refs: References): Table | null {
   const steps = ladder.filter(step => step.kind === 'reached')
   if (steps.length === 0) return null
   const ways: readonly (readonly [string, readonly Leaving['how'][]])[] =
     [['Died', ['died']], ['Culled', ['culled']], ['Lost or taken', ['lost', 'taken']], ['Sold, given or lent', ['sold', 'given', 'lent']]]
   return {
-    columns: [{head: 'Step'}, {head: 'Hatched', number: true}, ...ways.map(([head]) => ({head, number: true}))],
-    rows: steps.map(({label, chicks}): readonly Cell[] => [
-      label, String(chicks.hatched), ...ways.map(([, hows]) => String(hows.reduce((sum, how) => sum + (chicks.left.get(how) ?? 0), 0))),
-    ]),
+    columns: [{head: 'Step'}, {head: 'Hatched', number: true}, ...ways.map(([head]) => ({head, number: true})), {head: 'Behind it'}],
+    rows: steps.map(({label, chicks, birds, tallies}): readonly Cell[] => {
+      const gone = birds.filter(({left}) => left !== null), unbanded = tallies.reduce((sum, {left, count}) => sum + (left === null ? 0 : count), 0)
+      return [
+        label, String(chicks.hatched), ...ways.map(([, hows]) => String(hows.reduce((sum, how) => sum + (chicks.left.get(how) ?? 0), 0))),
+        refs.to({of: `Table 4, ${label}, gone`, birds: gone, ...(unbanded > 0 ? {besides: `${figured(unbanded, 'chick')} without a band`} : {}), records: [...gone, ...tallies.filter(({left}) => left !== null)].map(({at}) => at)}),
+      ]
+    }),
   }
 }
 
@@ -64,14 +72,15 @@ export interface ShowLine {
   readonly title: string
   readonly link: string
   readonly text: string
+  readonly ref: Reference
 }
 
 /** Every show, oldest first, those officially cancelled with their reason. */
-export function showLines({shows}: Findings, naming: Naming = IN_PUBLIC): readonly ShowLine[] {
+export function showLines({shows}: Findings, naming: Naming, refs: References): readonly ShowLine[] {
   const held = shows.shows.map(one => ({show: one.show, text: shownWords(one, naming)}))
   const cancelled = shows.cancelled.map(show => ({show, text: `Officially cancelled: ${(show.cancelled ?? '').replace(/[.]$/, '')}.`}))
   return [...held, ...cancelled].sort((a, b) => a.show.on.first - b.show.on.first || (a.show.id < b.show.id ? -1 : 1))
-    .map(({show, text}) => ({when: dateWords(show.on), title: `${show.name}.`, link: showPath(show), text}))
+    .map(({show, text}) => ({when: dateWords(show.on), title: `${show.name}.`, link: showPath(show), text, ref: refs.to({of: `Show: ${show.name}, ${dateWords(show.on)}`, birds: show.entries.map(({bird}) => bird), records: [show.at], page: showPath(show)})}))
 }
 
 /** What has been won over all shows: `Pullets 7, of which 2 first.` */

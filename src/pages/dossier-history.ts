@@ -1,10 +1,14 @@
 /** How the breed came to be: the seasons in words, and every step in a table. */
 import type {ReachedStep} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
+import type {Bird, Pen} from '../logbook/book.ts'
+import {bandRuns} from './band-runs.ts'
 import {dateWords, onDate} from './dates.ts'
+import type {Behind, References} from './dossier-behind.ts'
 import {cannotSay} from './estimate-words.ts'
-import {stepPath} from './links.ts'
-import {counted, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
+import {penPath, stepPath, strainPath} from './links.ts'
+import type {Naming} from './naming.ts'
+import {counted, figured, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
 import {stepMeaning} from './step-words.ts'
 import {yearsWords} from './count-words.ts'
@@ -17,7 +21,9 @@ export interface HistoryView {
   readonly closing: readonly string[]
   /** Markdown: the keeper's own account, the project's body */
   readonly body: string
+  readonly founders: Table | null
   readonly table: Table | null
+  readonly crosses: Table | null
   readonly note: string
 }
 
@@ -49,27 +55,66 @@ function bloodWords({strainShares, book}: Findings): string {
   return unknown.length > 0 ? `Some parents of ${listWords(unknown)} stand outside the records, so other blood cannot be ruled out.` : 'By the records no other blood was used.'
 }
 
-function stepsTable(findings: Findings, steps: readonly ReachedStep[]): Table | null {
+/** What is behind a step's row: its banded birds, its unbanded chicks, and the hatches and pens. */
+function behindStep({label, birds, chicks, hatches, pens}: ReachedStep): Behind {
+  return {
+    of: `Table 1, ${label}`, birds, ...(chicks.unbanded + chicks.unlisted > 0 ? {besides: `${figured(chicks.unbanded + chicks.unlisted, 'chick')} without a band, in the hatches’ files`} : {}),
+    records: [...hatches, ...pens].map(({at}) => at), page: stepPath(label),
+  }
+}
+
+function stepsTable(findings: Findings, steps: readonly ReachedStep[], refs: References): Table | null {
   if (steps.length === 0) return null
   const {recurrent} = findings.book.project
   const rows = steps.map((step): readonly Cell[] => {
     const bred = findings.trueBred.steps.find(each => each.step === step.label)?.rate
     return [
-      {text: step.label, link: stepPath(step.label)}, step.seasons.length === 0 ? NOTHING : yearsWords(step.seasons), String(step.sires.length), String(step.dams.length),
-      String(step.chicks.hatched), bred === undefined ? NOTHING : bred.kind === 'cannot-say' ? cannotSay(bred) : ofWords(bred.count, bred.total),
-      step.recurrentShare ? percent(step.recurrentShare.mean) : NOTHING,
+      step.label, step.seasons.length === 0 ? NOTHING : yearsWords(step.seasons), String(step.sires.length), String(step.dams.length),
+      String(step.chicks.hatched), String(step.chicks.scored), String(step.chicks.kept), bred === undefined ? NOTHING : bred.kind === 'cannot-say' ? cannotSay(bred) : ofWords(bred.count, bred.total),
+      step.recurrentShare ? percent(step.recurrentShare.mean) : NOTHING, refs.to(behindStep(step)),
     ]
   })
   return {
     columns: [
-      {head: 'Step'}, {head: 'Seasons'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'Hatched', number: true}, {head: 'All they could', number: true},
-      {head: recurrent ? `${recurrent.name}, %` : 'Recurrent strain, %', number: true},
+      {head: 'Step'}, {head: 'Seasons'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'Hatched', number: true}, {head: 'Scored', number: true}, {head: 'Kept', number: true},
+      {head: 'All they could', number: true}, {head: recurrent ? `${recurrent.name}, %` : 'Recurrent strain, %', number: true}, {head: 'Behind it'},
     ],
     rows,
   }
 }
 
-export function historyView(findings: Findings): HistoryView {
+/** Who was mated to whom, a row a pen that had chicks, season by season. */
+function crossesTable({book}: Findings, naming: Naming, refs: References): Table | null {
+  const pens = book.pens.filter(({hatches}) => hatches.length > 0).toSorted((a, b) => a.season - b.season || (a.id < b.id ? -1 : 1))
+  if (pens.length === 0) return null
+  return {
+    columns: [{head: 'Pen'}, {head: 'Males'}, {head: 'Females'}, {head: 'Keeper'}, {head: 'Gave'}, {head: 'Behind it'}],
+    rows: pens.map((pen): readonly Cell[] => {
+      const males = stayed(pen.males), females = stayed(pen.females)
+      return [
+        pen.id, bandRuns(males.map(({band}) => band)) || NOTHING, bandRuns(females.map(({band}) => band)) || NOTHING, pen.keeper ? naming.keeper(pen.keeper) : NOTHING,
+        listWords([...new Set(pen.hatches.map(({step}) => step.label))]),
+        refs.to({of: `Table 2, pen ${pen.id}`, birds: [...males, ...females], records: [pen.at, ...pen.hatches.map(({at}) => at)], page: penPath(pen)}),
+      ]
+    }),
+  }
+}
+
+const stayed = (stays: Pen['males']): readonly Bird[] => [...new Set(stays.map(({bird}) => bird))]
+
+/** The founding birds of each strain, by band. */
+function foundersTable({book}: Findings, refs: References): Table | null {
+  const rows = book.strains.flatMap((strain): readonly (readonly Cell[])[] => {
+    const birds = book.birds.filter(bird => bird.parentage.kind === 'founder' && bird.strain === strain)
+    if (birds.length === 0) return []
+    const of = (sex: Bird['sex']): string => String(birds.filter(bird => bird.sex === sex).length)
+    const gives = strain === book.project.recurrent ? 'crossed back to' : book.project.donors.includes(strain) ? 'gives a trait' : 'other blood'
+    return [[strain.name, gives, of('male'), of('female'), refs.to({of: `Founders, ${strain.name}`, birds, records: [strain.at, ...birds.map(({at}) => at)], page: strainPath(strain)})]]
+  })
+  return rows.length === 0 ? null : {columns: [{head: 'Strain'}, {head: 'Its part'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'Behind it'}], rows}
+}
+
+export function historyView(findings: Findings, naming: Naming, refs: References): HistoryView {
   const steps = reachedSteps(findings), {project} = findings.book
   const latest = steps.flatMap(({lastHatch}) => (lastHatch ? [lastHatch] : [])).sort((a, b) => b.last - a.last)[0]
   return {
@@ -78,8 +123,8 @@ export function historyView(findings: Findings): HistoryView {
     closing: [
       steps.length > 0 ? bloodWords(findings) : 'Nothing has been hatched from a cross yet.', ...(latest ? [`The last chicks on record hatched ${onDate(latest)}.`] : []),
     ],
-    body: project.body, table: stepsTable(findings, steps),
-    note: `Males and females are the birds that bred the step, or may have; a bird used in two steps stands in both. “All they could” counts chicks that showed ${ALL_THEY_COULD}, of those so scored.`,
+    body: project.body, founders: foundersTable(findings, refs), table: stepsTable(findings, steps, refs), crosses: crossesTable(findings, naming, refs),
+    note: `Males and females are the birds that bred the step, or may have; a bird used in two steps stands in both. “Scored”: chicks with at least one trait scored or measured that counts; “kept”: kept on record or put into a breeding pen. “All they could” counts chicks that showed ${ALL_THEY_COULD}, of those so scored.`,
   }
 }
 

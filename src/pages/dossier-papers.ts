@@ -1,14 +1,9 @@
-/** Papers, distinctness, pictures and signatures for the dossier. The papers themselves are never published, only that they are there and until when they hold. */
-import type {Bird, Keeper, Logbook, Paper, Photo} from '../logbook/book.ts'
+/** Papers, distinctness and signatures for the dossier. The papers themselves are never published, only that they are there and until when they hold. */
+import type {Keeper, Logbook, Paper} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
-import {counted, figured, NOTHING, sentence} from './numbers.ts'
+import {counted, NOTHING, sentence} from './numbers.ts'
 import {IN_PUBLIC, type Naming} from './naming.ts'
 import type {Cell, Table} from './page.ts'
-import {plates, type Plate} from './plates.ts'
-import {birdWord} from './sex-words.ts'
-
-/** Pictures of birds in one dossier at most, so that the file stays small enough to be sent. */
-const MOST_PICTURES = 6
 
 function holds({on, until}: Paper, asOf: number): string {
   if (on.first > asOf) return 'not yet'
@@ -33,23 +28,6 @@ export function distinctTable({requirements}: Logbook): Table | null {
     columns: [{head: 'Character'}, ...table.breeds.map(head => ({head}))],
     rows: table.rows.map(({character, values}): readonly Cell[] => [character, ...table.breeds.map((_, index) => values[index] || NOTHING)]),
   }
-}
-
-const pictured = (book: Logbook): readonly {bird: Bird; photo: Photo}[] =>
-  [...book.birds].reverse().filter(bird => bird.step.kind !== 'strain').flatMap(bird => bird.photos.map(photo => ({bird, photo})))
-
-export function birdPlates(book: Logbook): readonly Plate[] {
-  const shown = pictured(book).slice(0, MOST_PICTURES).map(({bird, photo}) => {
-    const who = `${bird.band}, ${birdWord(bird, book.project.species, photo.on?.first ?? book.asOf)}`
-    return {...photo, alt: photo.alt ?? who, caption: photo.caption === null ? who : `${who}: ${photo.caption}`}
-  })
-  return plates(shown, book.project.name, false)
-}
-
-export function picturesWords(book: Logbook): string {
-  const all = pictured(book).length
-  if (all === 0) return 'No photograph of a bird of the breed is on record.'
-  return all <= MOST_PICTURES ? `${figured(all, 'photograph')} of birds of the breed.` : `${MOST_PICTURES} of ${figured(all, 'photograph')} of birds of the breed; the others stand on the birds’ pages.`
 }
 
 export interface Signing {

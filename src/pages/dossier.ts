@@ -2,40 +2,28 @@
  * The dossier: requirement by requirement what is asked and what the records show, then history, figures, shows, papers, pictures, keepers, statement
  * and the standard. One self-contained file, made to be printed and sent. Every number comes from a finding and names the page it stands on.
  */
-import type {EvidenceOfAll} from '../findings/evidence.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Confidential} from '../logbook/confidential.ts'
 import {checksumSentence, recordsWords} from './checksum-words.ts'
 import {dayWords} from './dates.ts'
-import {evenFigures} from './dossier-even.ts'
+import {references, type BehindView, type Reference} from './dossier-behind.ts'
+import {closenessTable, foundersWords} from './dossier-descent.ts'
+import {behindFigures, evenFigures} from './dossier-even.ts'
+import {evidenceLead, evidenceViews, type EvidenceView} from './dossier-evidence.ts'
 import {careSentence, classSentence, hatchTable, lossTable, showLines, type ShowLine} from './dossier-flock.ts'
 import {gapSentences} from './dossier-gaps.ts'
 import {draftWords, historyView, type HistoryView} from './dossier-history.ts'
-import {birdPlates, distinctTable, papersTable, picturesWords, signers, type Signing} from './dossier-papers.ts'
-import {fixedLines} from './evidence-of-descent-words.ts'
-import {shownWords, whereShown} from './evidence-words.ts'
-import {sourcesTable} from './dossier-sources.ts'
+import {methodLines, type MethodLine} from './dossier-methods.ts'
+import {distinctTable, papersTable, signers, type Signing} from './dossier-papers.ts'
+import {photographsView, type PhotographsView} from './dossier-photographs.ts'
+import {shownBirds, type ShownBird} from './dossier-shown-birds.ts'
+import {struckTable} from './dossier-struck.ts'
 import {DOSSIER, DOSSIER_PDF} from './links.ts'
-import {IN_PUBLIC, namedToCommittee, toCommittee, type Naming} from './naming.ts'
-import {listWords, saying, sentence} from './numbers.ts'
+import {IN_PUBLIC, namedToCommittee, toCommittee} from './naming.ts'
+import {listWords, sentence} from './numbers.ts'
 import type {Figure, Page, Table} from './page.ts'
-import type {Plate} from './plates.ts'
 import {setAsideWords} from './set-aside-words.ts'
 import {standardView, type StandardView} from './standard-view.ts'
-
-interface EvidenceView {
-  readonly state: 'met' | 'not' | 'unk' | 'wai'
-  readonly egg: string
-  readonly mark: string
-  readonly title: string
-  readonly asked: string
-  readonly shown: string
-  /** of a requirement on all required traits a line for each; else empty */
-  readonly lines: readonly string[]
-  /** a place in the dossier itself, or in words the page of the site */
-  readonly where: {readonly text: string; readonly link: string | null} | null
-  readonly waived: string | null
-}
 
 export interface DossierView {
   readonly breed: string
@@ -49,6 +37,7 @@ export interface DossierView {
   readonly history: HistoryView
   readonly figures: readonly Figure[]
   readonly figuresWords: string
+  readonly figuresRef: Reference | null
   readonly hatch: Table | null
   readonly aside: readonly string[]
   readonly losses: Table | null
@@ -57,47 +46,19 @@ export interface DossierView {
   readonly classes: string | null
   readonly distinct: Table | null
   readonly papers: Table | null
-  readonly plates: readonly Plate[]
-  readonly picturesWords: string
+  readonly photographs: PhotographsView
+  readonly closeness: Table | null
+  readonly founders: ReturnType<typeof foundersWords>
   readonly gaps: readonly string[]
-  readonly sources: Table | null
+  readonly struck: Table | null
+  readonly methods: readonly MethodLine[]
+  readonly shownBirds: readonly ShownBird[]
+  /** what stands behind each number, as the references count */
+  readonly behind: readonly BehindView[]
   readonly signing: Signing
   /** what the checksum at the head is of */
   readonly checksum: string
   readonly standard: StandardView | null
-}
-
-const MARKS = {
-  met: {state: 'met', egg: 'egg-met', mark: 'Met'}, 'not-yet': {state: 'not', egg: 'egg-open', mark: 'Not yet'},
-  'cannot-tell': {state: 'unk', egg: 'egg-unknown', mark: 'Cannot be told'}, waived: {state: 'wai', egg: 'egg-waived', mark: 'Waived'},
-} as const
-
-/** The dossier is sent alone, so a page of the site is named, not linked. */
-const whereIn = (where: ReturnType<typeof whereShown>): EvidenceView['where'] =>
-  (where === null || where.link.startsWith('#') ? where : {text: `In the site: ${where.link}`, link: null})
-
-function evidenceViews({evidence, book}: Findings, naming: Naming): readonly EvidenceView[] {
-  return evidence.items.map(item => {
-    const {requirement, state, shown} = item
-    const {waived} = requirement
-    return {
-      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: shownWords(item, book, naming), lines: shown.kind === 'fixed' ? fixedLines(shown) : [], where: whereIn(whereShown(shown)),
-      waived: waived ? `Waived${waived.by === null ? '' : ` by ${waived.by}`}: ${waived.because.replace(/[.]$/, '')}.` : null,
-    }
-  })
-}
-
-function leadOf({counts}: EvidenceOfAll): string {
-  const purpose = 'Dossier of evidence for the recognition of a new breed.'
-  if (counts.all === 0) return `${purpose} No requirements are on record yet.`
-  const say = saying(counts.all, counts.met, counts.notYet, counts.cannotTell, counts.waived)
-  const parts = [
-    `${counts.met === 0 ? 'none of' : say(counts.met, 'of', 'of')} ${say(counts.all, 'requirement')} ${counts.met < 2 ? 'is' : 'are'} met`,
-    ...(counts.notYet > 0 ? [say(counts.notYet, 'is not yet', 'are not yet')] : []),
-    ...(counts.cannotTell > 0 ? [say(counts.cannotTell, 'cannot be told', 'cannot be told')] : []),
-    ...(counts.waived > 0 ? [say(counts.waived, 'is waived, with the reason', 'are waived, with the reason')] : []),
-  ]
-  return `${purpose} ${sentence(listWords(parts))}.`
 }
 
 /** `For the committee only, not to be published. Keeper A and judge 1 of the site stand here by name.` */
@@ -115,19 +76,20 @@ export function dossierPage(findings: Findings, confidential: Confidential | nul
   const {book} = findings
   const {requirements, project} = book
   const draft = book.drafts.at(-1)
-  const figures = evenFigures(findings)
+  const figures = evenFigures(findings), refs = references(book)
   const view: DossierView = {
-    breed: project.name, confidential: confidential ? confidentialWords(findings, confidential) : null, lead: leadOf(findings.evidence), evidence: evidenceViews(findings, naming), requirementsBody: requirements?.body ?? '',
+    breed: project.name, confidential: confidential ? confidentialWords(findings, confidential) : null, lead: evidenceLead(findings.evidence), evidence: evidenceViews(findings, naming, refs), requirementsBody: requirements?.body ?? '',
     facts: [
       ...(requirements?.association ? [{term: 'For', words: requirements.association}] : []), {term: 'This book', words: recordsWords(book)},
       {term: 'With', words: draftWords(draft)},
     ],
-    history: historyView(findings), figures,
+    history: historyView(findings, naming, refs), figures, figuresRef: figures.length === 0 ? null : refs.to(behindFigures(findings)),
     figuresWords: figures.length === 0 ? 'No chick has been scored for what the standard requires, and none weighed at the age that counts, so there is nothing to draw yet.'
       : 'Backcross steps cannot breed true; they stand for completeness. Birds are held against those reared alike only.',
-    hatch: hatchTable(findings), aside: setAsideWords(book.hatches), losses: lossTable(findings), care: careSentence(findings), shows: showLines(findings, naming), classes: classSentence(findings), distinct: distinctTable(book),
-    papers: papersTable(book), plates: birdPlates(book), picturesWords: picturesWords(book), gaps: gapSentences(findings), sources: sourcesTable(findings), signing: signers(book, naming), checksum: checksumSentence(book),
-    standard: draft ? standardView(book, draft) : null,
+    closeness: closenessTable(findings, refs), founders: foundersWords(findings, refs),
+    hatch: hatchTable(findings, refs), aside: setAsideWords(book.hatches), losses: lossTable(findings, refs), care: careSentence(findings), shows: showLines(findings, naming, refs), classes: classSentence(findings), distinct: distinctTable(book),
+    papers: papersTable(book), photographs: photographsView(findings, refs), gaps: gapSentences(findings), struck: struckTable(findings, naming, refs), methods: methodLines(), shownBirds: shownBirds(findings, naming), signing: signers(book, naming), checksum: checksumSentence(book),
+    standard: draft ? standardView(book, draft) : null, behind: refs.listed(),
   }
   return {
     path: DOSSIER, template: 'dossier', title: `Dossier of evidence${confidential ? ' for the committee only' : ''}, ${dayWords(book.asOf)}`, section: 'dossier', look: 'dossier', selfContained: true, pdf: DOSSIER_PDF, view,

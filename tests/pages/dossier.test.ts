@@ -2,7 +2,6 @@ import {describe, expect, it} from 'vitest'
 import {study} from '../../src/findings/study.ts'
 import {downloads} from '../../src/pages/downloads.ts'
 import {dossierPage, type DossierView} from '../../src/pages/dossier.ts'
-import {filesWords} from '../../src/pages/dossier-sources.ts'
 import {keeper, requirement, shownBook} from './shown-logbook.ts'
 import {at, date, weekOld} from './small-logbook.ts'
 
@@ -17,23 +16,30 @@ describe('the dossier', () => {
 
   it('puts what was asked beside what the records show, with the page it stands on', () => {
     expect(view.evidence[0]).toEqual({
-      state: 'not', egg: 'egg-open', mark: 'Not yet', title: 'Years bred', asked: 'At least 5 years', waived: null,
-      shown: 'Two seasons, 2024 and 2025, with hatches in each.', lines: [], where: {text: 'In the site: hatches.html', link: null},
+      state: 'not', egg: 'egg-open', mark: 'Not yet', title: 'Years bred', asked: 'At least 5 years', waived: null, ref: {text: '[1]', link: '#r1'}, lines: [], where: null,
+      shown: expect.stringMatching(/^Two seasons, 2024 and 2025, with hatches in each\./) as string,
     })
     // Wilson's formula for 4 of 6 worked by hand: 30.0 to 90.3
     expect(view.evidence[1]).toMatchObject({state: 'met', shown: '4 of 6 (66.7%, 30.0 to 90.3) showed every required trait that they were old enough and of the sex to show, in 2025, culls counted. They come of one sire family, so the interval speaks of these chicks only. The rate decides; the lower limit, 30.0%, does not reach what is asked.'})
     expect(view.evidence[2]).toMatchObject({state: 'wai', waived: 'Waived by the association: All gatherings were forbidden.'})
   })
 
-  it('names for every part the page of the site and the files of records behind it', () => {
-    const rows = view.sources?.rows ?? []
-    expect(rows.map(([part]) => part)).toEqual(expect.arrayContaining(['Requirements', 'Table 2, eggs', 'Proposed standard']))
-    for (const row of rows) for (const cell of row) expect(cell).not.toBe('')
-    const named = ['b/2.md', 'b/1.md', 'a.md', 'b/2.md']
-    const records = named.map(file => ({at: {file}}))
-    expect(filesWords(records, new Set(named))).toBe('a.md, b/1.md and b/2.md')
-    expect(filesWords(records, new Set(['a.md', 'b/1.md']))).toBe('a.md and b/ (2 files)')
-    expect(filesWords(['1', '2', '3', '4', '5'].map(name => ({at: {file: `hatches/${name}.md`}})), new Set())).toBe('hatches/ (5 files)')
+  it('lists behind every reference the birds and the files of records, each reference once', () => {
+    const texts = JSON.stringify(view).match(/"\[\d+\]"/g) ?? []
+    expect(view.behind.map(({number}) => number)).toEqual(view.behind.map((_, index) => index + 1))
+    for (const {id} of view.behind) expect(JSON.stringify(view)).toContain(`"#${id}"`)
+    expect(new Set(texts).size).toBe(view.behind.length)
+    for (const {birds, records} of view.behind) expect(`${birds}${records}`).not.toBe('')
+    expect(view.behind.map(({of}) => of)).toEqual(expect.arrayContaining(['Requirement: Years bred', 'Table 1, F1', 'Show: Autumn show, 28 September 2024']))
+  })
+
+  it('says of each bird shown who its parents were and what the judges gave it', () => {
+    expect(view.shownBirds.map(({band}) => band)).toEqual(['24-001', '24-003', '24-004'])
+    expect(view.shownBirds[1]?.results).toBe('Autumn show, 28 September 2024: pullet, 1 of 7, best pullet')
+  })
+
+  it('lists every score that was struck, with its reason', () => {
+    expect(view.struck?.rows).toHaveLength(1)
   })
 
   it('tells how the breed came to be, step by step', () => {
@@ -62,7 +68,7 @@ describe('the dossier', () => {
   it('says what is missing when there is next to nothing', () => {
     const bare = viewOf(weekOld())
     expect(bare.lead).toBe('Dossier of evidence for the recognition of a new breed. No requirements are on record yet.')
-    expect(bare).toMatchObject({evidence: [], figures: [], hatch: null, losses: null, shows: [], distinct: null, papers: null, standard: null, plates: []})
+    expect(bare).toMatchObject({evidence: [], figures: [], hatch: null, losses: null, shows: [], distinct: null, papers: null, standard: null, photographs: {plates: []}, shownBirds: [], struck: null})
     expect(bare.history.closing).toEqual(['Nothing has been hatched from a cross yet.'])
     expect(JSON.stringify(bare)).not.toMatch(/NaN|undefined|Infinity/)
   })

@@ -1,0 +1,61 @@
+/** Requirement by requirement: what is asked, what the records show, what stands behind it, and what would meet it. */
+import type {Evidence, EvidenceOfAll} from '../findings/evidence.ts'
+import type {Findings} from '../findings/study.ts'
+import {dayWords} from './dates.ts'
+import type {Reference, References} from './dossier-behind.ts'
+import {fixedLines} from './evidence-of-descent-words.ts'
+import {shownWords, whereShown} from './evidence-words.ts'
+import type {Naming} from './naming.ts'
+import {listWords, saying, sentence} from './numbers.ts'
+
+export interface EvidenceView {
+  readonly state: 'met' | 'not' | 'unk' | 'wai'
+  readonly egg: string
+  readonly mark: string
+  readonly title: string
+  readonly asked: string
+  readonly shown: string
+  /** of a requirement on all required traits a line for each; else empty */
+  readonly lines: readonly string[]
+  /** a place in the dossier itself; null where its numbers stand nowhere else in it */
+  readonly where: Reference | null
+  /** the birds and records behind it; null where there are none */
+  readonly ref: Reference | null
+  readonly waived: string | null
+}
+
+const MARKS = {
+  met: {state: 'met', egg: 'egg-met', mark: 'Met'}, 'not-yet': {state: 'not', egg: 'egg-open', mark: 'Not yet'},
+  'cannot-tell': {state: 'unk', egg: 'egg-unknown', mark: 'Cannot be told'}, waived: {state: 'wai', egg: 'egg-waived', mark: 'Waived'},
+} as const
+
+export function evidenceViews({evidence, book}: Findings, naming: Naming, refs: References): readonly EvidenceView[] {
+  return evidence.items.map((item): EvidenceView => {
+    const {requirement, state, shown, behind} = item, where = whereShown(shown), page = where === null || where.link.startsWith('#') ? null : where.link
+    return {
+      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: `${shownWords(item, book, naming)}${behind.on === null ? '' : ` The latest of it is of ${dayWords(behind.on)}.`}`,
+      lines: shown.kind === 'fixed' ? fixedLines(shown) : [], where: where && page === null ? where : null,
+      ref: behind.birds.length + behind.records.length === 0 ? null : refs.to({of: `Requirement: ${requirement.title}`, birds: behind.birds, records: behind.records, page}), waived: waivedWords(item),
+    }
+  })
+}
+
+function waivedWords({requirement: {waived}, lapsed}: Evidence): string | null {
+  if (waived === null) return null
+  const by = waived.by === null ? '' : ` by ${waived.by}`, because = waived.because.replace(/[.]$/, '')
+  if (lapsed) return `A waiver${by} held until ${waived.until ? dayWords(waived.until.last) : 'a day that is past'}: ${because}.`
+  return `Waived${by}${waived.until ? ` until ${dayWords(waived.until.last)}` : ''}: ${because}.`
+}
+
+export function evidenceLead({counts}: EvidenceOfAll): string {
+  const purpose = 'Dossier of evidence for the recognition of a new breed.'
+  if (counts.all === 0) return `${purpose} No requirements are on record yet.`
+  const say = saying(counts.all, counts.met, counts.notYet, counts.cannotTell, counts.waived)
+  const parts = [
+    `${counts.met === 0 ? 'none of' : say(counts.met, 'of', 'of')} ${say(counts.all, 'requirement')} ${counts.met < 2 ? 'is' : 'are'} met`,
+    ...(counts.notYet > 0 ? [say(counts.notYet, 'is not yet', 'are not yet')] : []),
+    ...(counts.cannotTell > 0 ? [say(counts.cannotTell, 'cannot be told', 'cannot be told')] : []),
+    ...(counts.waived > 0 ? [say(counts.waived, 'is waived, with the reason', 'are waived, with the reason')] : []),
+  ]
+  return `${purpose} ${sentence(listWords(parts))}.`
+}

@@ -1,0 +1,52 @@
+/** The birds that were shown, each with its pedigree in words to the great-grandparents, and what the judges gave it. */
+import type {ShowResult} from '../findings/show-results.ts'
+import type {Findings} from '../findings/study.ts'
+import type {Bird, Parent} from '../logbook/book.ts'
+import {dateWords} from './dates.ts'
+import type {Naming} from './naming.ts'
+import {percentSign} from './numbers.ts'
+import {birdWord} from './sex-words.ts'
+import {stepWords} from './step-words.ts'
+
+export interface ShownBird {
+  readonly band: string
+  /** `hen, hatched 14 March 2024, BC3F2, with the keeper at Kelpgarth, F 3.1%` */
+  readonly is: string
+  readonly sire: string
+  readonly dam: string
+  /** show by show */
+  readonly results: string
+}
+
+/** Parents, grandparents and their parents: what a show catalogue asks; common practice, no source. */
+const GENERATIONS = 3
+
+export function shownBirds(findings: Findings, naming: Naming): readonly ShownBird[] {
+  const shown = [...findings.shows.birds].toSorted(([a], [b]) => (a.band < b.band ? -1 : 1))
+  return shown.map(([bird, results]): ShownBird => ({
+    band: bird.band, is: isWords(bird, findings, naming), sire: sideWords(bird.parentage.sires, GENERATIONS), dam: sideWords(bird.parentage.dams, GENERATIONS), results: resultsWords(results),
+  }))
+}
+
+function isWords(bird: Bird, {book, kinship}: Findings, naming: Naming): string {
+  const keeper = bird.keptAt.at(-1)?.keeper, {f, atLeast} = kinship.of(bird)
+  return [
+    birdWord(bird, book.project.species, book.asOf), ...(bird.hatched ? [`hatched ${dateWords(bird.hatched)}`] : []), stepWords(bird), ...(keeper ? [`with ${naming.keeper(keeper)}`] : []),
+    `F ${atLeast ? 'at least ' : ''}${percentSign(f.mean)}`,
+  ].join(', ')
+}
+
+/** `22-004 (H21-01 × 21-012), of …`; one of several stands as each with its chance, and goes no further back */
+function sideWords(parents: readonly Parent[], left: number): string {
+  const [only] = parents
+  if (!only) return 'not recorded'
+  if (parents.length > 1 || only.chance < 0.9995) return `one of ${parents.map(({bird, chance}) => `${bird.band} ${percentSign(chance)}`).join(', ')}`
+  const {bird} = only
+  if (left < 2 || bird.parentage.kind === 'founder') return bird.strain ? `${bird.band}, ${bird.strain.name}` : bird.band
+  return `${bird.band} (${sideWords(bird.parentage.sires, left - 1)} × ${sideWords(bird.parentage.dams, left - 1)})`
+}
+
+const resultsWords = (results: readonly ShowResult[]): string => results.map(({show, entry}) => {
+  const place = entry.disqualified ? 'disqualified' : entry.place === null ? 'no placing' : `${entry.place}${entry.of === null ? '' : ` of ${entry.of}`}`
+  return `${show.name}, ${dateWords(show.on)}: ${[...(entry.class === null ? [] : [entry.class]), place, ...(entry.award === null ? [] : [entry.award])].join(', ')}`
+}).join('; ')
