@@ -2,6 +2,7 @@
 /** The words of the command line, nothing else. */
 import {readFileSync} from 'node:fs'
 import {Command, CommanderError, InvalidArgumentError, Option} from 'commander'
+import {checksum} from './commands/checksum.ts'
 import {inspect} from './commands/inspect.ts'
 import {figures, QUESTIONS} from './commands/figures.ts'
 import type {EvennessAsked} from './commands/evenness-figures.ts'
@@ -82,6 +83,16 @@ command('inspect', 'only check: every fault with its place, its reason and its r
   .addOption(new Option('--format <format>', 'how to print').choices(['text', 'json']).default('text'))
   .action((folder: string, options: Common & {format: 'text' | 'json'}) => {
     code = inspect({folder, format: options.format, asOf: options.asOf, quiet: options.quiet === true}, world)
+  })
+
+program.command('checksum')
+  .description('say which records these are, by the checksum that a dossier names them with')
+  .argument('[folder]', 'the folder of records', 'content')
+  .option('--is <digits>', 'hold the records against a checksum, its first 16 digits or all 64; exit code 1 when they are others')
+  .option('--list', 'print a line for every record file, as sha256sum does; the SHA-256 of these lines is the checksum')
+  .addHelpText('after', '\nExample:\n  pinfeather checksum content --is "ab12 cd34 ef56 7890"')
+  .action((folder: string, {is, list}: {is?: string; list?: boolean}) => {
+    code = checksum({folder, is, list: list === true}, world)
   })
 
 command('figures', 'print one answer for people who want numbers without a site', 'pinfeather figures shares content --format csv')

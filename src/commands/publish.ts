@@ -20,6 +20,7 @@ import {putBackOld, refusalOf, refusalWords, replaceFolder} from '../site/write.
 import {inspectReport} from './inspect-report.ts'
 import {openBook} from './open-book.ts'
 import {progressIn} from './progress.ts'
+import {committeeFiles, committeeFolder, committeeRefusal, committeeWords, leftFromBefore} from './publish-for-committee.ts'
 import {folderRefusal, isFolder} from './records-folder.ts'
 import type {ExitCode, World} from './world.ts'
 
@@ -41,12 +42,18 @@ export async function publish({folder, to, asOf, pdf, quiet}: PublishOptions, wo
     return 2
   }
   const progress = progressIn(world, quiet)
-  const {book, findings, problems, allProblems, files} = openBook(folder, asOf, progress)
+  const {book, confidential, findings, problems, allProblems, files} = openBook(folder, asOf, progress)
   const outcome = `Nothing was published; ${isFolder(to) ? `${to} is as it was` : `${to} was not made`}.`
   if (book === null || findings === null) {
     progress.end()
     world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome}))
     return 1
+  }
+  const refusedBeside = confidential && committeeRefusal(to, folder)
+  if (refusedBeside !== null) {
+    progress.end()
+    world.err(`${refusedBeside} ${outcome}\n`)
+    return 2
   }
   progress.phase('composing')
   const {frame, pages, downloads, feed} = compose(findings)
@@ -67,12 +74,13 @@ export async function publish({folder, to, asOf, pdf, quiet}: PublishOptions, wo
     said.push(noPdfWords(made))
     return null
   }
-  let written
+  let written, forCommittee
   try {
     const site = await renderSite({
       pages, downloads: feedFile ? [...downloads, feedFile] : downloads, frame, photos, templates: templates.files,
       progress: (done, total) => progress.at(done, total), ...(pdf ? {print} : {}),
     })
+    forCommittee = confidential && await committeeFiles(findings, confidential, {frame, photos, templates: templates.files, ...(pdf && said.length === 0 ? {print} : {})})
     progress.phase('writing')
     written = replaceFolder(to, site, {content: folder})
   } catch (fault) {
@@ -87,11 +95,19 @@ export async function publish({folder, to, asOf, pdf, quiet}: PublishOptions, wo
     world.err(`${refusalWords(written)}.\n`)
     return 2
   }
+  const beside = forCommittee && replaceFolder(committeeFolder(to), forCommittee, {content: folder})
   if (warnings.length > 0) world.err(inspectReport(warnings, {folder, files, colour: world.colour.err}))
   for (const words of said) world.err(`${words}\n`)
   for (const file of photos.unreadable) world.err(`photos/${file} is neither a photograph nor a drawing that can be read, and was left out.\n`)
   for (const file of templates.strangers) world.err(`templates/${file} replaces no template of ours and was left out; is its name right?\n`)
+  const left = confidential ? null : leftFromBefore(to)
+  if (left !== null) world.err(`${left}\n`)
   if (!quiet) world.out(`${pages.length} pages and ${written.files - pages.length} other files${written.kept > 0 ? `, and ${written.kept} of your own kept` : ''}. Open ${join(to, frame.home)} in a browser.\n`)
+  if (beside && beside.kind !== 'written') {
+    world.err(`The site is published, but not the dossier for the committee: ${refusalWords(beside)}.\n`)
+    return 2
+  }
+  if (!quiet && confidential && forCommittee) world.out(`${committeeWords(book, confidential, {place: committeeFolder(to), files: [...forCommittee.keys()]})}\n`)
   return 0
 }
 

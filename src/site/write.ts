@@ -62,6 +62,9 @@ export function refusalOf(target: string, content: string): Refusal | null {
   return entries.length === 0 || entries.includes(MARKER) ? null : {kind: 'foreign-folder', target}
 }
 
+/** Does neither folder lie in the other, wherever links lead? */
+export const liesApart = (one: string, other: string): boolean => !isWithin(real(one), real(other)) && !isWithin(real(other), real(one))
+
 /** The refusal in words, with what to do. */
 export function refusalWords(refusal: Refusal): string {
   switch (refusal.kind) {
