@@ -62,8 +62,10 @@ function clausesMeant({about = []}: EntryRead, draft: Draft | null, note: Bench[
 function headingsOf(others: NonNullable<ShowFile['data']['scores']>[number]['others'], note: Bench['note']): ShowScore['headings'] {
   return others.flatMap(({key, value, at}) => {
     const match = /^(\d+(?:[.,]\d+)?)(?:\s+of\s+(\d+))?$/.exec(value.trim())
-    if (match) return [{name: key, points: Number((match[1] ?? '').replace(',', '.')), of: match[2] === undefined ? null : Number(match[2])}]
-    note({code: 'unreadable-value', severity: 'error', at, reason: `“${value}” cannot be read as points`, remedy: 'write points such as 28 of 30'})
+    const points = Number((match?.[1] ?? '').replace(',', '.')), of = match?.[2] === undefined ? null : Number(match[2])
+    if (match && (of === null || points <= of)) return [{name: key, points, of}]
+    if (match) note({code: 'unreadable-value', severity: 'error', at, reason: `“${value}” is more than the heading has`, remedy: `write the points first and then how many there are: ${of} of ${match[1]}`})
+    else note({code: 'unreadable-value', severity: 'error', at, reason: `“${value}” cannot be read as points`, remedy: 'write points such as 28 of 30'})
     return []
   })
 }

@@ -19,7 +19,7 @@ const WORDS = {male: /\b(?:cocks?|cockerels?|roosters?|drakes?|males?)\b/i, fema
 export function check({bench, book, doubtful}: Linked): void {
   for (const show of book.shows) {
     for (const {bird, class: name, at} of show.entries) {
-      const sex = name === null ? null : sexOf(name)
+      const sex = name === null ? null : sexOfClass(name)
       if (name === null || sex === null || doubtful.has(bird) || bird.sex === 'unknown' || bird.sex === sex || wasTakenFor(bird, sex)) continue
       bench.note(slipOf(entry, inside(at, 'class'), `${bird.band} is recorded as ${bird.sex}, but was shown in the class “${name}”`, 'mend the band, the class, or the bird’s sex',
         {at: bird.at, note: `${bird.band} stands here`}))
@@ -28,7 +28,7 @@ export function check({bench, book, doubtful}: Linked): void {
 }
 
 /** The sex a class is called after; null where it names neither, or both. */
-function sexOf(name: string): 'male' | 'female' | null {
+export function sexOfClass(name: string): 'male' | 'female' | null {
   const male = WORDS.male.test(name), female = WORDS.female.test(name)
   return male === female ? null : male ? 'male' : 'female'
 }

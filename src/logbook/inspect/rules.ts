@@ -5,11 +5,14 @@ import * as bandInDoubt from './band-in-doubt.ts'
 import * as bandTwice from './band-twice.ts'
 import * as chancesDoNotSum from './chances-do-not-sum.ts'
 import * as chancesWanting from './chances-wanting.ts'
+import * as classOfOtherAge from './class-of-other-age.ts'
 import * as classOfOtherSex from './class-of-other-sex.ts'
 import * as clauseUnknown from './clause-unknown.ts'
 import * as consentContradicts from './consent-contradicts.ts'
 import * as dayCountedTwice from './day-counted-twice.ts'
 import * as draftAfterScoring from './draft-after-scoring.ts'
+import * as draftNotThen from './draft-not-then.ts'
+import * as enteredTwice from './entered-twice.ts'
 import * as farFromTarget from './far-from-target.ts'
 import * as fileMisnamed from './file-misnamed.ts'
 import * as genotypeWithoutRule from './genotype-without-rule.ts'
@@ -49,6 +52,7 @@ import * as notInPen from './not-in-pen.ts'
 import * as parentDead from './parent-dead.ts'
 import * as parentTooYoung from './parent-too-young.ts'
 import * as photoWithoutWords from './photo-without-words.ts'
+import * as placingsContradict from './placings-contradict.ts'
 import * as recordsDisagree from './records-disagree.ts'
 import * as ruleNeverReached from './rule-never-reached.ts'
 import * as rulesWanting from './rules-wanting.ts'
@@ -57,6 +61,7 @@ import * as scoredAfterLeaving from './scored-after-leaving.ts'
 import * as scoredTooYoung from './scored-too-young.ts'
 import * as scoringsContradict from './scorings-contradict.ts'
 import * as seenBeforeHatched from './seen-before-hatched.ts'
+import * as shownThoughCancelled from './shown-though-cancelled.ts'
 import * as stateWithoutGenotype from './state-without-genotype.ts'
 import * as stepContradicted from './step-contradicted.ts'
 import * as tallyOverdrawn from './tally-overdrawn.ts'
@@ -102,6 +107,7 @@ export const RULES: readonly Rule[] = [
   kinshipTooHigh, kinshipContradicts, kinshipFollows, stepContradicted,
   hatchBeforePen, noMaleThen, laidAfterSet, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
   leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, scoredTooYoung, maleLaid, inTwoPens, twiceInPen, tooManyEggs, dayCountedTwice, hensNotThere, unlikelyEggWeight, unlikelyFeed, unlikelyWeight, farFromTarget, weighedTwice,
+  enteredTwice, placingsContradict, classOfOtherAge, draftNotThen, shownThoughCancelled,
   consentContradicts, classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
   impossibleFamily, likelyWrongParent,
 ]
