@@ -1,17 +1,24 @@
-import type {Bird, Keeper, Logbook, Paper, Show, Strain, Trait} from '../logbook/book.ts'
+import type {Bird, Clause, Keeper, Logbook, Paper, SectionKind, Show, Strain, Trait} from '../logbook/book.ts'
+import type {Day} from '../records/dates.ts'
 import type {Census, Count} from './census.ts'
+import type {ClosenessOfStep} from './closeness.ts'
 import type {CannotSay, Share} from './estimate.ts'
 import type {Fixation} from './fixation.ts'
+import type {GenerationsInside} from './generations-inside.ts'
 import type {Heredity} from './heredity.ts'
 import type {Kinship} from './inbreeding.ts'
 import type {LadderStep} from './ladder.ts'
+import type {LifeOfFlock} from './life-of-flock.ts'
 import type {LivingCarriers} from './living-carriers.ts'
+import type {OneMoreMale} from './one-more-male.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 import type {RecordsAudit} from './records-audit.ts'
 import type {ShowResults} from './show-results.ts'
-import type {SpreadOfMeasures, SpreadRow} from './spread.ts'
-import type {TrueBred, TrueBredRate} from './true-bred.ts'
-import type {TrueBredPart} from './true-bred-parts.ts'
+import type {ShownEven, ShownFixed, ShownInbreeding, ShownOfType, ShownWelfare} from './shown-of-breeding.ts'
+import type {SpreadOfMeasures} from './spread.ts'
+import type {TestMates} from './test-mates.ts'
+import type {TrueBred} from './true-bred.ts'
+import type {PictureWanted} from './ways.ts'
 
 /** What evidence is gathered from: the book and the other findings, each worked only where a requirement asks for it. */
 export interface Sources {
@@ -27,39 +34,42 @@ export interface Sources {
   readonly heredity: Heredity
   readonly fixation: readonly Fixation[]
   readonly livingCarriers: readonly LivingCarriers[]
+  readonly testMates: TestMates
+  readonly closeness: readonly ClosenessOfStep[]
+  readonly oneMoreMale: OneMoreMale | null
+  readonly life: LifeOfFlock
 }
 
 /** The numbers behind a state, never a sentence. */
 export type Shown =
-  /** seasons with a hatch on the ladder; gaps are years between the first and the last with none */
-  | {readonly kind: 'years-bred'; readonly seasons: readonly number[]; readonly gaps: readonly number[]}
-  | {readonly kind: 'inter-se-generations'; readonly most: number; readonly steps: readonly string[]}
-  /** keepers with a hatch in each of those seasons */
-  | {readonly kind: 'independent-keepers'; readonly seasons: readonly number[]; readonly keepers: readonly Keeper[]; readonly withoutConsent: number}
-  | {readonly kind: 'breeders-alive'; readonly breeders: Count}
-  /** different birds shown, each class once; disqualified entries are left out */
-  | {readonly kind: 'shown-per-class'; readonly classes: readonly {readonly class: string; readonly birds: number}[]}
-  | {readonly kind: 'shows-and-judges'; readonly shows: number; readonly judges: readonly string[]; readonly years: readonly number[]}
-  | {readonly kind: 'show-result'; readonly entries: number; readonly disqualified: number; readonly firsts: number; readonly awards: number; readonly leastPoints: number | null}
-  /** chicks of inter se matings, of these seasons; `sure`: it would still be reached if every chick not fully scored failed; `part`: the same chicks with every interval */
-  | {readonly kind: 'true-to-type'; readonly seasons: readonly number[]; readonly rate: TrueBredRate; readonly part: TrueBredPart; readonly sure: boolean}
-  | {readonly kind: 'even-weight'; readonly step: string; readonly rows: readonly SpreadRow[]}
-  | {readonly kind: 'written-standard'; readonly draft: number; readonly clauses: number; readonly emptySections: readonly string[]; readonly points: number}
-  /** by neighbouring breed, how many characters differ */
-  | {readonly kind: 'distinct'; readonly breeds: readonly {readonly breed: string; readonly differing: readonly string[]}[]}
-  | {readonly kind: 'history'; readonly founders: readonly {readonly strain: Strain; readonly birds: number}[]; readonly steps: number; readonly hatched: number}
-  /** birds of the breed with a photograph; `dated` and `photos` count pictures */
-  | {readonly kind: 'photographs'; readonly birds: Count; readonly photos: number; readonly dated: number}
-  /** papers that prove it, oldest first; `valid` hold on the book's day */
-  | {readonly kind: 'papers'; readonly papers: readonly Paper[]; readonly valid: readonly Paper[]}
+  /** seasons with a hatch on the ladder; gaps are years with none, from the first to the last that is over; `run`: those since the last gap; `have`: as many as count */
+  | {readonly kind: 'years-bred'; readonly seasons: readonly number[]; readonly gaps: readonly number[]; readonly run: readonly number[]; readonly have: number}
+  /** of the birds shown (in `year`, or from the day asked on), else of the living breeders; `least` decides; `untold`: birds that may be asked about and may not */
+  | {readonly kind: 'inter-se-generations'; readonly of: 'shown' | 'breeders'; readonly year: number | null; readonly least: number; readonly birds: readonly GenerationsOfBird[]; readonly short: readonly GenerationsOfBird[]; readonly untold: readonly Bird[]}
+  /** keepers with a hatch in each of those seasons; those `short` of it lack some; `withoutKeeper` hatches of those seasons are nobody knows whose */
+  | {readonly kind: 'independent-keepers'; readonly seasons: readonly number[]; readonly keepers: readonly Keeper[]; readonly short: readonly {readonly keeper: Keeper; readonly lacks: readonly number[]}[]; readonly withoutConsent: number; readonly withoutKeeper: number}
+  | {readonly kind: 'breeders-alive'; readonly breeders: Count; readonly untold: readonly Bird[]}
+  /** different birds shown, each class once; disqualified entries are left out; `atOne`: of the best single show, and how many shows reach it */
+  | {readonly kind: 'shown-per-class'; readonly classes: readonly ClassShown[]; readonly atOne: {readonly show: Show | null; readonly enough: number} | null; readonly untold: number}
+  /** `unjudged`: shows of which no entry names its judge */
+  | {readonly kind: 'shows-and-judges'; readonly shows: number; readonly judges: readonly string[]; readonly unjudged: number; readonly years: readonly number[]}
+  /** `below`: birds disqualified, or under the points or grade asked; `unwritten`: entries of which neither is on record, where it is asked */
+  | {readonly kind: 'show-result'; readonly entries: number; readonly disqualified: number; readonly firsts: number; readonly awards: number; readonly leastPoints: number | null; readonly below: readonly Bird[]; readonly unwritten: number; readonly worstGrade: string | null}
+  /** `wanted` sections, and those of them `missing`; `unscored`: mandatory clauses that no trait lets anybody score */
+  | {readonly kind: 'written-standard'; readonly draft: number; readonly clauses: number; readonly wanted: readonly SectionKind[]; readonly missing: readonly SectionKind[]; readonly emptySections: readonly string[]; readonly emptyClauses: readonly Clause[]; readonly points: number; readonly mandatory: number; readonly unscored: readonly Clause[]}
+  /** by neighbouring breed, in which characters it differs, and of which the table does not tell */
+  | {readonly kind: 'distinct'; readonly breeds: readonly FromNeighbour[]}
+  /** `unfounded`: strains that were crossed in and have no founder in the book; `kept`: living breeders */
+  | {readonly kind: 'history'; readonly founders: readonly {readonly strain: Strain; readonly birds: number}[]; readonly unfounded: readonly Strain[]; readonly steps: number; readonly hatched: number; readonly kept: number}
+  /** birds of the breed with a photograph; `dated` and `photos` count pictures; of the `wanted` sexes, ages and varieties those that no dated picture shows are `missing` */
+  | {readonly kind: 'photographs'; readonly birds: Count; readonly photos: number; readonly dated: number; readonly wanted: number; readonly missing: readonly Omit<PictureWanted, 'living'>[]}
+  /** papers that prove it, oldest first; `valid` hold on the book's day, the last of them `until` then; `keepers`: whose statements they are, null where that is not asked */
+  | {readonly kind: 'papers'; readonly papers: readonly Paper[]; readonly valid: readonly Paper[]; readonly keepers: Signers | null; readonly until: Day | null}
   | {readonly kind: 'stated'; readonly stated: string}
   | {readonly kind: 'identity'; readonly banded: Share | CannotSay; readonly bothParents: Share | CannotSay; readonly uncertain: readonly Bird[]}
-  /** years with a show, the years in which all were cancelled, and the longest run of the former over the latter */
-  | {readonly kind: 'consecutive-shows'; readonly years: readonly number[]; readonly cancelledYears: readonly number[]; readonly longestRun: number}
-  /** what the living breeders may carry of what the trait is to be rid of, or every required trait where it is null; no loci: no rule says what it comes of */
-  | {readonly kind: 'fixed'; readonly trait: Trait | null; readonly asked: number; readonly birds: number; readonly loci: readonly FixedAtLocus[]}
-  /** null: no living breeder */
-  | {readonly kind: 'inbreeding'; readonly asked: number | null; readonly of: InbreedingOfBreeders | null}
+  /** years with a show, the years in which all were cancelled, the longest run of the former over the latter, and the run that still goes on */
+  | {readonly kind: 'consecutive-shows'; readonly years: readonly number[]; readonly cancelledYears: readonly number[]; readonly longestRun: number; readonly longest: readonly number[]; readonly current: readonly number[]}
+  | ShownOfType | ShownEven | ShownFixed | ShownInbreeding | ShownWelfare
   /** shows with an entry, oldest first, with the birds shown and the keepers who showed them; `enough`: those that reach what is asked */
   | {readonly kind: 'birds-per-show'; readonly shows: readonly BirdsAtShow[]; readonly enough: number}
   /** the records hold nothing on it */
@@ -69,26 +79,29 @@ export interface BirdsAtShow {
   readonly show: Show
   readonly birds: number
   readonly keepers: number
+  /** birds of which it is not known whose they were that day */
+  readonly withoutKeeper: number
 }
 
-export interface FixedAtLocus {
-  readonly fixation: Fixation
-  /** breeders scored for the trait or tested at the locus */
-  readonly scored: number
-  /** of a sex that can show it, and neither */
-  readonly unscored: readonly Bird[]
+export interface GenerationsOfBird extends GenerationsInside {
+  readonly bird: Bird
 }
 
-export interface InbreedingOfBreeders {
+export interface ClassShown {
+  readonly class: string
   readonly birds: number
-  /** of their F; and of the lowest and the highest that each may have by who its parents are */
-  readonly mean: number
-  readonly low: number
-  readonly high: number
-  /** the most inbred first */
-  readonly byF: readonly {readonly bird: Bird; readonly f: number}[]
-  /** with a grandparent, or nearer, that is not in the book */
-  readonly atLeast: readonly Bird[]
-  /** mean among them, each with itself */
-  readonly kinship: number
+  readonly bands: readonly Bird[]
+}
+
+export interface FromNeighbour {
+  readonly breed: string
+  readonly differing: readonly string[]
+  readonly unfilled: readonly string[]
+}
+
+/** Whose statements there are, of whom there is none, and how many do not say whose they are. */
+export interface Signers {
+  readonly signed: readonly Keeper[]
+  readonly without: readonly Keeper[]
+  readonly unnamed: number
 }

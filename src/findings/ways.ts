@@ -1,6 +1,7 @@
-import type {Bird, Clause, Keeper, Locus, Paper, SectionKind, Trait} from '../logbook/book.ts'
+import type {Bird, Clause, Keeper, Locus, Paper, SectionKind, Strain, Trait} from '../logbook/book.ts'
 import type {Day} from '../records/dates.ts'
 import type {Spot} from '../records/problem.ts'
+import type {WantingOfBreeding} from './ways-of-breeding.ts'
 
 /** A step of the shortest way to meet a requirement: what is wanting, and when at the earliest it can be there, reckoned from the book's day; null where that cannot be worked. */
 export type Way = Wanting & {readonly earliest: Earliest | null}
@@ -8,7 +9,7 @@ export type Way = Wanting & {readonly earliest: Earliest | null}
 export type Earliest = {readonly kind: 'season'; readonly season: number} | {readonly kind: 'day'; readonly day: Day}
 
 /** What is wanting, as plain data. */
-export type Wanting =
+export type Wanting = WantingOfBreeding
   /** so many more seasons with a hatch; `inARow`: without a gap, from the season named on where a run goes on */
   | {readonly kind: 'seasons'; readonly more: number; readonly inARow: boolean}
   /** so many more generations mated inside the breed; `short`: the birds that fall short */
@@ -31,33 +32,26 @@ export type Wanting =
   | {readonly kind: 'show-again'; readonly birds: readonly Bird[]}
   /** what a judge gave and nobody wrote down */
   | {readonly kind: 'write-results'; readonly what: 'points' | 'grades'; readonly entries: readonly {readonly bird: Bird; readonly at: Spot}[]}
-  /** a paper to have, or in place of one that ran out or is too old */
-  | {readonly kind: 'paper'; readonly more: number; readonly instead: Paper | null; readonly keepers: readonly Keeper[]}
+  /** a paper to have, or in place of one that ran out or is too old, which it did after the day it `held` to; of one of these keepers where it is a statement */
+  | {readonly kind: 'paper'; readonly more: number; readonly instead: Paper | null; readonly held: Day | null; readonly keepers: readonly Keeper[]}
   | {readonly kind: 'statement'}
-  /** sections that are missing or empty, by kind or as they are headed */
-  | {readonly kind: 'write-sections'; readonly missing: readonly SectionKind[]; readonly empty: readonly string[]}
+  /** sections that are missing or empty, by kind or as they are headed; clauses that are missing, by id */
+  | {readonly kind: 'write-sections'; readonly missing: readonly SectionKind[]; readonly empty: readonly string[]; readonly clauses: readonly string[]}
   | {readonly kind: 'fill-clauses'; readonly clauses: readonly Clause[]}
   | {readonly kind: 'mend-points'; readonly have: number}
-  | {readonly kind: 'name-mandatory'}
   | {readonly kind: 'first-draft'}
   /** cells of the table of distinctness */
   | {readonly kind: 'fill-cells'; readonly breed: string; readonly characters: readonly string[]; readonly more: number}
-  | {readonly kind: 'differ'; readonly breed: string; readonly more: number}
+  /** so many more characters than those the table names, even were the `unfilled` ones to differ */
+  | {readonly kind: 'differ'; readonly breed: string; readonly more: number; readonly unfilled: readonly string[]}
   | {readonly kind: 'first-table'}
-  /** pictures wanted; `living`: birds alive that could be taken now */
-  | {readonly kind: 'photographs'; readonly wanted: readonly PictureWanted[]; readonly more: number}
+  /** pictures wanted; of more males and females, or more of any */
+  | {readonly kind: 'photographs'; readonly wanted: readonly PictureWanted[]; readonly males: number; readonly females: number; readonly all: number}
   | {readonly kind: 'date-photographs'; readonly birds: readonly Bird[]}
-  | {readonly kind: 'founders-and-steps'; readonly founders: boolean; readonly steps: boolean}
+  | {readonly kind: 'founders-and-steps'; readonly founders: boolean; readonly unfounded: readonly Strain[]; readonly steps: number}
   /** chicks or birds to band, and birds whose parents to make certain; `of`: how many living */
   | {readonly kind: 'band'; readonly more: number}
   | {readonly kind: 'parents'; readonly more: number; readonly birds: readonly Bird[]}
-  /** birds to score; trait null: every required trait */
-  | {readonly kind: 'score'; readonly trait: Trait | null; readonly birds: readonly Bird[]; readonly more: number}
-  | {readonly kind: 'weigh'; readonly trait: Trait | null; readonly more: number}
-  /** so many chicks right in a row; `sires`: of so many more sire families */
-  | {readonly kind: 'chicks-true'; readonly more: number; readonly sires: number}
-  /** a bird to mate to one that tells, or not to breed from */
-  | {readonly kind: 'test-mate'; readonly bird: Bird; readonly locus: Locus; readonly trait: Trait}
   /** the requirement names no figure to reach */
   | {readonly kind: 'name-figure'}
   /** nothing the records could show would meet it */

@@ -29,7 +29,7 @@ type Read = RecordOf<'requirements'>['data']
 function itemOf(read: Read['requirements'][number], at: Requirement['at'], {papers}: Read, traits: Traits): Requirement {
   return {
     kind: read.kind, title: read.title, asked: read.asked, atLeast: read['at-least'] ?? null, atMost: read['at-most'] ?? null, males: read.males ?? null, females: read.females ?? null,
-    seasons: read.seasons ?? null, perClass: read['per-class'] ?? null, judges: read.judges ?? null, exhibitors: read.exhibitors ?? null, shows: read.shows ?? null,
+    seasons: read.seasons ?? null, inARow: read['in-a-row'] ?? false, perClass: read['per-class'] ?? null, judges: read.judges ?? null, exhibitors: read.exhibitors ?? null, shows: read.shows ?? null,
     insideAtLeast: read['inside-at-least'] ?? null, rateAtMost: read['rate-at-most'] ?? null, sizeAtLeast: read['size-at-least'] ?? null, maleLines: read['male-lines'] ?? null,
     judgedOn: read['judged-on'] ?? null, interval: read.interval ?? null, trait: read.trait ? traits.find(read.trait) : null, clauses: (read.clauses ?? []).map(({text}) => text),
     classes: read.classes ?? [], ages: read.ages ?? [], varieties: read.varieties ?? [], sections: read.sections ?? [], toAge: read['to-age'] ?? null, grades: read.grades ?? [],

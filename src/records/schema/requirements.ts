@@ -1,5 +1,5 @@
 import {parseNumber} from '../quantities.ts'
-import {age, chance, count, date, reference, text} from '../scalars.ts'
+import {age, chance, count, date, reference, text, yesNo} from '../scalars.ts'
 import {anything, listOf, object, oneOf, optional, required, scalar} from '../shape.ts'
 import {SECTION_KINDS} from './draft.ts'
 import {kind} from './kind.ts'
@@ -29,6 +29,7 @@ const requirements = object('the requirements', {
     males: optional(count, 'How many males.'),
     females: optional(count, 'How many females.'),
     seasons: optional(count, 'In how many of the last seasons.'),
+    'in-a-row': optional(yesNo, 'For years bred: whether the seasons must follow one another without a gap.'),
     'per-class': optional(count, 'How many in each class.'),
     judges: optional(count, 'How many judges.'),
     exhibitors: optional(count, 'How many different keepers must show, at one show.'),

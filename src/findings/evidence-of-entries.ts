@@ -1,0 +1,26 @@
+import type {Requirement} from '../logbook/book.ts'
+import {isAbout} from './asked-about.ts'
+import {behind, type Aged, type Behind} from './evidence-found.ts'
+import type {Sources} from './evidence-shown.ts'
+import {siftByDay} from './evidence-window.ts'
+import type {ShowResult} from './show-results.ts'
+
+/** Entries that a requirement is about. */
+export interface EntriesAsked {
+  /** oldest show first, disqualified ones too */
+  readonly entries: readonly ShowResult[]
+  /** of which the records do not tell whether it is about them, as their class, age or variety is not known */
+  readonly untold: readonly ShowResult[]
+  readonly aged: Aged
+}
+
+/** The entries of shows that were held, of the days, classes, ages and varieties asked about. */
+export function entriesAsked(asked: Requirement, {book, shows}: Sources): EntriesAsked {
+  const all = shows.shows.flatMap(({show}) => show.entries.map(entry => ({show, entry})))
+  const {counted, aged} = siftByDay(all, ({show}) => show.on, ({entry}) => entry.at, asked, book.asOf)
+  const told = counted.map(result => ({result, about: isAbout(asked, result.entry.bird, result.show.on.first, book, result.entry.class)}))
+  return {entries: told.filter(({about}) => about === true).map(({result}) => result), untold: told.filter(({about}) => about === null).map(({result}) => result), aged}
+}
+
+/** The birds and entries counted, with the day of the latest show. */
+export const behindEntries = (entries: readonly ShowResult[]): Behind => behind(entries.map(({entry}) => entry.bird), entries.map(({entry}) => entry), entries.map(({show}) => show.on.last))

@@ -1,0 +1,99 @@
+/** Evidence of what was shown, under whom, and with what result. */
+import type {Bird, Requirement} from '../logbook/book.ts'
+import {yearOf} from '../records/dates.ts'
+import {CLASS_WORDS, classOf, standsIn} from './asked-about.ts'
+import {judged, nothing, reaches, type Finding} from './evidence-found.ts'
+import {behindEntries, entriesAsked} from './evidence-of-entries.ts'
+import {seasonsOf} from './evidence-of-years.ts'
+import type {ClassShown, Sources} from './evidence-shown.ts'
+import {inSeason, nextSeason, onDay, yearsInOrder} from './next-season.ts'
+import type {ShowResult} from './show-results.ts'
+import type {Earliest, Way} from './ways.ts'
+
+const birdsOf = (entries: readonly ShowResult[]): readonly Bird[] => [...new Set(entries.map(({entry}) => entry.bird))]
+
+/** By show, oldest first. */
+export const byShow = (entries: readonly ShowResult[]): readonly (readonly ShowResult[])[] =>
+  [...new Set(entries.map(({show}) => show))].map(show => entries.filter(each => each.show === show))
+
+/**
+ * How many different birds stood in each class? The classes are those named, else those the latest draft gives weights for, else cock, cockerel, hen, pullet. Over all shows together, or with `shows`
+ * at so many single shows; then those of the best of them stand there. Disqualified entries do not count.
+ */
+export function shownPerClass(asked: Requirement, from: Sources): Finding {
+  const {entries, untold, aged} = entriesAsked({...asked, classes: []}, from), {drafts} = from.book, least = asked.perClass ?? asked.atLeast
+  const weights = drafts.at(-1)?.weights.map(weight => weight.class) ?? [], names = asked.classes.length > 0 ? asked.classes : weights.length > 0 ? weights : CLASS_WORDS
+  const counting = entries.filter(({entry}) => !entry.disqualified)
+  const unsure = new Set([...untold, ...counting.filter(({show, entry}) => names.every(name => standsIn(name, entry.class, entry.bird, show.on.first) !== true) && names.some(name => standsIn(name, entry.class, entry.bird, show.on.first) === null))])
+  const ofClass = (name: string, among: readonly ShowResult[]): readonly ShowResult[] => among.filter(({show, entry}) => standsIn(name, entry.class, entry.bird, show.on.first) === true)
+  const classesOf = (among: readonly ShowResult[]): readonly ClassShown[] => names.map(name => {
+    const birds = birdsOf(ofClass(name, among))
+    return {class: name, birds: birds.length, bands: birds}
+  })
+  const wanting = (classes: readonly ClassShown[]): number => classes.reduce((sum, {birds}) => sum + Math.max(0, (least ?? 0) - birds), 0)
+  const each = byShow(counting).map(among => ({show: among[0]?.show ?? null, classes: classesOf(among)}))
+  const enough = each.filter(({classes}) => wanting(classes) === 0).length
+  const best = each.reduce<(typeof each)[number] | null>((found, one) => (found === null || wanting(one.classes) <= wanting(found.classes) ? one : found), null)
+  const atOne = asked.shows !== null, classes = atOne ? best?.classes ?? classesOf([]) : classesOf(counting), met = least === null ? null : atOne ? enough >= (asked.shows ?? 1) : wanting(classes) === 0
+  const used = counting.filter(({entry}) => classes.some(({bands}) => bands.includes(entry.bird)) && (!atOne || best === null || best.show?.entries.includes(entry)))
+  const ways: readonly Way[] = least === null ? [{kind: 'name-figure', earliest: null}] : classes.flatMap((found): readonly Way[] => waysOfClass(found, atOne, asked.shows, least, from))
+  return judged(met === false && unsure.size > 0 ? null : met, {kind: 'shown-per-class', classes, atOne: atOne ? {show: best?.show ?? null, enough} : null, untold: unsure.size}, {behind: behindEntries(used), aged, ways})
+}
+
+function waysOfClass({class: name, birds, bands}: ClassShown, atOne: boolean, shows: number | null, least: number, {book, census}: Sources): readonly Way[] {
+  const more = atOne && birds >= least ? 0 : Math.max(0, least - birds)
+  if (more === 0) return []
+  const own = census.alive.filter(bird => bird.step.kind !== 'strain' && (atOne || !bands.includes(bird)))
+  const now = own.filter(bird => standsIn(name, null, bird, book.asOf) === true).length
+  const grown = CLASS_WORDS.find(word => standsIn(name, word, {sex: 'unknown', hatched: null}, book.asOf) === true)
+  return [{kind: 'show-birds', class: name, more, shows, living: now, earliest: earliestInClass(grown, more, now, own, book)}]
+}
+
+/** This year where enough are alive; next year where enough will then be grown; else once they have hatched. */
+function earliestInClass(word: string | undefined, more: number, now: number, own: readonly Bird[], book: Sources['book']): Earliest | null {
+  if (word === undefined) return null
+  const year = yearOf(book.asOf), next = nextSeason(book, seasonsOf(book.hatches)), isYoung = word === 'cockerel' || word === 'pullet', nextYear = book.asOf + 366
+  if (now >= more) return inSeason(year)
+  if (isYoung) return inSeason(next)
+  return inSeason(own.filter(bird => classOf(bird, nextYear) === word).length >= more ? year + 1 : next + 1)
+}
+
+/** Shows with an entry, and judges who placed one, each once. */
+export function showsAndJudges(asked: Requirement, from: Sources): Finding {
+  const {entries, untold, aged} = entriesAsked(asked, from), held = byShow(entries), judges = [...new Set(entries.flatMap(({entry}) => entry.judge ?? []))]
+  const least = asked.shows ?? asked.atLeast, unjudged = held.filter(each => each.every(({entry}) => entry.judge === null)).length
+  const asks = [reaches(held.length, least), reaches(judges.length, asked.judges)].filter(met => met !== null)
+  const more = {shows: Math.max(0, (least ?? 0) - held.length), judges: Math.max(0, (asked.judges ?? 0) - judges.length)}
+  const ways: readonly Way[] = asks.length === 0 ? [{kind: 'name-figure', earliest: null}]
+    : [...(more.shows > 0 ? [{kind: 'shows', more: more.shows, earliest: null} as const] : []), ...(more.judges > 0 ? [{kind: 'judges', more: more.judges, earliest: null} as const] : [])]
+  const isMet = asks.every(met => met), isOpen = more.shows <= byShow(untold).length && more.judges <= unjudged + untold.length && (untold.length > 0 || unjudged > 0)
+  return judged(asks.length === 0 || (!isMet && isOpen) ? null : isMet, {
+    kind: 'shows-and-judges', shows: held.length, judges, unjudged, years: yearsInOrder(held.map(([first]) => yearOf(first?.show.on.first ?? 0))),
+  }, {behind: behindEntries(entries), aged, ways})
+}
+
+const plain = (text: string): string => text.trim().toLowerCase()
+
+/**
+ * Was no entry disqualified and, where they are asked, did every one reach the points and the grade? An entry of which a judge’s points or grade are not on record leaves that untold.
+ */
+export function showResult(asked: Requirement, from: Sources): Finding {
+  const {entries, untold, aged} = entriesAsked(asked, from), {atLeast, leastGrade, grades} = asked
+  if (entries.length === 0) return {...nothing, aged, ways: [{kind: 'shows', more: 1, earliest: null}]}
+  const disqualified = entries.filter(({entry}) => entry.disqualified), points = entries.flatMap(({entry}) => entry.points ?? [])
+  const rank = (grade: string): number => grades.findIndex(each => plain(each) === plain(grade)), least = leastGrade === null ? -1 : rank(leastGrade)
+  const gradeOf = ({entry}: ShowResult): number | null => (entry.grade !== null && rank(entry.grade) >= 0 ? rank(entry.grade) : null)
+  const below = entries.filter(result => (atLeast !== null && result.entry.points !== null && result.entry.points < atLeast) || (leastGrade !== null && (gradeOf(result) ?? least) < least))
+  const unwritten = entries.filter(result => !result.entry.disqualified && ((atLeast !== null && result.entry.points === null) || (leastGrade !== null && gradeOf(result) === null)))
+  const isOver = disqualified.length > 0 || below.length > 0, inTheWay = [...new Set([...disqualified, ...below])]
+  const until = Math.max(...inTheWay.map(({show}) => show.on.last)), passes = asked.within === null || inTheWay.length === 0 ? null : onDay(until + asked.within + 1)
+  const ways: readonly Way[] = [
+    ...(inTheWay.length > 0 ? [{kind: 'show-again', birds: birdsOf(inTheWay), earliest: passes} as const] : []),
+    ...(unwritten.length > 0 ? [{kind: 'write-results', what: leastGrade === null ? 'points' : 'grades', entries: unwritten.map(({entry}) => ({bird: entry.bird, at: entry.at})), earliest: null} as const] : []),
+  ]
+  const worst = entries.flatMap(result => gradeOf(result) ?? [])
+  return judged(isOver ? false : unwritten.length > 0 || untold.length > 0 || (leastGrade !== null && least < 0) ? null : true, {
+    kind: 'show-result', entries: entries.length, disqualified: disqualified.length, leastPoints: points.length === 0 ? null : Math.min(...points), firsts: entries.filter(({entry}) => entry.place === 1).length,
+    awards: entries.filter(({entry}) => entry.award !== null).length, below: birdsOf(inTheWay), unwritten: unwritten.length, worstGrade: worst.length === 0 ? null : grades[Math.min(...worst)] ?? null,
+  }, {behind: behindEntries(entries), aged, ways})
+}
