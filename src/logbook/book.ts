@@ -595,6 +595,8 @@ export interface Requirement {
   readonly males: number | null
   readonly females: number | null
   readonly seasons: number | null
+  /** without a gap between them */
+  readonly inARow: boolean
   readonly perClass: number | null
   readonly judges: number | null
   /** different keepers that show, at one show */
