@@ -9,6 +9,7 @@ import {bloodOfChicks} from './blood-of-chicks.ts'
 import {birdsKept, passages, type Passage} from './bred-from.ts'
 import {carriersInSteps, type CarriersInStep} from './carriers-in-steps.ts'
 import {census, type Census} from './census.ts'
+import {clausesOfFlock, type ClausesOfFlock} from './clauses.ts'
 import {closeness, type ClosenessOfStep} from './closeness.ts'
 import {closenessLimits, type ClosenessLimits} from './closeness-limits.ts'
 import {crosses, type CrossOfLines} from './crosses.ts'
@@ -169,6 +170,8 @@ export interface Findings {
   readonly crosses: readonly CrossOfLines[]
   readonly shows: ShowResults
   readonly standardChanges: readonly StandardChanges[]
+  /** of the latest draft, each beside the flock */
+  readonly clauses: ClausesOfFlock
   readonly evidence: EvidenceOfAll
   readonly upcoming: readonly Upcoming[]
   readonly audit: RecordsAudit
@@ -242,6 +245,7 @@ export function study(book: Logbook): Findings {
     crosses: () => crosses(book),
     shows: () => showResults(book),
     standardChanges: () => standardChanges(book),
+    clauses: () => clausesOfFlock(book, all.ladder, all.passages),
     evidence: () => evidence(book, all),
     upcoming: () => upcoming(book, all.ladder),
     audit: () => recordsAudit(book, all.census),
