@@ -23,8 +23,11 @@ export interface PublishedPhotos {
 /** Vector instructions round differently from processor to processor; without them equal files give equal bytes on any machine. */
 sharp.simd(false)
 
-/** Pixels across, JPEG quality 1 to 100, and what shows through a transparent picture: the page's shaded shell. */
-const HOW = {large: 640, small: 400, quality: 66, ground: '#e8ede6'} as const
+/**
+ * Pixels across, JPEG quality 1 to 100, and what shows through a transparent picture: the page's shaded shell. The third table of quantities and scans in the
+ * best order are as near the original as the plain ones, in a seventh fewer bytes (measured on drawn birds); trellis quantisation is not, at one quality.
+ */
+const HOW = {large: 640, small: 400, quality: 66, ground: '#e8ede6', quantisationTable: 3} as const
 const AT_ONCE = 2
 
 interface Made {
@@ -99,7 +102,7 @@ async function encode(bytes: Uint8Array, across: number): Promise<{data: Uint8Ar
     .resize({width: across, withoutEnlargement: true})
     .flatten({background: HOW.ground})
     .toColourspace('srgb')
-    .jpeg({quality: HOW.quality, progressive: true, chromaSubsampling: '4:2:0'})
+    .jpeg({quality: HOW.quality, progressive: true, chromaSubsampling: '4:2:0', quantisationTable: HOW.quantisationTable, optimiseScans: true, overshootDeringing: true})
     .toBuffer({resolveWithObject: true})
   return {data, width: info.width, height: info.height}
 }
