@@ -18,7 +18,7 @@ export async function printPages(pages: readonly Page[], {parts, templates, phot
   const printed = pages.filter(page => page.pdf !== undefined)
   if (printed.length === 0) return new Map()
   const style = new SafeHtml(styleInside(templates, withStillFaces(styleOnly(templates), templates)))
-  const engine = openTemplates(textOf(templates), {...parts, inlineStyle: () => style})
+  const engine = openTemplates(textOf(templates), {...parts, inlineStyle: () => style, forPaper: true})
   const pdfs = await print(printed.map(page => linksInside(picturesInside(engine.render({...page, selfContained: true}), page.path, photos.files))))
   return new Map(printed.flatMap(({pdf}, index) => {
     const bytes = pdfs?.[index]

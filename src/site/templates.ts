@@ -35,6 +35,8 @@ export interface TemplateParts {
   readonly sizes: ReadonlyMap<string, number>
   /** the PDFs that were made, by their path */
   readonly pdfs: ReadonlyMap<string, Uint8Array>
+  /** set for the printer: its pictures need not be small */
+  readonly forPaper?: true
 }
 
 export interface Templates {
@@ -70,9 +72,10 @@ const PAGES = 'pages/', PARTIALS = 'partials/', ENDING = '.hbs', LAYOUT = 'layou
 
 const dataOf = (options: Handlebars.HelperOptions): PageData => (options.data as {site: PageData}).site
 
-function pictureHelper(pictures: Pictures, page: Page, file: string, small: boolean): object | null {
+function pictureHelper({pictures, forPaper}: TemplateParts, page: Page, file: string, small: boolean): object | null {
   const picture: Picture | undefined = pictures.get(file)
   if (!picture) return null
+  if (forPaper) return {path: picture.path, width: picture.width, height: picture.height, srcset: ''}
   // a page that is one file carries its pictures in it, and is sent by post and by mail
   if ((small || page.selfContained === true) && picture.small) return {...picture.small, srcset: ''}
   const both = picture.small
@@ -82,7 +85,8 @@ function pictureHelper(pictures: Pictures, page: Page, file: string, small: bool
 }
 
 /** Helpers that need to know the page they stand on. */
-function siteHelpers({charts, pictures, markdown, asked, sizes, pdfs}: TemplateParts): Record<string, Handlebars.HelperDelegate> {
+function siteHelpers(parts: TemplateParts): Record<string, Handlebars.HelperDelegate> {
+  const {charts, markdown, asked, sizes, pdfs} = parts
   const body = (text: string, options: Handlebars.HelperOptions, inline: boolean): SafeHtml => {
     const data = dataOf(options)
     const {level} = options.hash as {level?: number}
@@ -113,7 +117,7 @@ function siteHelpers({charts, pictures, markdown, asked, sizes, pdfs}: TemplateP
     },
     markdown: (text: string, options: Handlebars.HelperOptions) => body(text, options, false),
     inline: (text: string, options: Handlebars.HelperOptions) => body(text, options, true),
-    pictureOf: (file: string, small: boolean, options: Handlebars.HelperOptions) => pictureHelper(pictures, dataOf(options).page, file, small),
+    pictureOf: (file: string, small: boolean, options: Handlebars.HelperOptions) => pictureHelper(parts, dataOf(options).page, file, small),
     chart(this: Figure, figure: Figure) {
       const drawn = charts.get(figure)
       if (!drawn) throw new Error(`figure ${figure.id} was not drawn: a figure must stand in the view itself, not be copied by a template`)
