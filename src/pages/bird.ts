@@ -22,7 +22,7 @@ import type {Dated} from './life-words.ts'
 import {birdPath, penPath, showPath} from './links.ts'
 import {listWords} from './numbers.ts'
 import type {Page, Table} from './page.ts'
-import {candidatesNotDrawn, known, pedigree} from './pedigree.ts'
+import {candidatesNotDrawn, known, legend, pedigree} from './pedigree.ts'
 import type {Ancestor, Mark} from './pedigree.ts'
 import {plates} from './plates.ts'
 import type {Plate} from './plates.ts'
@@ -78,12 +78,7 @@ export function markOf(trait: Trait | null): (bird: Bird) => Mark {
 
 function pedigreeView(bird: Bird, trait: Trait | null): BirdView['pedigree'] {
   const tree = pedigree(bird, markOf(trait))
-  const symbols = 'Sire above, dam below. Square male, circle female, diamond unknown.'
-  return {
-    tree, candidates: candidatesNotDrawn(bird),
-    note: trait === null ? symbols : `${symbols} Solid: the wanted ${trait.name.toLowerCase()}. Open: another. Speckled: not scored, or not certain.`,
-    words: knownWords(tree),
-  }
+  return {tree, candidates: candidatesNotDrawn(bird), note: legend(tree, trait?.name.toLowerCase() ?? null), words: knownWords(tree)}
 }
 
 /** How much of the drawing is certain. */

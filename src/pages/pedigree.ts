@@ -94,3 +94,24 @@ export function known(ancestor: Ancestor): {readonly one: number; readonly sever
     return {one: count('one'), several: count('several'), none: count('none')}
   }, {one: 0, several: 0, none: 0})
 }
+
+const SEXES = {m: 'square male', f: 'circle female', u: 'diamond unknown'} as const
+
+/**
+ * What the drawing shows, in words, and no sign that it has not.
+ *
+ * @param marked  the trait whose looks fill the symbols, in lower case; null when there is none
+ */
+export function legend(tree: Ancestor, marked: string | null): string {
+  const symbols = symbolsIn(tree), drawn = (sign: string): boolean => symbols.some(symbol => symbol.includes(sign))
+  const sexes = Object.entries(SEXES).flatMap(([sign, words]) => (drawn(sign) ? [words] : [])).join(', ')
+  return [
+    ...(tree.parents.length > 0 ? ['Sire above, dam below.'] : []), `${sexes.charAt(0).toUpperCase()}${sexes.slice(1)}.`,
+    ...(marked === null ? [] : [
+      ...(drawn('1') ? [`Solid: the wanted ${marked}.`] : []), ...(drawn('0') ? [drawn('1') ? 'Open: another.' : `Open: another ${marked} than wanted.`] : []),
+      ...(drawn('q') ? ['Speckled: not scored, or not certain.'] : []),
+    ]),
+  ].join(' ')
+}
+
+const symbolsIn = ({symbol, parents}: Ancestor): readonly string[] => [symbol, ...parents.flatMap(symbolsIn)]

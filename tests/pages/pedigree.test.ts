@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {known, pedigree} from '../../src/pages/pedigree.ts'
+import {known, legend, pedigree} from '../../src/pages/pedigree.ts'
 import {bird, F1, parents, smallBook} from './small-logbook.ts'
 
 const plain = () => ({fill: 'solid', words: 'marked'}) as const
@@ -34,5 +34,20 @@ describe('pedigree(bird)', () => {
     const line = Array.from({length: 6}).reduce<ReturnType<typeof bird>>((child, _, index) => bird(`G${index}`, 'male', {parentage: parents([[child, 1]], dam)}), sire)
     const depth = (tree: ReturnType<typeof pedigree>): number => 1 + Math.max(0, ...tree.parents.map(depth))
     expect(depth(pedigree(line, plain))).toBe(5)
+  })
+})
+
+describe('legend(tree, marked)', () => {
+  const chick = bird('C', 'male', {parentage: parents([[sire, 1]], dam)})
+
+  it('says what the drawing shows, and nothing that it does not', () => {
+    expect(legend(pedigree(chick, plain), 'comb')).toBe('Sire above, dam below. Square male, circle female. Solid: the wanted comb.')
+    expect(legend(pedigree(chick, () => ({fill: 'open', words: 'single'})), 'comb')).toBe('Sire above, dam below. Square male, circle female. Open: another comb than wanted.')
+    expect(legend(pedigree(chick, ({id}) => ({fill: id === 'C' ? 'open' : id === 'S' ? 'solid' : 'speckled', words: ''})), 'comb'))
+      .toBe('Sire above, dam below. Square male, circle female. Solid: the wanted comb. Open: another. Speckled: not scored, or not certain.')
+  })
+  it('does not speak of parents that are not drawn, nor of a trait where none is marked', () => {
+    expect(legend(pedigree(bird('X', 'unknown'), plain), 'comb')).toBe('Diamond unknown. Solid: the wanted comb.')
+    expect(legend(pedigree(chick, plain), null)).toBe('Sire above, dam below. Square male, circle female.')
   })
 })
