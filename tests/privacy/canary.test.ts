@@ -14,8 +14,9 @@ import {Canaries, plantedBook} from './planted-book.ts'
 const root = temporaryFolder('privacy')
 const records = join(root, 'records')
 const site = join(root, 'site')
+const forCommittee = join(root, 'site-for-committee')
 const canaries = new Canaries()
-const PUBLIC = ['publickeeper', 'publicjudge', 'publicbody', 'publicalt', 'publiccaption', 'publicnote', 'publicreason', 'publicremark', 'publicclause', 'publiccharacter', 'publicdiary']
+const PUBLIC = ['publickeeper', 'publicjudge', 'publicbody', 'publicalt', 'publiccaption', 'publicnote', 'publicreason', 'publicremark', 'publicsecondremark', 'publicclause', 'publiccharacter', 'publicdiary']
 
 /** Pictures written into pages are looked into as well. */
 function withPicturesInside(bytes: Buffer): Buffer {
@@ -26,10 +27,10 @@ function withPicturesInside(bytes: Buffer): Buffer {
 /** A word as it would stand in one of the ways that programs write text. */
 const spellings = (word: string) => [Buffer.from(word, 'utf8'), Buffer.from(word, 'utf16le'), Buffer.from(word, 'utf8').toString('base64').slice(0, -4)]
 
-function placesOf(word: string): string[] {
-  return filesOf(site).filter(path => {
+function placesOf(word: string, folder = site): string[] {
+  return filesOf(folder).filter(path => {
     if (path.toLowerCase().includes(word)) return true
-    const bytes = withPicturesInside(readFileSync(join(site, path)))
+    const bytes = withPicturesInside(readFileSync(join(folder, path)))
     return spellings(word).some(spelling => bytes.includes(spelling)) || bytes.toString('latin1').toLowerCase().includes(word)
   })
 }
@@ -76,6 +77,38 @@ describe('a built site', () => {
       expect({path, exif, xmp, iptc, tifftagPhotoshop}).toEqual({path, exif: undefined, xmp: undefined, iptc: undefined, tifftagPhotoshop: undefined})
       expect(width, path).toBeLessThanOrEqual(1800)
     }
+  })
+})
+
+describe('the committee’s dossier, beside it', () => {
+  it('is one file, and names the keeper, the region and the judge whom the site may not', () => {
+    expect(filesOf(forCommittee).filter(path => !path.startsWith('.'))).toEqual(['dossier.html'])
+    expect(canaries.committee).toHaveLength(3)
+    expect(canaries.committee.filter(word => placesOf(word, forCommittee).length === 0)).toEqual([])
+  })
+
+  it('holds no other word from a private place: an id, a short name or words without consent to all', () => {
+    const kept = new Set(canaries.committee)
+    expect(canaries.words.filter(word => !kept.has(word) && placesOf(word, forCommittee).length > 0)).toEqual([])
+  })
+
+  it('says that it is not to be published, which the public one has no need to', () => {
+    expect(readFileSync(join(forCommittee, 'dossier.html'), 'utf8')).toContain('For the committee only, not to be published. Keeper')
+    expect(readFileSync(join(site, 'dossier.html'), 'utf8')).not.toMatch(/committee only/i)
+  })
+
+  it('has the place of every name that it tells in the site too, by a letter or a number', () => {
+    const dossier = readFileSync(join(site, 'dossier.html'), 'utf8')
+    expect(dossier).toContain('judge 4')
+    expect(dossier).toMatch(/keepers without consent to be named stand as a letter/)
+  })
+})
+
+describe('the places searched', () => {
+  it('are pages, data, the search index, the feed and charts', () => {
+    const files = filesOf(site)
+    for (const kind of ['index.html', 'data/book.json', 'feed.xml']) expect(files, kind).toContain(kind)
+    expect(files.filter(path => /^search-index\.js$|\.vl\.json$/.test(path)).length).toBeGreaterThan(1)
   })
 })
 

@@ -11,10 +11,17 @@ export class Canaries {
     this.words.push(word)
     return word
   }
+  /** those of these words that the committee may read, and nobody else */
+  readonly committee: string[] = []
+  readonly toCommittee = (place: string): string => {
+    const word = this.at(`committee${place}`)
+    this.committee.push(word)
+    return word
+  }
 }
 
 export function plantedBook(canaries: Canaries): Record<string, string> {
-  const at = canaries.at
+  const {at, toCommittee} = canaries
   // with the signs at which data is parted
   const hidden = (place: string) => `<!-- he said: ${at(`comment${place}`)}, owner: ${at(`owner${place}`)}; ${at(`semicolon${place}`)} -->`
   const keeper = at('keeperid')
@@ -28,7 +35,8 @@ aim: "A fowl that stands wind. ${hidden('aim')}"
 begun: 2022
 as-of: 2024-12-31
 strains: {recurrent: holm-white, donors: [fell-buff]}
-ladder: [F1, BC1]`, 'project'),
+ladder: [F1, BC1]
+site: {url: "https://skerry.example/"}`, 'project'),
     'strains/holm-white.md': file('name: Holm White\nrole: recurrent', 'strain'),
     'strains/fell-buff.md': file('name: Fell Buff\nrole: donor', 'donor'),
     'traits/comb.md': file(`name: Comb\nstates: [pea, single]\ntarget: pea\nrequired: true\nloci: {P: {on: autosome, alleles: [P, p+]}}\nshows: [{P: P/_, is: pea, private: ${at('rule')}}]`, 'trait'),
@@ -36,6 +44,7 @@ ladder: [F1, BC1]`, 'project'),
     'keepers/kelpgarth.md': file('name: publickeeper\nconsent: yes\nsigns-as: [inga]', 'keeper'),
     [`keepers/${keeper}.md`]: file(`name: ${at('keepername')}\nconsent: no\nregion: ${at('keeperregion')}\nsigns-as: [${at('keepersigns')}, tern]`, 'secretkeeper'),
     'keepers/third.md': file(`name: ${at('silentname')}\nregion: ${at('silentregion')}\nsigns-as: ${at('silentsigns')}`, 'silentkeeper'),
+    [`keepers/${at('committeeid')}.md`]: file(`name: ${toCommittee('keeper')}\nconsent-committee: 2024-01-15\nregion: ${toCommittee('region')}\nsigns-as: ${at('committeesigns')}`, 'committeekeeper', `Words ${at('committeebody')} here.`),
     'birds/21-001.md': file(`
 band: 21-001
 sex: male
@@ -53,7 +62,7 @@ kept-at: [{keeper: kelpgarth, to: 2023-01-01}, {keeper: ${keeper}, from: 2023-01
 observations:
   - {on: 2022-09-01, by: ${keeper}, temperament: calm ${hidden('plain')}, private: ${at('observation')}, note: "publicnote ${hidden('note')}"}`, 'chick'),
     'pens/2022-A.md': file(`season: 2022\nmales: [{band: 21-001, private: {why: ${at('stay')}}}]\nfemales: [21-002]\nfrom: 2022-02-10\nto: 2022-05-01\nkeeper: ${keeper}`, 'pen'),
-    'pens/2023-A.md': file('season: 2023\nmales: [22-001]\nfemales: [21-002]\nfrom: 2023-02-10\nto: 2023-05-01\nkeeper: kelpgarth', 'secondpen'),
+    'pens/2023-A.md': file('season: 2023\nmales: [22-001]\nfemales: [21-002]\nfrom: 2023-02-10\nto: 2023-05-01\nkeeper: canarycommitteeidcanary', 'secondpen'),
     'hatches/2022-01.md': file(`
 pen: 2022-A
 set: 2022-03-05
@@ -80,11 +89,13 @@ judges:
   plain: ${at('plainjudge')}
   silent: {name: ${at('silentjudge')}}
   named: {name: publicjudge, consent: yes}
+  ${at('committeekey')}: {name: ${toCommittee('judge')}, consent: no, consent-committee: yes}
 entries:
   - {bird: 22-001, class: cockerel, judge: canaryjudgekeycanary, result: 2 of 5, remark: "publicremark ${hidden('remark')}"}
   - {bird: 22-002, class: pullet, judge: plain, result: 1 of 7}
   - {bird: 21-001, class: cock, judge: silent, result: 3 of 7, private: ${at('entry')}}
   - {bird: 21-002, class: hen, judge: named, result: 3 of 7}
+  - {bird: 21-002, class: any hen, judge: canarycommitteekeycanary, result: 1 of 2, remark: publicsecondremark}
 scores:
   - {bird: 22-001, by: ${keeper}, draft: 1, type: 28 of 30, private: ${at('scoresheet')}}
   - {bird: 22-002, by: canaryjudgekeycanary, draft: 1, type: 27 of 30}`, 'show'),
@@ -92,7 +103,9 @@ scores:
       `## General characteristics, male\n\n**Tail.** Of publicclause length. ${hidden('clause')}\n\n${hidden('between')}\n\n**Comb.** Pea.`),
     'requirements.md': file(`
 association: the national association
+audience: committee
 requirements:
+  - {kind: independent-keepers, title: Keepers, asked: One keeper, at-least: 1, seasons: 1}
   - {kind: veterinary, title: Veterinary, asked: A statement, waived: {because: publicwaiver, paper: ${at('waiverpaper')}.pdf}}
 papers:
   - {file: ${at('paperfile')}.pdf, title: Veterinary statement, on: 2024-08-12, proves: veterinary, private: ${at('paperprivate')}}
