@@ -103,11 +103,11 @@ export async function withPage<T>(chromium: string, work: (ask: Ask) => Promise<
   const [, , , out, back] = child.stdio
   let said = '', timer: NodeJS.Timeout | undefined
   child.stderr?.setEncoding('utf8').on('data', (text: string) => { said = (said + text).slice(-20_000) })
-  const gone = new Promise<void>(resolve => { child.once('close', () => { resolve() }).once('error', () => { resolve() }) })
+  const gone = new Promise<void>(resolve => { child.on('close', () => { resolve() }).on('error', () => { resolve() }) })
   try {
     const pipe = new Pipe(out as Writable, back as Readable)
-    child.once('error', fault => { pipe.fail(new ChromiumFault(fault.message)) })
-    child.once('close', code => { pipe.fail(new ChromiumFault(`it stopped${code === null ? '' : ` with code ${code}`}${lastWords(said) === '' ? '' : `, saying: ${lastWords(said)}`}`)) })
+    child.on('error', fault => { pipe.fail(new ChromiumFault(fault.message)) })
+    child.on('close', code => { pipe.fail(new ChromiumFault(`it stopped${code === null ? '' : ` with code ${code}`}${lastWords(said) === '' ? '' : `, saying: ${lastWords(said)}`}`)) })
     timer = setTimeout(() => { pipe.fail(new ChromiumFault(`it gave no answer within ${Math.ceil(patience / 1000)} seconds`)) }, patience)
     const targetId = textIn(await pipe.ask('Target.createTarget', {url: 'about:blank'}), 'targetId')
     const session = textIn(await pipe.ask('Target.attachToTarget', {targetId, flatten: true}), 'sessionId')
