@@ -8,8 +8,11 @@ import {EVENNESS_COLUMN_WORDS} from '../pages/evenness-columns.ts'
 import {COLUMN_WORDS, HEREDITY_COLUMN_WORDS} from '../pages/figure-columns.ts'
 import {LIFE_COLUMN_WORDS} from '../pages/life-columns.ts'
 import {VIGOUR_COLUMN_WORDS} from '../pages/vigour-columns.ts'
+import {isPaperQuestion, PAPER_FIGURES, PAPER_QUESTIONS, type PaperQuestion} from './paper-figures.ts'
 
-const EXAMPLES: Readonly<Record<FigureQuestion | EvennessQuestion | LifeQuestion | VigourQuestion | HeredityQuestion, readonly [options: string, answers: string]>> = {
+type Asked = FigureQuestion | EvennessQuestion | LifeQuestion | VigourQuestion | PaperQuestion | HeredityQuestion
+
+const EXAMPLES: Readonly<Record<Exclude<Asked, PaperQuestion>, readonly [options: string, answers: string]>> = {
   birds: ['--format csv', 'every bird with parents and F'],
   shares: ['--format csv', 'how often each look was seen'],
   spread: ['', 'how even each measure is, step by step'],
@@ -33,24 +36,26 @@ const EXAMPLES: Readonly<Record<FigureQuestion | EvennessQuestion | LifeQuestion
   'hatch-size': ['--wanted "comb pea, female" --at-least 3 --sire 24-030 --dam 24-010', 'how many chicks and eggs that takes'],
 }
 
-const ALL = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...LIFE_QUESTIONS, ...VIGOUR_QUESTIONS, ...HEREDITY_QUESTIONS]
+const exampleFor = (question: Asked): readonly [options: string, answers: string] => (isPaperQuestion(question) ? PAPER_FIGURES[question].example : EXAMPLES[question])
+
+const ALL = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...LIFE_QUESTIONS, ...VIGOUR_QUESTIONS, ...PAPER_QUESTIONS, ...HEREDITY_QUESTIONS]
 
 /** @param words those of the command line; the first that is a question is told of */
 export function figuresHelp(words: readonly string[]): string {
   const question = ALL.find(each => words.includes(each))
   if (question) return `\nExample of ${question}:\n  ${exampleOf(question)}\n\nColumns of ${question}:\n${columnsOf(question)}\nThe table prints fractions as per cent; CSV and JSON give them whole, from 0 to 1.`
-  const lines = ALL.map(each => [exampleOf(each), EXAMPLES[each][1]] as const)
+  const lines = ALL.map(each => [exampleOf(each), exampleFor(each)[1]] as const)
   const width = Math.max(...lines.map(([line]) => line.length))
   return `\nQuestions:\n${lines.map(([line, answers]) => `  ${line.padEnd(width)}  ${answers}`).join('\n')}\n\nWhat the columns of one hold: pinfeather figures birds --help`
 }
 
-function exampleOf(question: FigureQuestion | EvennessQuestion | LifeQuestion | VigourQuestion | HeredityQuestion): string {
-  const [options] = EXAMPLES[question]
+function exampleOf(question: Asked): string {
+  const [options] = exampleFor(question)
   return `pinfeather figures ${question} content${options === '' ? '' : ` ${options}`}`
 }
 
-function columnsOf(question: FigureQuestion | EvennessQuestion | LifeQuestion | VigourQuestion | HeredityQuestion): string {
-  const named = Object.entries({...COLUMN_WORDS, ...EVENNESS_COLUMN_WORDS, ...LIFE_COLUMN_WORDS, ...VIGOUR_COLUMN_WORDS, ...HEREDITY_COLUMN_WORDS}[question])
+function columnsOf(question: Asked): string {
+  const named = Object.entries(isPaperQuestion(question) ? PAPER_FIGURES[question].columns : {...COLUMN_WORDS, ...EVENNESS_COLUMN_WORDS, ...LIFE_COLUMN_WORDS, ...VIGOUR_COLUMN_WORDS, ...HEREDITY_COLUMN_WORDS}[question])
   const all = question === 'strains' ? [['<strain>', 'expected share of it'], ['Z <strain>', 'on the Z'], ['dam line <strain>', 'of the mother’s line'], ...named] : named
   const width = Math.max(...all.map(([name = '']) => name.length))
   return all.map(([name = '', words]) => `  ${name.padEnd(width)}  ${words}\n`).join('')

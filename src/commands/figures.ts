@@ -15,6 +15,7 @@ import {inspectReport} from './inspect-report.ts'
 import {figuresText, type FigureFormat} from './figures-text.ts'
 import {lifeToRead} from './life-to-read.ts'
 import {openBook} from './open-book.ts'
+import {isPaperQuestion, PAPER_FIGURES, PAPER_QUESTIONS} from './paper-figures.ts'
 import {progressIn} from './progress.ts'
 import {folderRefusal} from './records-folder.ts'
 import {Refusal} from './refusal.ts'
@@ -37,7 +38,7 @@ export interface FiguresOptions {
 }
 
 /** Every question there is. */
-export const QUESTIONS = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...LIFE_QUESTIONS, ...VIGOUR_QUESTIONS, ...HEREDITY_QUESTIONS] as const
+export const QUESTIONS = [...FIGURE_QUESTIONS, ...EVENNESS_QUESTIONS, ...LIFE_QUESTIONS, ...VIGOUR_QUESTIONS, ...PAPER_QUESTIONS, ...HEREDITY_QUESTIONS] as const
 
 type Question = (typeof QUESTIONS)[number]
 
@@ -90,6 +91,12 @@ export function figures({question, folder, format, asOf, quiet, pair, asked = {}
   if (isOfVigour(question)) {
     const {above, table, beneath} = vigourToRead(question, findings), none = `${NO_VIGOUR[question]}${asOf === undefined ? '' : ' by that day'}`
     world.out(format === 'table' ? `${above}${figuresText(table, format, none)}${beneath}` : figuresText(vigourTable(question, findings), format, none))
+    return 0
+  }
+  if (isPaperQuestion(question)) {
+    const {toRead, table, none} = PAPER_FIGURES[question], why = `${none}${asOf === undefined ? '' : ' by that day'}`
+    const read = format === 'table' ? toRead(findings) : null
+    world.out(read ? `${read.above}${figuresText(read.table, format, why)}${read.beneath}` : figuresText(table(findings), format, why))
     return 0
   }
   if (isOfHeredity(question)) return answerOfHeredity(question, findings, asked, format, world)

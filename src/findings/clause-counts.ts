@@ -1,4 +1,5 @@
 import type {Clause, Draft, Sex, Trait, Variety, Wanted} from '../logbook/book.ts'
+import type {Spot} from '../records/problem.ts'
 import type {Count} from '../statistics/share-difference.ts'
 import {countedValue} from './counted-value.ts'
 import type {CannotSay, Share} from './estimate.ts'
@@ -25,6 +26,8 @@ export interface ClauseShare {
   /** scored under other words of the clause, and counted there */
   readonly otherWords: number
   readonly missed: readonly Chick[]
+  /** the scores that were judged: where each stands in the records */
+  readonly behind: () => readonly Spot[]
   /** numbers of the drafts that the birds counted were scored under, ascending; none where a ruler told */
   readonly drafts: readonly number[]
 }
@@ -34,6 +37,7 @@ export class ClauseCell {
   readonly aside = new LeftAside()
   readonly missed: Chick[] = []
   readonly judged = new Map<Chick, boolean>()
+  readonly behind: Spot[] = []
   readonly drafts = new Set<number>()
   count = 0
   total = 0
@@ -42,13 +46,14 @@ export class ClauseCell {
   varietyUnknown = 0
   otherWords = 0
 
-  judge(chick: Chick, is: Judged, draft: number | null): void {
+  judge(chick: Chick, is: Judged, at: Spot, draft: number | null): void {
     if (is === 'sex-unknown') {
       this.sexUnknown += chick.count
       return
     }
     this.total += chick.count
     this.judged.set(chick, is !== 'missed')
+    this.behind.push(at)
     if (draft !== null) this.drafts.add(draft)
     if (is === 'missed') this.missed.push(chick)
     else this.count += chick.count
@@ -68,7 +73,7 @@ export function shareOfCells(step: string | null, sex: SexRow, cells: readonly C
   for (const cell of cells) aside.addAll(cell.aside)
   return {
     step, sex, share: shareOf(sum('count'), sum('total'), aside.list()), accepted: sum('accepted'), sexUnknown: sum('sexUnknown'), varietyUnknown: sum('varietyUnknown'), otherWords: sum('otherWords'),
-    missed: cells.flatMap(({missed}) => missed), drafts: [...new Set(cells.flatMap(({drafts}) => [...drafts]))].sort((a, b) => a - b),
+    missed: cells.flatMap(({missed}) => missed), behind: () => cells.flatMap(({behind}) => behind), drafts: [...new Set(cells.flatMap(({drafts}) => [...drafts]))].sort((a, b) => a - b),
   }
 }
 

@@ -155,9 +155,9 @@ function countsOf(clause: Clause, {book, draft, labels, chicks, read}: Standing)
       if (why) cell.aside.add(oneSex && chick.sex === 'unknown' ? 'sex-unknown' : why, chick.count)
       continue
     }
-    const {score: {value}, under} = found, then = under.clause
+    const {score: {value, at: place}, under} = found, then = under.clause
     if (is === null) cell.varietyUnknown += chick.count
-    else if (under.asNow) cell.judge(chick, judge(trait, clause.allows, accepted, chick.sex, value), under.draft?.number ?? null)
+    else if (under.asNow) cell.judge(chick, judge(trait, clause.allows, accepted, chick.sex, value), place, under.draft?.number ?? null)
     else {
       cell.otherWords += chick.count
       const asked = then?.trait === trait && canBeHeld(then) ? then : clause
@@ -165,7 +165,7 @@ function countsOf(clause: Clause, {book, draft, labels, chicks, read}: Standing)
       const own = others.get(key) ?? {clause: then, cells: cellsFor(labels)}
       others.set(key, own)
       const cellThen = own.cells.get(chick.step.label)?.[chick.sex]
-      if (concerns(asked, chick.sex)) cellThen?.judge(chick, judge(trait, asked.allows, acceptedIn(asked, season), chick.sex, value), under.draft?.number ?? null)
+      if (concerns(asked, chick.sex)) cellThen?.judge(chick, judge(trait, asked.allows, acceptedIn(asked, season), chick.sex, value), place, under.draft?.number ?? null)
       else if (cellThen) cellThen.sexUnknown += chick.count
     }
   }
