@@ -2,8 +2,8 @@ import type {Trait, Wanted} from '../logbook/book.ts'
 import type {CannotSay, Interval, Share} from './estimate.ts'
 import {meanAndDeviation} from '../statistics/mean-and-deviation.ts'
 import {shareOf} from './share-of.ts'
-import type {SpreadOfMeasures} from './spread.ts'
-import {looksRight} from './wanted-look.ts'
+import type {Measured, SpreadOfMeasures} from './spread.ts'
+import {meets} from './wanted-look.ts'
 
 /** How the birds of one step and sex stand to what the standard wants of a measured trait. */
 export interface AgainstStandard {
@@ -50,13 +50,18 @@ export function againstStandard(spread: SpreadOfMeasures): readonly AgainstStand
     if (sex === 'all') return []
     const wanted = trait.wanted[sex]
     if (wanted === null) return []
-    const judged = values.map(({value}) => looksRight(trait, sex, value)).filter(right => right !== null)
     const {n, mean} = meanAndDeviation(values.map(({value}) => value))
     const mark = wanted.kind === 'about' ? wanted.value : wanted.kind === 'between' ? (wanted.low + wanted.high) / 2 : null
     const off = mark === null ? null : mean - mark
     return [{
-      step, trait, sex, wanted, limits: limitsOf(wanted), n, mean, off, inside: shareOf(judged.filter(right => right).length, judged.length, [], 'not-counted'),
+      step, trait, sex, wanted, limits: limitsOf(wanted), n, mean, off, inside: insideWanted(values, wanted),
       offInSd: off === null || found.kind === 'cannot-say' || found.sd === 0 ? null : off / found.sd,
     }]
   })
+}
+
+/** Birds within what is wanted of those measured; cannot be said of a wish without limits. */
+export function insideWanted(values: readonly Pick<Measured, 'value'>[], wanted: Wanted | null): Share | CannotSay {
+  const judged = values.map(({value}) => wanted && meets(wanted, value)).filter(right => right !== null)
+  return shareOf(judged.filter(right => right).length, judged.length, [], 'not-counted')
 }

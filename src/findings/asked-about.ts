@@ -9,10 +9,12 @@ export type ClassWord = (typeof CLASS_WORDS)[number]
 
 const plain = (text: string): string => text.trim().toLowerCase()
 
-/** `Pullets, light` → pullet; null where it says none of the words, or several. */
-function wordOf(text: string): ClassWord | null {
+/** `Pullets, light` and `young hens` → pullet; null where it says none of the words, or several. */
+export function wordOf(text: string): ClassWord | null {
   const [word, other] = CLASS_WORDS.filter(each => new RegExp(`\\b${each}s?\\b`, 'i').test(text))
-  return word !== undefined && other === undefined ? word : null
+  if (word === undefined || other !== undefined) return null
+  if (!/\b(?:young|junior)\b/i.test(text)) return word
+  return word === 'cock' ? 'cockerel' : word === 'hen' ? 'pullet' : word
 }
 
 /** The class that a bird would stand in on a day, by its sex and its age as shows have it; null where either is not known. */

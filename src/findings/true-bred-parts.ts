@@ -7,6 +7,7 @@ import {penOf} from './pen-of.ts'
 import {shareOf} from './share-of.ts'
 import {countByFamily, FAMILY_SEED} from './sire-families.ts'
 import {trueBredOf, type TrueBred} from './true-bred.ts'
+import type {Verdict} from './verdict.ts'
 import type {Logbook} from '../logbook/book.ts'
 
 /** So many of the last seasons with a hatch inside the line are taken together. */
@@ -54,10 +55,16 @@ export function trueBredInSeasons(book: Logbook, trueBred: TrueBred, seasons: re
   return partOf(trueBred, {of: 'seasons', name: [...new Set([seasons[0], seasons.at(-1)])].join(' to '), sex: 'all'}, own, trueBredOf(book, trueBred, seasons).unlisted)
 }
 
-function partOf({verdicts}: TrueBred, shape: Pick<TrueBredPart, 'of' | 'name' | 'sex'>, own: readonly Chick[], unlisted: number): TrueBredPart {
+/**
+ * The count of some chicks, with its intervals.
+ *
+ * @param isRight what a verdict is taken for; null: not judged
+ */
+export function partOf({verdicts}: Pick<TrueBred, 'verdicts'>, shape: Pick<TrueBredPart, 'of' | 'name' | 'sex'>, own: readonly Chick[], unlisted: number,
+  isRight: (verdict: Verdict) => boolean | null = verdict => judgedRight(verdict, 'true-bred')): TrueBredPart {
   const families = countByFamily(own, chick => {
     const verdict = verdicts.get(chick)
-    return verdict ? judgedRight(verdict, 'true-bred') : null
+    return verdict ? isRight(verdict) : null
   })
   const {k, n} = sumOf(families), listed = own.reduce((sum, {count}) => sum + count, 0)
   return {...shape, share: shareOf(k, n), exact: n === 0 ? null : clopperPearson(k, n), family: familyShare(families, {seed: FAMILY_SEED}), leftOut: listed + unlisted - n}

@@ -1,4 +1,4 @@
-import type {Bird, Logbook, Pen, Trait} from '../logbook/book.ts'
+import type {Bird, Hatch, Logbook, Pen, Trait} from '../logbook/book.ts'
 import type {CannotSay, LeftOut, Share} from './estimate.ts'
 import {ladderChicks, seasonOf, seasonOfHatch, type Chick} from './ladder-chicks.ts'
 import type {LadderStep} from './ladder.ts'
@@ -163,11 +163,19 @@ export function trueBred(book: Logbook, ladder: readonly LadderStep[]): TrueBred
   }
 }
 
+/** What some chicks are held against, and what each of them shows of it. */
+export type Judged = Pick<TrueBred, 'required' | 'verdicts'>
+
 /** The rate among chicks of matings inter se in some seasons together. */
-export function trueBredOf(book: Logbook, {required, verdicts}: TrueBred, seasons: readonly number[]): TrueBredRate {
-  const group = new Group(required)
+export function trueBredOf(book: Logbook, judged: Judged, seasons: readonly number[]): TrueBredRate {
   const wanted = (season: number | null): boolean => season !== null && seasons.includes(season)
-  for (const [chick, verdict] of verdicts) if (chick.step.interSe >= 1 && wanted(seasonOf(chick))) group.add(chick, verdict)
-  for (const hatch of book.hatches) if (hatch.step.interSe >= 1 && wanted(seasonOfHatch(hatch))) group.unlisted += hatch.unlisted
+  return trueBredAmong(judged, book.hatches.filter(hatch => wanted(seasonOfHatch(hatch))), chick => wanted(seasonOf(chick)))
+}
+
+/** The same among those of them that `isOne` says, with what nobody listed of these hatches. */
+export function trueBredAmong({required, verdicts}: Judged, hatches: readonly Hatch[], isOne: (chick: Chick) => boolean = () => true): TrueBredRate {
+  const group = new Group(required)
+  for (const [chick, verdict] of verdicts) if (chick.step.interSe >= 1 && isOne(chick)) group.add(chick, verdict)
+  for (const hatch of hatches) if (hatch.step.interSe >= 1) group.unlisted += hatch.unlisted
   return group.rate()
 }

@@ -1,4 +1,4 @@
-import type {Bird, Clause, Keeper, Locus, Paper, SectionKind, Strain, Trait} from '../logbook/book.ts'
+import type {Bird, Clause, Keeper, Paper, SectionKind, Strain} from '../logbook/book.ts'
 import type {Day} from '../records/dates.ts'
 import type {Spot} from '../records/problem.ts'
 import type {WantingOfBreeding} from './ways-of-breeding.ts'
@@ -9,7 +9,10 @@ export type Way = Wanting & {readonly earliest: Earliest | null}
 export type Earliest = {readonly kind: 'season'; readonly season: number} | {readonly kind: 'day'; readonly day: Day}
 
 /** What is wanting, as plain data. */
-export type Wanting = WantingOfBreeding
+export type Wanting = WantingOfWork | WantingOfBreeding
+
+/** In years, people, stock, shows, papers and records. */
+export type WantingOfWork =
   /** so many more seasons with a hatch; `inARow`: without a gap, from the season named on where a run goes on */
   | {readonly kind: 'seasons'; readonly more: number; readonly inARow: boolean}
   /** so many more generations mated inside the breed; `short`: the birds that fall short */

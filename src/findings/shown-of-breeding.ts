@@ -1,0 +1,165 @@
+/** What requirements of type, evenness, descent and welfare show: the numbers behind a state, never a sentence. */
+import type {Bird, Clause, Locus, Paper, Trait} from '../logbook/book.ts'
+import type {FamilyLivability} from '../statistics/livability-of-families.ts'
+import type {LooksAsked} from './clauses-asked.ts'
+import type {CannotSay, Share} from './estimate.ts'
+import type {Fixation} from './fixation.ts'
+import type {SpreadRow} from './spread.ts'
+import type {TrueBredRate} from './true-bred.ts'
+import type {TrueBredPart} from './true-bred-parts.ts'
+
+/** Which figure has to reach the mark: itself, or the end of an interval that speaks against the breed. */
+export type DecidedBy = 'estimate' | 'families' | 'exact'
+
+/** Chicks of inter se matings, of these seasons. */
+export interface ShownOfType {
+  readonly kind: 'true-to-type'
+  readonly by: LooksAsked['by']
+  readonly decidedBy: DecidedBy
+  readonly seasons: readonly number[]
+  /** in the order of what is asked: chicks of the breed scored for each look */
+  readonly looks: readonly {readonly clause: Clause | null; readonly trait: Trait; readonly scored: number}[]
+  /** clauses that nothing can be held against */
+  readonly untold: readonly string[]
+  readonly rate: TrueBredRate
+  /** the same chicks with every interval; and with those not fully scored all failing, and all passing */
+  readonly part: TrueBredPart
+  readonly ifFail: TrueBredPart
+  readonly ifPass: TrueBredPart
+  /** it would still be reached if every chick not fully scored failed */
+  readonly sure: boolean
+}
+
+/** One figure of evenness in one sex, held against its mark. */
+export interface EvenPart {
+  readonly of: 'cv' | 'within-tenth' | 'inside'
+  readonly trait: Trait
+  readonly sex: 'male' | 'female'
+  readonly mark: number
+  /** null: cannot be said */
+  readonly have: number | null
+  /** what was held against the mark: the figure, or the end of its interval that speaks against the breed */
+  readonly judged: number | null
+  /** birds weighed that count in it */
+  readonly n: number
+  readonly met: boolean | null
+}
+
+export interface ShownEven {
+  readonly kind: 'even-weight'
+  readonly step: string
+  readonly decidedBy: 'estimate' | 'cautious'
+  readonly rows: readonly SpreadRow[]
+  /** in the order of the rows: birds inside what is wanted of them */
+  readonly inside: readonly {readonly trait: Trait; readonly sex: 'male' | 'female'; readonly share: Share | CannotSay}[]
+  readonly parts: readonly EvenPart[]
+  /** a sex asked about of which no bird was measured there */
+  readonly missing: readonly {readonly trait: Trait; readonly sex: 'male' | 'female'}[]
+  /** classes named that say no sex and age */
+  readonly unknownClasses: readonly string[]
+}
+
+/** What the living breeders may carry of what the trait is to be rid of; `traits`: those asked about; no loci: no rule says what they come of. */
+export interface ShownFixed {
+  readonly kind: 'fixed'
+  /** null: every required trait */
+  readonly trait: Trait | null
+  readonly asked: number
+  readonly birds: number
+  readonly loci: readonly FixedAtLocus[]
+  /** asked about, and no rule says which genes their looks come of */
+  readonly without: readonly Trait[]
+}
+
+export interface FixedAtLocus {
+  readonly fixation: Fixation
+  /** breeders scored for the trait or tested at the locus */
+  readonly scored: number
+  /** of a sex that can show it, and neither */
+  readonly unscored: readonly Bird[]
+}
+
+/** One figure of descent, held against its mark. */
+export interface ClosenessPart {
+  readonly of: 'mean' | 'rate' | 'size' | 'male-lines'
+  readonly mark: number
+  /** null: cannot be said */
+  readonly have: number | null
+  /** where doubt of descent may take it; null where it is not known */
+  readonly low: number | null
+  readonly high: number | null
+  readonly met: boolean | null
+}
+
+export interface ShownInbreeding {
+  readonly kind: 'inbreeding'
+  readonly asked: number | null
+  /** null: no living breeder */
+  readonly of: InbreedingOfBreeders | null
+  readonly parts: readonly ClosenessPart[]
+  /** the step that the rate and the size speak of; null where neither is asked for or none was mated within itself for long enough */
+  readonly step: {readonly label: string; readonly since: string | null; readonly birds: number; readonly standardError: number | null; readonly atLeast: number} | null
+  /** by the cock each line goes back to, most breeding males first; null where it cannot be told */
+  readonly lines: readonly {readonly founder: Bird | null; readonly males: readonly Bird[]}[]
+  /** 4 M N / (M + N) of the breeders counted by sex; null without both */
+  readonly census: number | null
+}
+
+export interface InbreedingOfBreeders {
+  readonly birds: number
+  /** of their F; and of the lowest and the highest that each may have by who its parents are */
+  readonly mean: number
+  readonly low: number
+  readonly high: number
+  /** the most inbred first */
+  readonly byF: readonly {readonly bird: Bird; readonly f: number}[]
+  /** with a grandparent, or nearer, that is not in the book */
+  readonly atLeast: readonly Bird[]
+  /** equivalent complete generations of descent known, mean */
+  readonly generations: number
+  /** mean among them, each with itself */
+  readonly kinship: number
+}
+
+/** An allele that a look asked for cannot be had without, and that kills, or of which a caution speaks. */
+export interface HarmAsked {
+  readonly clause: Clause | null
+  readonly trait: Trait
+  readonly sex: 'male' | 'female'
+  readonly locus: Locus
+  readonly allele: number
+  /** `lethal`: birds of it never hatch, by a rule or a caution · `welfare`: a caution speaks of the bird's good */
+  readonly harm: 'lethal' | 'welfare'
+  /** the caution's own words; null where a rule of the project alone says it */
+  readonly says: string | null
+}
+
+export interface ShownWelfare {
+  readonly kind: 'welfare'
+  readonly harms: readonly HarmAsked[]
+  /** looks asked for: all, and those whose genes no rule says */
+  readonly looks: number
+  readonly withoutGenes: readonly Trait[]
+  /** null: no floor is asked for */
+  readonly life: LifeAsked | null
+  readonly papers: readonly Paper[]
+  readonly valid: readonly Paper[]
+  readonly stated: string | null
+  readonly met: {readonly genes: boolean | null; readonly life: boolean | null; readonly word: boolean | null}
+}
+
+export interface LifeAsked {
+  /** a step's label, or seasons */
+  readonly of: string
+  readonly age: number
+  readonly mark: number
+  readonly decidedBy: 'estimate' | 'cautious'
+  /** null where nobody was watched so long */
+  readonly found: FamilyLivability | null
+  /** banded or tallied without a day, and hatched of which nothing more is written */
+  readonly undated: number
+  readonly unlisted: number
+  readonly culled: number
+  readonly taken: number
+  readonly lost: number
+}

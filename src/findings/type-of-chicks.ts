@@ -1,0 +1,83 @@
+import type {Draft, Hatch, Logbook, Requirement, Variety} from '../logbook/book.ts'
+import {sameName, type AskedLook, type LooksAsked} from './clauses-asked.ts'
+import {countedValue} from './counted-value.ts'
+import type {Aged} from './evidence-found.ts'
+import {siftByDay} from './evidence-window.ts'
+import {ladderChicks, seasonOf, seasonOfHatch, type Chick} from './ladder-chicks.ts'
+import {askedFrom, oldEnough, sexShows} from './scoring-age.ts'
+import type {Judged} from './true-bred.ts'
+import {varietyOf} from './variety-of.ts'
+import {verdictOn, type Verdict} from './verdict.ts'
+import {meets, wantedOf} from './wanted-look.ts'
+
+/** The chicks that a requirement of trueness is about, held against what it asks. */
+export interface TypeOfChicks extends Judged {
+  readonly seasons: readonly number[]
+  /** those whose unlisted chicks belong to the count */
+  readonly hatches: readonly Hatch[]
+  /** chicks that a look could speak of and that were scored for it, whatever became of them */
+  readonly scoredFor: ReadonlyMap<AskedLook, number>
+  /** chicks of the breed that count no more, or not yet, by the days that the requirement names */
+  readonly aged: Aged
+}
+
+/**
+ * What do the chicks of the last seasons show of the looks asked for? All that hatched of matings inside the breed in them, kept or not.
+ *
+ * Against clauses a chick counts once it is of an age to show all of them, had it lived: then it fails by one look that is off, and passes only where each that its sex can show was scored and is
+ * right. One that left before that age, with nothing off, is lost; one that is not yet of it is too young, whatever it shows by then. Against required traits it is judged as on the ladder.
+ * A chick that shows no colour variety meets no clause of one; where that cannot be told it counts as not fully scored.
+ */
+export function typeOfChicks(book: Logbook, asked: LooksAsked, requirement: Pick<Requirement, 'seasons' | 'varieties' | 'from' | 'by' | 'within'>, defaultSeasons: number): TypeOfChicks {
+  const bred = ladderChicks(book).filter(({step}) => step.interSe >= 1), hatched = book.hatches.filter(({step}) => step.interSe >= 1)
+  const all = [...new Set([...bred.map(seasonOf), ...hatched.filter(({unlisted}) => unlisted > 0).map(seasonOfHatch)])].filter(season => season !== null).sort((a, b) => a - b)
+  const seasons = all.slice(-Math.max(1, requirement.seasons ?? defaultSeasons)), isIn = (season: number | null): boolean => season !== null && seasons.includes(season)
+  const scoredFor = new Map(asked.looks.map(look => [look, 0])), verdicts = new Map<Chick, Verdict>()
+  const about = bred.filter(chick => isIn(seasonOf(chick))).map(chick => ({chick, of: varietyTold(chick, asked, requirement.varieties)})).filter(({of}) => of !== 'other')
+  // a tally stands for each of its chicks
+  const {counted, aged} = siftByDay(about.flatMap(each => Array<typeof each>(each.chick.count).fill(each)), ({chick}) => chick.hatched, ({chick}) => chick.hatch?.at ?? chick.at, requirement, book.asOf)
+  for (const {chick, of} of new Set(counted)) {
+    const looks = asked.looks.filter(({clause}) => clause === null || clause.variety === null || (typeof of === 'object' && sameName(clause.variety, of.name)))
+    for (const look of looks) if (isAskedOf(look, chick) && countedValue(chick, look.scored) !== null) scoredFor.set(look, (scoredFor.get(look) ?? 0) + chick.count)
+    const verdict = verdictOn(chick, looks.map(({trait}) => trait), book, trait => looks.find(look => look.trait === trait)?.scored ?? trait)
+    const own = looks.filter(look => isAskedOf(look, chick)), ofVariety = asked.looks.some(look => look.clause !== null && look.clause.variety !== null && isAskedOf(look, chick))
+    if (asked.by === 'required') verdicts.set(chick, of === 'untold' && verdict.is === 'right' ? {...verdict, is: 'part-scored'} : verdict)
+    // a look of the other sex alone asks nothing of it
+    else if (own.length > 0 || ofVariety) verdicts.set(chick, atFullAge(chick, verdict, own, of, ofVariety, book))
+  }
+  return {
+    seasons, verdicts, required: asked.looks.map(({trait}) => trait), scoredFor, aged,
+    hatches: siftByDay(hatched.filter(hatch => isIn(seasonOfHatch(hatch))), hatch => hatch.on, hatch => hatch.at, requirement, book.asOf).counted,
+  }
+}
+
+/** Does a look speak of birds of this sex, and can they show it? */
+export const isAskedOf = ({trait}: AskedLook, chick: Chick): boolean => (wantedOf(trait, chick.sex) !== null || (chick.sex === 'unknown' && trait.seenIn === null)) && sexShows(trait, chick)
+
+/** The variety a chick shows; `none` of them; `untold` where it was not scored for one that it may be of; `other` where the requirement is not about it. */
+type Told = Variety | 'none' | 'untold' | 'other'
+
+function varietyTold(chick: Chick, {draft, looks}: LooksAsked, asked: readonly string[]): Told {
+  if (asked.length === 0 && !looks.some(({clause}) => clause !== null && clause.variety !== null)) return 'none'
+  if (draft === null) return 'untold'
+  const found = varietyOf(chick, draft), told = found ?? (mayBeOfOne(chick, draft, asked) ? 'untold' : 'none')
+  if (asked.length === 0 || told === 'untold') return told
+  return typeof told === 'object' && asked.some(name => sameName(name, told.name)) ? told : 'other'
+}
+
+/** Shows nothing that speaks against one of these varieties, and was not scored for all its looks. */
+const mayBeOfOne = (chick: Chick, {varieties}: Draft, asked: readonly string[]): boolean => varieties.some(({name, looks}) =>
+  looks.size > 0 && (asked.length === 0 || asked.some(each => sameName(each, name))) && [...looks].every(([trait, wanted]) => {
+    const value = countedValue(chick, trait)
+    return value === null || meets(wanted, value) === true
+  }))
+
+function atFullAge(chick: Chick, verdict: Verdict, own: readonly AskedLook[], of: Told, ofVariety: boolean, {asOf}: Logbook): Verdict {
+  const age = chick.hatched === null ? null : asOf - chick.hatched.first
+  if (age !== null && own.some(({trait}) => age < askedFrom(trait))) return {...verdict, is: 'too-young'}
+  if (verdict.is === 'off') return verdict
+  if (own.some(({trait}) => !oldEnough(trait, chick, asOf) && !verdict.right.includes(trait))) return {...verdict, is: 'lost'}
+  if (ofVariety && of === 'none') return {...verdict, is: 'off'}
+  if (of === 'untold' || own.some(({trait}) => !verdict.right.includes(trait))) return {...verdict, is: 'part-scored'}
+  return verdict
+}
