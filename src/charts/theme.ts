@@ -54,10 +54,14 @@ export const theme: Config = {
   },
 }
 
-/** The theme with the styles that a specification names, for one that leaves the site. */
+/** How each kind of mark looks; one that a specification has none of needs none of it. */
+const MARKS: ReadonlySet<string> = new Set(['text', 'rule', 'bar', 'rect', 'point'])
+
+/** The theme with the marks and styles that a specification names, for one that leaves the site. */
 export function themeOf(spec: object): Config {
-  const text = JSON.stringify(spec)
-  return {...theme, style: Object.fromEntries(Object.entries(theme.style ?? {}).filter(([name]) => text.includes(`"${name}"`)))}
+  const text = JSON.stringify(spec), named = ([name]: readonly [string, unknown]): boolean => text.includes(`"${name}"`)
+  const kept = Object.entries(theme).filter(entry => !MARKS.has(entry[0]) || named(entry))
+  return {...Object.fromEntries(kept), style: Object.fromEntries(Object.entries(theme.style ?? {}).filter(named))}
 }
 
 /** Light-mode values of the stylesheet's variables, and plain stand-ins for its patterns. */

@@ -180,6 +180,8 @@ describe('the pieces charts are made of', () => {
 
   it('sends with a drawing the styles it names and no others', () => {
     expect(Object.keys(themeOf({layer: [{mark: {type: 'bar', style: 'self'}}, {mark: {type: 'point', style: ['male', 'open']}}]}).style ?? {})).toEqual(['self', 'open', 'male'])
-    expect(themeOf({}).bar).toEqual(theme.bar)
+    expect(themeOf({mark: 'bar'}).bar).toEqual(theme.bar)
+    expect(themeOf({mark: 'bar'}).axis).toEqual(theme.axis)
+    expect(themeOf({mark: 'bar'})).not.toHaveProperty('point')
   })
 })

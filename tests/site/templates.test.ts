@@ -104,6 +104,11 @@ describe('the whole site', () => {
     expect(textAt(files, 'search-index.js')).toBe('window.pinfeatherIndex = [\n["A page","page.html","hen","pea </script>"]\n]\n')
   })
 
+  it('does not say twice in the index what title and kind say', async () => {
+    const files = await wholeSite({...sampleInput('x'), pages: [samplePage({title: 'Female 24-031', search: {kind: 'BC3 hen, hatched 2024', words: 'bird 24-031 female Peg Peg hatched'}})]})
+    expect(textAt(files, 'search-index.js')).toContain('["Female 24-031","page.html","BC3 hen, hatched 2024","bird Peg"]')
+  })
+
   it('that is one file leads nowhere outside itself, and its inner, web and mail links stay', async () => {
     const template = '<p><a class="soft" href="{{link "birds.html"}}">Birds</a> <a href="#matter">up</a></p>{{markdown body}}'
     const html = textAt(await sampleSite({template, view: {body: '[web](https://example.org/) [page](page.md)'}, selfContained: true}), 'page.html')
