@@ -9,8 +9,11 @@ import {writtenStandard} from './evidence-of-standard.ts'
 import {interSeGenerations, yearsBred} from './evidence-of-years.ts'
 import {paperOrWord, statementPapers, veterinaryPaper} from './evidence-on-paper.ts'
 import {fixed, inbreeding} from './evidence-of-descent.ts'
-import {evenWeight, trueToType} from './evidence-of-type.ts'
+import {trueToType} from './evidence-of-type.ts'
+import {evenWeight} from './evidence-of-weight.ts'
 import type {Finding} from './evidence-found.ts'
+import {lastDayOf} from './next-season.ts'
+import type {Earliest} from './ways.ts'
 import type {Sources} from './evidence-shown.ts'
 
 /** What the records show for one requirement. */
@@ -23,6 +26,8 @@ export interface Evidence extends Omit<Finding, 'state'> {
   readonly lapsed: boolean
   /** the day by which it must be reached is past, and it was not reached or waived */
   readonly late: boolean
+  /** the shortest way leads past the day by which it must be reached */
+  readonly beyond: boolean
 }
 
 export interface EvidenceOfAll {
@@ -65,8 +70,11 @@ export function evidence(book: Logbook, from: Sources): EvidenceOfAll {
   const items = (book.requirements?.items ?? []).map((requirement): Evidence => {
     const {state: found, ...rest} = WAYS[requirement.kind](requirement, from), {waived, by} = requirement
     const lapsed = waived?.until ? waived.until.last < book.asOf : false, state = waived && !lapsed ? 'waived' : found
-    return {requirement, ...rest, found, state, lapsed, late: by !== null && by.last < book.asOf && (state === 'not-yet' || state === 'cannot-tell')}
+    return {requirement, ...rest, found, state, lapsed, late: by !== null && by.last < book.asOf && (state === 'not-yet' || state === 'cannot-tell'), beyond: by !== null && rest.ways.some(({earliest}) => firstDayOf(earliest) > by.last)}
   })
   const count = (state: Evidence['state']): number => items.filter(item => item.state === state).length
   return {items, counts: {met: count('met'), notYet: count('not-yet'), cannotTell: count('cannot-tell'), waived: count('waived'), all: items.length}}
 }
+
+/** The first day on which it can be; of what nobody can say none is too late. */
+const firstDayOf = (earliest: Earliest | null): number => (earliest === null ? -Infinity : earliest.kind === 'day' ? earliest.day : lastDayOf(earliest.season - 1) + 1)
