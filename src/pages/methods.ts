@@ -3,6 +3,7 @@ import {METHODS as METHODS_PATH} from './links.ts'
 import {carriersInStep} from './methods/carriers-in-step.ts'
 import {choosingMalesMethods} from './methods/choosing-males.ts'
 import {chromosomeMethods} from './methods/chromosomes.ts'
+import {clausesMethod} from './methods/clauses.ts'
 import {coverageView, type CoverageView} from './methods/coverage.ts'
 import {descentMethods} from './methods/descent.ts'
 import {doubtfulDescentMethods} from './methods/doubtful-descent.ts'
@@ -34,7 +35,7 @@ export const METHOD_CHAPTERS: readonly {readonly title: string; readonly methods
   {title: 'Founders, males and pens', methods: [...foundersLeftMethods, ...oldBloodMethods, ...choosingMalesMethods, ...rateMethods]},
   {title: 'Heredity', methods: [...heredityMethods, ...heredityBreedMethods, ...heredityPlanningMethods]},
   {title: 'Choosing and vigour', methods: [...vigourMethods]},
-  {title: 'Evidence', methods: [...evidenceMethods]},
+  {title: 'Evidence', methods: [clausesMethod, ...evidenceMethods]},
 ]
 
 export const METHODS: readonly Method[] = METHOD_CHAPTERS.flatMap(({methods}) => methods)
