@@ -14,11 +14,12 @@ export interface EntriesAsked {
   readonly aged: Aged
 }
 
-/** The entries of shows that were held, of the days, classes, ages and varieties asked about. */
-export function entriesAsked(asked: Requirement, {book, shows}: Sources): EntriesAsked {
+/** The entries of shows that were held, of the days, classes, ages and varieties asked about. @param classes  where others than the requirement names are asked about */
+export function entriesAsked(asked: Requirement, {book, shows}: Sources, classes = asked.classes): EntriesAsked {
+  const {ages, varieties} = asked
   const all = shows.shows.flatMap(({show}) => show.entries.map(entry => ({show, entry})))
   const {counted, aged} = siftByDay(all, ({show}) => show.on, ({entry}) => entry.at, asked, book.asOf)
-  const told = counted.map(result => ({result, about: isAbout(asked, result.entry.bird, result.show.on.first, book, result.entry.class)}))
+  const told = counted.map(result => ({result, about: isAbout({classes, ages, varieties}, result.entry.bird, result.show.on.first, book, result.entry.class)}))
   return {entries: told.filter(({about}) => about === true).map(({result}) => result), untold: told.filter(({about}) => about === null).map(({result}) => result), aged}
 }
 

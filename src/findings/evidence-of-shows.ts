@@ -21,7 +21,7 @@ export const byShow = (entries: readonly ShowResult[]): readonly (readonly ShowR
  * at so many single shows; then those of the best of them stand there. Disqualified entries do not count.
  */
 export function shownPerClass(asked: Requirement, from: Sources): Finding {
-  const {entries, untold, aged} = entriesAsked({...asked, classes: []}, from), {drafts} = from.book, least = asked.perClass ?? asked.atLeast
+  const {entries, untold, aged} = entriesAsked(asked, from, []), {drafts} = from.book, least = asked.perClass ?? asked.atLeast
   const weights = drafts.at(-1)?.weights.map(weight => weight.class) ?? [], names = asked.classes.length > 0 ? asked.classes : weights.length > 0 ? weights : CLASS_WORDS
   const counting = entries.filter(({entry}) => !entry.disqualified)
   const unsure = new Set([...untold, ...counting.filter(({show, entry}) => names.every(name => standsIn(name, entry.class, entry.bird, show.on.first) !== true) && names.some(name => standsIn(name, entry.class, entry.bird, show.on.first) === null))])

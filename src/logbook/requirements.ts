@@ -3,6 +3,7 @@ import {inside} from '../records/problem.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {Bench} from './bench.ts'
 import type {Draft, Requirement, Requirements} from './book.ts'
+import {askingsWithoutUse} from './inspect/asking-without-use.ts'
 import {unknownClause} from './inspect/clause-unknown.ts'
 import type {Keepers} from './keepers.ts'
 import type {Traits} from './traits.ts'
@@ -14,7 +15,9 @@ export function linkRequirements({records, note}: Bench, traits: Traits, keepers
   const known = draft ? [...draft.sections.flatMap(section => section.clauses), ...draft.rows].map(clause => clause.id) : []
   const items = data.requirements.map((read, index) => {
     for (const {text, at: where} of read.clauses ?? []) if (!known.includes(text)) note(unknownClause(text, where, known))
-    return itemOf(read, read.at ?? inside(at, 'requirements', index), data, traits)
+    const where = read.at ?? inside(at, 'requirements', index)
+    for (const slip of askingsWithoutUse(read.kind, read, where)) note(slip)
+    return itemOf(read, where, data, traits)
   })
   return {
     at, body, association: data.association ?? null, items, distinctness: distinctnessOf(data.distinctness ?? [], inside(at, 'distinctness')),

@@ -1,6 +1,7 @@
 /** The closed list of rules that hold between files, in the order of the manual. */
 import type {Rule} from './rule.ts'
 import * as afterAsOf from './after-as-of.ts'
+import * as askingWithoutUse from './asking-without-use.ts'
 import * as bandInDoubt from './band-in-doubt.ts'
 import * as bandTwice from './band-twice.ts'
 import * as chancesDoNotSum from './chances-do-not-sum.ts'
@@ -99,7 +100,7 @@ import * as yearFarAhead from './year-far-ahead.ts'
 export const RULES: readonly Rule[] = [
   noProject, sameName,
   unknownStrain, unknownTrait, unknownKeeper, unknownBand, unknownPen, unknownHatch, unknownTally, unknownJudge, unknownPhoto, unknownStep, unknownState, unknownLocus, unknownAllele,
-  noTarget, unitMixed, misscoringOverWhole, misscoringHigh, clauseUnknown, unknownDraft, headingNotInScale, tooManyPoints, draftAfterScoring,
+  noTarget, unitMixed, misscoringOverWhole, misscoringHigh, clauseUnknown, askingWithoutUse, unknownDraft, headingNotInScale, tooManyPoints, draftAfterScoring,
   unreadableGenotype, henOnAutosome, locusDescribedTwice, locusElsewhere, linkageImpossible, linkageLeftAside, rulesWanting, stateWithoutGenotype, genotypeWithoutRule, ruleNeverReached, lethalLeftOut, lethalJoined, lethalFixed, notFixed, testedImpossible,
   trueForContradicted, testContradicted, scoringsContradict,
   fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
