@@ -72,6 +72,16 @@ describe('publishing for the committee', () => {
     expect(readFileSync(join(folder, 'site-for-committee', 'letter.txt'), 'utf8')).toBe('Dear committee')
   })
 
+  it('leaves a file of somebody’s own that stands in its place, and says that the site stands without it', async () => {
+    const folder = laidDown(COMMITTEE), place = join(folder, 'site-for-committee')
+    mkdirSync(place)
+    writeFileSync(join(place, MARKER), 'ours\n\nother.html\n')
+    writeFileSync(join(place, 'dossier.html'), 'mine')
+    expect(await published(folder)).toMatchObject({code: 2, err: expect.stringContaining('The site is published, but not the dossier for the committee: R/site-for-committee holds dossier.html, which pinfeather did not make') as string})
+    expect(readFileSync(join(place, 'dossier.html'), 'utf8')).toBe('mine')
+    expect(existsSync(join(folder, 'site', 'index.html'))).toBe(true)
+  })
+
   it.each([['nothing asked', ''], ['the public', 'audience: public\n']])('writes none with %s', async (_, audience) => {
     const folder = laidDown({...COMMITTEE, 'requirements.md': requirements(audience)})
     expect((await published(folder)).out).not.toContain('ommittee')
