@@ -30,6 +30,7 @@ import {impossibleFamilies, type DoubtedChick} from './impossible-families.ts'
 import {hiddenAlleles, type HiddenAtLocus} from './hidden-alleles.ts'
 import {kinshipOfBook, type Kinship} from './inbreeding.ts'
 import {knownApart, type KnownApart} from './known-apart.ts'
+import {judgeAgreement, type JudgeAgreement} from './judge-agreement.ts'
 import {kinReasons, pairReasons} from './kin-reason.ts'
 import {keptAgainstAll, type KeptMeasure, type KeptState} from './kept-against-all.ts'
 import {ladderOf, type LadderStep, type ReachedStep} from './ladder.ts'
@@ -48,11 +49,15 @@ import {nextBackcross, type NextBackcross, type NoProspects} from './next-backcr
 import {pedigreeOfBook, type PedigreeOfBook} from './pedigree-of-book.ts'
 import {recordsAudit, type RecordsAudit} from './records-audit.ts'
 import {recovery, type RecoveryOfTrait} from './recovery.ts'
+import {remarksByClause, type RemarksByClause} from './remarks-by-clause.ts'
 import {rotation, type Rotation} from './rotation.ts'
 import {traitShares, type TraitShares} from './shares.ts'
 import {segregation, type Segregation} from './segregation.ts'
 import {selection, type Selection} from './selection.ts'
+import {sheetsCompared, type SheetsCompared} from './sheets-compared.ts'
+import {sheetsOfPoints, type SheetsOfPoints} from './sheets-of-points.ts'
 import {showResults, type ShowResults} from './show-results.ts'
+import {showYears, type ShowYears} from './show-years.ts'
 import {spreadOfMeasures, type SpreadOfMeasures} from './spread.ts'
 import {standardChanges, type StandardChanges} from './standard-changes.ts'
 import {changesOfSteps} from './step-before.ts'
@@ -169,6 +174,14 @@ export interface Findings {
   readonly recovery: readonly RecoveryOfTrait[]
   readonly crosses: readonly CrossOfLines[]
   readonly shows: ShowResults
+  readonly showYears: ShowYears
+  /** sheets of points of judges and of keepers */
+  readonly sheets: SheetsOfPoints
+  /** placings against the keepers' own marks */
+  readonly judgeAgreement: readonly JudgeAgreement[]
+  /** points of judges against ours, and of two keepers */
+  readonly sheetsCompared: readonly SheetsCompared[]
+  readonly remarksByClause: RemarksByClause
   readonly standardChanges: readonly StandardChanges[]
   /** of the latest draft, each beside the flock */
   readonly clauses: ClausesOfFlock
@@ -244,6 +257,11 @@ export function study(book: Logbook): Findings {
     recovery: () => recovery(book, all.ladder, all.strainShares),
     crosses: () => crosses(book),
     shows: () => showResults(book),
+    showYears: () => showYears(all.shows),
+    sheets: () => sheetsOfPoints(book),
+    judgeAgreement: () => judgeAgreement(book, all.sheets),
+    sheetsCompared: () => sheetsCompared(all.sheets),
+    remarksByClause: () => remarksByClause(book, all.shows),
     standardChanges: () => standardChanges(book),
     clauses: () => clausesOfFlock(book, all.ladder, all.passages),
     evidence: () => evidence(book, all),

@@ -18,6 +18,8 @@ export interface KendallTau {
   readonly tau: number | null
   /** two-sided; null where tau is */
   readonly p: number | null
+  /** the least that p could have been with these shared marks, had both agreed as far as they can: where it is large nothing could be told; 0 where a class is too large to go through */
+  readonly leastP: number | null
   /** `exact`: of all ways to deal the second’s marks within the classes; `asymptotic` where a class is too large for that */
   readonly how: 'exact' | 'asymptotic'
 }
@@ -46,9 +48,12 @@ export function kendallTau(classes: readonly (readonly Ordered[])[]): KendallTau
   const across = Math.sqrt((untied + count.tiedOther) * (untied + count.tiedOne)), tau = across === 0 ? null : score / across
   const shape = {...count, pairs: held.reduce((sum, {length}) => sum + (length * (length - 1)) / 2, 0), classes: held.length, birds: held.reduce((sum, {length}) => sum + length, 0), tau}
   const chances = held.map(permutedScores).reduce<ReadonlyMap<number, number> | null>((all, own) => (all && own ? added(all, own) : null), new Map([[0, 1]]))
-  if (chances) return {...shape, how: 'exact', p: tau === null ? null : Math.min(1, [...chances].reduce((sum, [at, chance]) => sum + (Math.abs(at) >= Math.abs(score) ? chance : 0), 0))}
+  if (chances) {
+    const asFar = (far: number): number | null => (tau === null ? null : Math.min(1, [...chances].reduce((sum, [at, chance]) => sum + (Math.abs(at) >= far ? chance : 0), 0)))
+    return {...shape, how: 'exact', p: asFar(Math.abs(score)), leastP: asFar(Math.max(...[...chances.keys()].map(Math.abs)))}
+  }
   const variance = held.reduce((sum, birds) => sum + scoreVariance(birds), 0)
-  return {...shape, how: 'asymptotic', p: tau === null ? null : chiSquareTail(Math.max(0, Math.abs(score) - 1) ** 2 / variance, 1)}
+  return {...shape, how: 'asymptotic', leastP: tau === null ? null : 0, p: tau === null ? null : chiSquareTail(Math.max(0, Math.abs(score) - 1) ** 2 / variance, 1)}
 }
 
 function pairOf(one: number, other: number): 'concordant' | 'discordant' | 'tiedOne' | 'tiedOther' | 'tiedBoth' {

@@ -8,6 +8,8 @@ import {ordersOf} from './every-order.ts'
 const together = (one: readonly number[], other: readonly number[]): Ordered[] => one.map((mark, place) => [mark, other[place] ?? NaN])
 const birds = (maxLength: number) => fc.array(fc.tuple(fc.integer({min: 1, max: 4}), fc.integer({min: 1, max: 4})), {maxLength})
 
+const near = (p: number | null): number | null => (p === null ? null : expect.closeTo(p, 9) as number)
+
 /** C − D of every way to deal the second's marks, class by class. */
 function byEveryDeal(classes: readonly (readonly Ordered[])[]): number {
   const score = (of: readonly Ordered[]): number => of.reduce((sum, [one, other], place) => sum + of.slice(place + 1).reduce((all, [a, b]) => all + Math.sign((one - a) * (other - b)), 0), 0)
@@ -44,7 +46,7 @@ describe('kendallTau(classes)', () => {
   it('counts no pair across classes, whatever the marks of one are shifted by', () => {
     fc.assert(fc.property(birds(6), birds(6), (a, b) => {
       const found = kendallTau([a, b])
-      expect(kendallTau([b.map(([one, other]): Ordered => [one + 10, other - 3]), a])).toEqual({...found, p: found.p === null ? null : expect.closeTo(found.p, 9) as number})
+      expect(kendallTau([b.map(([one, other]): Ordered => [one + 10, other - 3]), a])).toEqual({...found, p: near(found.p), leastP: near(found.leastP)})
       expect(found.concordant + found.discordant + found.tiedOne + found.tiedOther + found.tiedBoth).toBe(found.pairs)
     }), {numRuns: 60})
   })
@@ -68,6 +70,16 @@ describe('kendallTau(classes)', () => {
     expect(kendallTau([[[1, 2]], [[3, 4]]])).toMatchObject({pairs: 0, classes: 0, tau: null, p: null})
     expect(kendallTau([[[1, 2], [2, 2]]])).toMatchObject({tiedOther: 1, tau: null, p: null})
     expect(() => kendallTau([[[NaN, 1]]])).toThrow(RangeError)
+  })
+
+  it('says how little chance could have been left by full agreement', () => {
+    // three in one class: 2 of the 6 orders are as far as any; two classes of two: 2 of 4
+    expectClose(kendallTau([[[1, 2], [2, 1], [3, 3]]]).leastP ?? NaN, 1 / 3, 1e-12)
+    expectClose(kendallTau([[[1, 2], [2, 1]], [[1, 1], [2, 2]]]).leastP ?? NaN, 1 / 2, 1e-12)
+    fc.assert(fc.property(birds(5), birds(4), (a, b) => {
+      const {p, leastP} = kendallTau([a, b])
+      if (p !== null && leastP !== null) expect(leastP).toBeLessThanOrEqual(p + 1e-12)
+    }), {numRuns: 60})
   })
 
   it('takes the curve of a class too large to go through, near the exact chance', () => {

@@ -1,0 +1,98 @@
+import type {Bird, Logbook, Show, ShowEntry, Trait, Wanted} from '../logbook/book.ts'
+import type {Ordered} from '../statistics/kendall-orders.ts'
+import {kendallTau, type KendallTau} from '../statistics/kendall-tau.ts'
+import {isGraded, placeOf} from './grade-places.ts'
+import {grouped} from './grouped.ts'
+import type {PointsSheet, SheetsOfPoints} from './sheets-of-points.ts'
+import {wantedOf} from './wanted-look.ts'
+
+/** How far the judges put the birds in the order that the keepers' own marks put them. */
+export interface JudgeAgreement {
+  /** null: the share of all points on the keepers' own sheets */
+  readonly trait: Trait | null
+  /** null: all judges */
+  readonly judge: string | null
+  readonly tau: KendallTau
+  /** those with two birds or more that both ordered */
+  readonly classes: readonly ClassHeld[]
+  readonly leftOut: {
+    /** not placed or disqualified, or without a class */
+    readonly notPlaced: number
+    /** without a mark of ours from before the show; struck and too early ones are none */
+    readonly unscored: number
+    /** the only one left of its class */
+    readonly alone: number
+  }
+}
+
+/** Our birds of one class of one show under one judge, best placed first. */
+export interface ClassHeld {
+  readonly show: Show
+  readonly class: string
+  readonly birds: readonly {readonly entry: ShowEntry; readonly mark: number}[]
+}
+
+/**
+ * Do the judges see the birds as we do? Of every trait scored on a scale or by ordered states, and of the points on our own sheets: the pairs of our birds that one judge placed in one class, held
+ * against the last mark that we gave either before the day of the show. A mark is better the nearer it lies to what is wanted: higher where at least so much is, lower where at most,
+ * else by how far it lies outside. Where nothing is wanted there is no better, and the trait is not held. All judges together, then each; classes are never mixed.
+ *
+ * @see `kendallTau`
+ */
+export function judgeAgreement({shows, traits}: Pick<Logbook, 'shows' | 'traits'>, {keepers}: SheetsOfPoints): readonly JudgeAgreement[] {
+  const held = shows.filter(show => show.cancelled === null)
+  const asks: readonly (readonly [Trait | null, (bird: Bird, show: Show) => number | null])[] = [
+    ...traits.filter(isGraded).filter(({wanted}) => wanted.male !== null || wanted.female !== null).map(trait => [trait, (bird: Bird, show: Show) => markBefore(bird, trait, show)] as const),
+    [null, (bird, show) => pointsBefore(keepers, bird, show)],
+  ]
+  const judges = [...new Set(held.flatMap(({entries}) => entries.flatMap(({judge}) => judge ?? [])))]
+  return asks.flatMap(([trait, mark]) => {
+    const all = agreementOf(trait, null, held, mark)
+    return all.tau.pairs === 0 ? [] : [all, ...judges.map(judge => agreementOf(trait, judge, held, mark)).filter(({tau}) => tau.pairs > 0)]
+  })
+}
+
+function agreementOf(trait: Trait | null, judge: string | null, held: readonly Show[], markOf: (bird: Bird, show: Show) => number | null): JudgeAgreement {
+  const left = {notPlaced: 0, unscored: 0, alone: 0}, classes: ClassHeld[] = []
+  for (const show of held) {
+    const own = show.entries.filter(entry => judge === null || entry.judge === judge)
+    for (const [key, entries] of grouped(own, entry => `${entry.class ?? ''}\n${entry.judge ?? ''}`)) {
+      const placed = entries.filter(entry => entry.class !== null && entry.place !== null && !entry.disqualified)
+      left.notPlaced += entries.length - placed.length
+      const birds = placed.flatMap(entry => {
+        const mark = markOf(entry.bird, show)
+        return mark === null ? [] : [{entry, mark}]
+      }).sort((a, b) => (a.entry.place ?? 0) - (b.entry.place ?? 0))
+      left.unscored += placed.length - birds.length
+      if (birds.length > 1) classes.push({show, class: key.slice(0, key.indexOf('\n')), birds})
+      else left.alone += birds.length
+    }
+  }
+  return {trait, judge, tau: kendallTau(classes.map(({birds}) => birds.map(({entry, mark}): Ordered => [-(entry.place ?? 0), mark]))), classes, leftOut: left}
+}
+
+/** The last of our own marks from before the day, the higher the nearer to what is wanted. */
+function markBefore(bird: Bird, trait: Trait, {on: day}: Show): number | null {
+  const wanted = wantedOf(trait, bird.sex)
+  const score = (bird.looks.get(trait)?.scores ?? []).filter(({struck, outside, on}) => struck === null && !outside && on !== null && on.last < day.first).at(-1)
+  const place = score ? placeOf(trait, score.value) : null
+  return wanted === null || place === null ? null : better(trait, wanted, place)
+}
+
+function better({states}: Trait, wanted: Wanted, place: number): number {
+  if (wanted.kind === 'at-least') return place
+  if (wanted.kind === 'at-most') return -place
+  if (wanted.kind === 'states') {
+    const places = wanted.states.map(state => states.indexOf(state) + 1).filter(each => each > 0)
+    const least = Math.min(...places), most = Math.max(...places)
+    // wanted is the top of the order, or its end: then further is better throughout
+    return most === states.length && least > 1 ? place : least === 1 && most < states.length ? -place : -Math.min(...places.map(each => Math.abs(each - place)))
+  }
+  const off = wanted.kind === 'about' ? Math.abs(wanted.value) * (wanted.tolerance ?? 0) : 0
+  const [low, high] = wanted.kind === 'between' ? [wanted.low, wanted.high] : [wanted.value - off, wanted.value + off]
+  return -Math.max(0, low - place, place - high)
+}
+
+/** The share of points on the last whole sheet that a keeper filled in before the day. */
+const pointsBefore = (sheets: readonly PointsSheet[], bird: Bird, {on: day}: Show): number | null =>
+  sheets.filter(sheet => sheet.bird === bird && sheet.share !== null && sheet.on !== null && sheet.on.last < day.first).at(-1)?.share ?? null
