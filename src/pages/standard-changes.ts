@@ -1,8 +1,12 @@
-/** What changed from one draft of the standard to the next, put into words, with the reason where the keeper wrote one. */
-import {changesBetween as found} from '../findings/standard-changes.ts'
-import type {AmountChange, ClauseChange} from '../findings/standard-changes.ts'
-import type {Clause, Draft} from '../logbook/book.ts'
-import {metricWeight} from './both-weights.ts'
+/** What changed from one draft of the standard to another, put into words, with the words marked and the reason where the keeper wrote one. */
+import {changesOfBook, rowId, type ClauseChange, type HeadChange, type SectionChange, type WeightChange} from '../findings/standard-changes.ts'
+import type {WordRun} from '../findings/word-changes.ts'
+import {slug} from '../logbook/draft-sections.ts'
+import type {Clause, Draft, Logbook} from '../logbook/book.ts'
+import {plainWords} from '../logbook/plain-words.ts'
+import {askChangeWords} from './ask-words.ts'
+import {metricWeight, weightRange} from './both-weights.ts'
+import {reworded, type MarkedWords} from './marked-words.ts'
 import {sentence} from './numbers.ts'
 
 export interface Change {
@@ -10,13 +14,16 @@ export interface Change {
   readonly id: string
   /** `Tail, male` */
   readonly what: string
-  /** Markdown; only the sentences that differ. Null: it is new, or only moved */
+  /** the sentences that differ, their words marked; empty: what was and what is are told one after the other, or there is nothing to tell */
+  readonly marked: readonly MarkedWords[]
+  /** only the sentences that differ. Null: it is new, or its words stayed */
   readonly was: string | null
-  /** Null: sentences were taken out and none put in their place, or it was only moved */
+  /** Null: sentences were taken out and none put in their place, or its words stayed */
   readonly now: string | null
+  /** what else changed, each a sentence: place, name, range, what it is to miss it */
+  readonly more: readonly string[]
   /** the whole piece was taken out */
   readonly gone: boolean
-  readonly moved: boolean
   /** words that can be set in quotation marks, rather than amounts */
   readonly quoted: boolean
   readonly why: string | null
@@ -25,81 +32,79 @@ export interface Change {
 /** `general characteristics, male` → `male`: what tells two clauses of one name apart. */
 const shortPlace = (sectionTitle: string): string => (sectionTitle.split(/,\s*/).at(-1) ?? sectionTitle).toLowerCase()
 
-/** `weights/pullet`, `scale/type-and-carriage`: the id of a row in a table of the standard. */
-export const rowId = (table: 'weights' | 'scale', name: string): string => `${table}/${name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '')}`
-
-/** A clause's name, with its place where another clause has the same name. */
+/** A clause's name, with its variety or its place where another clause has the same name. */
 export function clauseName(draft: Draft, clause: Clause): string {
+  if (clause.variety !== null && clause.variety !== clause.title) return `${clause.title}, ${clause.variety}`
   const namesakes = draft.sections.filter(section => section.clauses.some(each => each.title === clause.title))
   const own = draft.sections.find(section => section.clauses.some(each => each.id === clause.id))
   return namesakes.length > 1 && own ? `${clause.title}, ${shortPlace(own.title)}` : clause.title
 }
 
-const sentencesOf = (text: string): string[] => text.split(/(?<=[.;:!?])\s+/)
-
-/** The sentences of two texts that differ, without those they begin and end with alike. */
-export function differing(was: string, now: string): {readonly was: string; readonly now: string} {
-  const before = sentencesOf(was.trim()), after = sentencesOf(now.trim())
-  let start = 0
-  while (start < before.length && start < after.length && before[start] === after[start]) start += 1
-  let end = 0
-  while (end < before.length - start && end < after.length - start && before.at(-1 - end) === after.at(-1 - end)) end += 1
-  const between = (pieces: readonly string[]): string => pieces.slice(start, pieces.length - end).join(' ').replace(/[;:]$/, '')
-  return {was: between(before), now: between(after)}
-}
-
-/** The reason written for a piece: by its whole id, else by its part's (`weights` for every weight). */
-const reasonFor = (draft: Draft, id: string): string | null => draft.reasons.get(id) ?? draft.reasons.get(id.split('/')[0] ?? id) ?? null
-
-const orNull = (text: string): string | null => (text === '' ? null : text)
-
-function textChange(draft: Draft, id: string, what: string, before: string | null, after: string | null, quoted: boolean): Change | null {
-  const was = before?.trim() ?? '', now = after?.trim() ?? ''
-  if (was === now) return null
-  const shown = quoted ? differing(was, now) : {was, now}
-  return {id, what, was: orNull(shown.was), now: orNull(shown.now), gone: now === '', moved: false, quoted, why: reasonFor(draft, id)}
-}
-
-export const ORIGIN = /origin|purpose/i
-
-/** Has the draft a section of its own on its origin? */
-export const tellsOrigin = (draft: Draft): boolean => draft.sections.some(({title}) => ORIGIN.test(title))
-
 /** What stands above the first heading: words on the draft, not of the standard. */
 export const prefaceOf = (draft: Draft): string => draft.sections.filter(({title}) => title === '').map(({lead}) => lead).join('\n\n')
 
-/** What stands in the head of a draft, and what leads its sections in. */
-function headChanges(from: Draft, to: Draft): readonly Change[] {
-  const sections = [...to.sections, ...from.sections.filter(old => !to.sections.some(({id}) => id === old.id))].filter(({title}) => title !== '')
-  const leadOf = (draft: Draft, id: string): string | null => draft.sections.find(section => section.id === id)?.lead ?? null
-  return [
-    tellsOrigin(from) || tellsOrigin(to) ? null : textChange(to, 'origin', 'Origin and purpose', from.origin, to.origin, true),
-    textChange(to, 'classification', 'Classification', from.classification, to.classification, true),
-    textChange(to, 'egg', 'Egg', from.egg, to.egg, true),
-    textChange(to, 'rings/male', 'Ring size, male', from.rings.male, to.rings.male, false),
-    textChange(to, 'rings/female', 'Ring size, female', from.rings.female, to.rings.female, false),
-    ...sections.map(({id, title}) => textChange(to, id, title, leadOf(from, id), leadOf(to, id), true)),
-  ].filter(change => change !== null)
+const orNull = (text: string): string | null => (text === '' ? null : text)
+const NOTHING = {marked: [], was: null, now: null} as const
+const inWords = (runs: readonly WordRun[] | null): Pick<Change, 'marked' | 'was' | 'now'> => (runs === null ? NOTHING : reworded(runs))
+
+const HEADS: Readonly<Record<HeadChange['id'], string>> = {
+  title: 'Title', manner: 'Manner of the standard', origin: 'Origin and purpose', classification: 'Classification', egg: 'Egg', 'egg/at-least': 'Egg, least weight', 'rings/male': 'Ring size, male', 'rings/female': 'Ring size, female',
+}
+const AMOUNTS: readonly HeadChange['id'][] = ['manner', 'egg/at-least', 'rings/male', 'rings/female']
+
+function headChange({id, before, after, words, why}: HeadChange): Change {
+  const told = (value: string | number | null): string | null => (value === null ? null : typeof value === 'number' ? metricWeight(value) : id === 'manner' ? value.replace('-', ' ') : value)
+  const amount = AMOUNTS.includes(id)
+  return {id, what: HEADS[id], ...(amount ? {...NOTHING, was: told(before), now: told(after)} : inWords(words)), more: [], gone: after === null, quoted: !amount, why}
 }
 
-function clauseChange(from: Draft, to: Draft, {id, is, before, after, why}: ClauseChange): Change {
+function sectionChange({id, before, after, retitled, moved, words, why}: SectionChange): Change {
+  const what = after?.title ?? before?.title ?? id
+  const more = [...(retitled && before ? [`The section was called ${before.title}.`] : []), ...(moved ? ['The section stands at another place.'] : [])]
+  return {id, what, ...inWords(words), more, gone: after === null, quoted: true, why}
+}
+
+function placeWords({is, before, after, retitled, moved}: ClauseChange): readonly string[] {
+  const named = retitled && before ? [`It was called ${before.title}.`] : []
+  if (!moved || !before || !after) return named
+  const under = after.variety !== null && after.variety !== before.variety ? `Now under ${after.variety}` : 'Moved to another place'
+  return [...named, is === 'moved' ? `${under}, the words as they were.` : `${under}.`]
+}
+
+function clauseChange(from: Draft, to: Draft, change: ClauseChange, units: Units): Change {
+  const {id, is, before, after, words, asks, why} = change
   const what = after ? clauseName(to, after) : before ? clauseName(from, before) : id
-  const shown = is === 'moved' ? {was: '', now: ''} : differing(before?.text ?? '', after?.text ?? '')
-  return {id, what, was: orNull(shown.was), now: orNull(shown.now), gone: is === 'dropped', moved: is === 'moved', quoted: true, why: why ?? reasonFor(to, id)}
+  const whole = is === 'added' || is === 'dropped' ? {marked: [], was: orNull(plainWords(before?.text ?? '')), now: orNull(plainWords(after?.text ?? ''))} : inWords(words)
+  return {id, what, ...whole, more: [...placeWords(change), ...asks.map(ask => askChangeWords(ask, units))], gone: is === 'dropped', quoted: true, why}
 }
 
-function amountChange(to: Draft, table: 'weights' | 'scale', {name, before, after}: AmountChange): Change {
-  const words = (value: number | null): string | null => (value === null ? null : table === 'weights' ? metricWeight(value) : String(value))
-  const id = rowId(table, name)
-  const what = `${sentence(name)}, ${table === 'weights' ? 'weight' : 'points'}`
-  return {id, what, was: words(before), now: words(after), gone: after === null, moved: false, quoted: false, why: reasonFor(to, id)}
+function weightChange({class: name, is, before, after, why}: WeightChange): Change {
+  const words = (weight: WeightChange['before']): string | null => weight && weightRange(weight.grams, weight.high, metricWeight)
+  const ranged = (before?.high ?? after?.high ?? null) !== null
+  const more = ranged && is === 'wider' ? ['Range widened.'] : ranged && is === 'narrower' ? ['Range narrowed.'] : []
+  return {id: rowId('weights', name), what: `${sentence(name)}, weight`, marked: [], was: words(before), now: words(after), more, gone: after === null, quoted: false, why}
 }
 
-/** Every change from one draft to the next: its head, its clauses, its weights and its points. */
-export function changesInWords(from: Draft, to: Draft): readonly Change[] {
-  const {clauses, weights, points} = found(from, to)
-  return [
-    ...headChanges(from, to), ...clauses.map(change => clauseChange(from, to, change)),
-    ...weights.map(change => amountChange(to, 'weights', change)), ...points.map(change => amountChange(to, 'scale', change)),
-  ]
+type Units = Logbook['project']['units']
+
+/** Every change from one draft to another: its head, its sections and clauses, its weights, its points, its varieties. */
+export function changesInWords(book: Pick<Logbook, 'drafts' | 'project'>, from: Draft, to: Draft): readonly Change[] {
+  const {head, sections, clauses, rows, weights, points, varieties} = changesOfBook(book, from, to), {units} = book.project
+  const asked = new Map(rows.map(({id, asks, before, after, why}) => [id, {more: asks.map(ask => askChangeWords(ask, units)), title: (after ?? before)?.title ?? id, why}]))
+  const withAsked = (change: Change): Change => {
+    const more = asked.get(change.id)?.more ?? []
+    asked.delete(change.id)
+    return more.length === 0 ? change : {...change, more: [...change.more, ...more]}
+  }
+  const told = [
+    ...head.map(headChange), ...sections.map(sectionChange), ...clauses.map(change => clauseChange(from, to, change, units)), ...weights.map(weightChange),
+    ...points.map(({name, before, after, why}): Change => ({
+      id: rowId('scale', name), what: `${sentence(name)}, points`, marked: [], was: before === null ? null : String(before), now: after === null ? null : String(after), more: [], gone: after === null, quoted: false, why,
+    })),
+    ...varieties.map(({name, is, why}): Change => ({
+      id: `varieties/${slug(name)}`, what: `Variety, ${name}`, ...NOTHING, more: [is === 'added' ? 'A new variety.' : is === 'dropped' ? 'No longer a variety.' : 'It is told by other looks than before.'], gone: is === 'dropped', quoted: false, why,
+    })),
+  ].map(withAsked)
+  // what is asked of a row whose table stayed as it was
+  return [...told, ...[...asked].map(([id, {more, title, why}]): Change => ({id, what: title, ...NOTHING, more, gone: false, quoted: false, why}))]
 }

@@ -12,7 +12,7 @@ export interface StandardPage {
 
 /** The words of a draft that a reader may search for. */
 export const standardWords = (view: StandardView): string =>
-  [view.title, ...[...view.body, ...view.faults].flatMap(section => [section.title, ...section.clauses.map(clause => clause.title)])].join(' ')
+  [view.title, ...view.parts.flatMap(({section}) => (section ? [section.title, ...section.clauses.flatMap(({title, variety}) => [...(variety ? [variety.title] : []), title])] : []))].join(' ')
 
 export const standardHeads = ({project}: Logbook, draft: Draft): PageHeads => ({left: project.name, right: `Proposed standard, draft ${draft.number}`})
 

@@ -44,7 +44,7 @@ export function showsTold({shows, of, name}: FlockSummary): readonly Told[] {
 
 export function draftsTold({drafts}: FlockSummary, {book}: Pick<Findings, 'book'>): readonly Told[] {
   return drafts.map(draft => {
-    const before = book.drafts[book.drafts.indexOf(draft) - 1], changes = before ? changesInWords(before, draft).toSorted((a, b) => Number(a.why === null) - Number(b.why === null)) : []
+    const before = book.drafts[book.drafts.indexOf(draft) - 1], changes = before ? changesInWords(book, before, draft).toSorted((a, b) => Number(a.why === null) - Number(b.why === null)) : []
     const named = changes.slice(0, CHANGES).map(({what, why}) => `${what.charAt(0).toLowerCase()}${what.slice(1)}${why === null ? '' : ` (${why.replace(/[.]$/, '')})`}`)
     return {
       when: dateWords(draft.on), title: `Draft ${draft.number}.`,
