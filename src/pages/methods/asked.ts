@@ -17,6 +17,7 @@ export const METHODS_OF_QUESTION: Readonly<Record<string, readonly string[]>> = 
   depression: ['depression', 'to-tell'],
   selection: ['kept-against-all', 'selection', 'likeness', 'recovery'],
   crosses: ['crosses'],
+  evidence: ['requirements'],
   clauses: ['clauses', 'share', 'true-bred'],
   genotypes: ['genotypes', 'genotypes-exact', 'genotypes-misscoring', 'uncertain-sires'],
   forecast: ['mating-forecast', 'lethal'],
