@@ -3,8 +3,8 @@ import type {Logbook} from '../logbook/book.ts'
 import {shortChecksum} from '../records/checksum.ts'
 import {dayWords} from './dates.ts'
 
-/** `Records to 30 October 2025, checksum ab12 cd34 ef56 7890` */
-export const recordsWords = ({asOf, checksum}: Pick<Logbook, 'asOf' | 'checksum'>): string => `Records to ${dayWords(asOf)}, checksum ${shortChecksum(checksum)}`
+/** `Records to 30 October 2025, checksum ab12 cd34 ef56 7890`; no line ends between the digits */
+export const recordsWords = ({asOf, checksum}: Pick<Logbook, 'asOf' | 'checksum'>): string => `Records to ${dayWords(asOf)}, checksum ${shortChecksum(checksum).replaceAll(' ', '\u00a0')}`
 
 /** What the checksum is of and how it is held against a folder, with all its digits in groups, so that a line can end between them. */
 export const checksumSentence = ({checksum}: Pick<Logbook, 'checksum'>): string =>

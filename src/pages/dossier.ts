@@ -93,7 +93,7 @@ export function dossierPage(findings: Findings, confidential: Confidential | nul
   }
   return {
     path: DOSSIER, template: 'dossier', title: `Dossier of evidence${confidential ? ' for the committee only' : ''}, ${dayWords(book.asOf)}`, section: 'dossier', look: 'dossier', selfContained: true, pdf: DOSSIER_PDF, view,
-    heads: {left: project.name, right: confidential ? FOR_COMMITTEE : `Dossier of evidence, records to ${dayWords(book.asOf)}`, ...(draft ? {enclosed: `Proposed standard, draft ${draft.number}`} : {})},
+    heads: {left: confidential ? `${project.name}, records to ${dayWords(book.asOf)}` : project.name, right: confidential ? FOR_COMMITTEE : `Dossier of evidence, records to ${dayWords(book.asOf)}`, ...(draft ? {enclosed: `Proposed standard, draft ${draft.number}`} : {})},
     search: {kind: 'dossier', words: `dossier evidence requirements ${findings.evidence.items.map(({requirement}) => requirement.title).join(' ')}`},
   }
 }

@@ -43,8 +43,8 @@ describe('pinfeather checksum', () => {
     if (hasSums) execFileSync('sha256sum', ['--check', '--quiet'], {cwd: records, input: out})
   })
 
-  it.each(['short', 'whole', 'as read out', 'in groups of eight'])('knows the same records by the %s', how => {
-    const is = {short, whole, 'as read out': short.toUpperCase().replaceAll(' ', '  '), 'in groups of eight': whole.replace(/(.{8})/g, '$1 ').trim()}[how]
+  it.each(['short', 'whole', 'as read out', 'as copied from the dossier', 'in groups of eight'])('knows the same records by the %s', how => {
+    const is = {short, whole, 'as read out': short.toUpperCase().replaceAll(' ', '  '), 'as copied from the dossier': short.replaceAll(' ', '\u00a0'), 'in groups of eight': whole.replace(/(.{8})/g, '$1 ').trim()}[how]
     expect(told({is})).toMatchObject({code: 0, out: expect.stringContaining(`The same records: ${Object.keys(AROUND).length} record files in R/records give ${short}.`) as string})
   })
 
