@@ -1,5 +1,7 @@
 import type {Clause, Draft, Logbook, Requirement, Trait} from '../logbook/book.ts'
+import {canBeHeld} from './clause-counts.ts'
 import {requiredTraits} from './verdict.ts'
+import {clausesOf} from './words-scored-under.ts'
 
 /** One thing that chicks are held against. */
 export interface AskedLook {
@@ -26,7 +28,7 @@ export interface LooksAsked {
  * A clause of a colour variety that the requirement does not name is passed over where it names some.
  */
 export function looksAsked({clauses: named, varieties}: Pick<Requirement, 'clauses' | 'varieties'>, book: Pick<Logbook, 'drafts' | 'traits'>): LooksAsked {
-  const draft = book.drafts.at(-1) ?? null, all = draft ? [...draft.sections.flatMap(({clauses}) => clauses), ...draft.rows] : []
+  const draft = book.drafts.at(-1) ?? null, all = draft ? clausesOf(draft) : []
   const isOfThem = ({variety}: Clause): boolean => variety === null || varieties.length === 0 || varieties.some(each => sameName(each, variety))
   const clauses = named.length > 0 ? named.map(id => all.find(clause => clause.id === id) ?? id) : all.filter(clause => clause.mandatory && isOfThem(clause))
   if (clauses.length === 0) return {by: 'required', draft, looks: requiredTraits(book).map(trait => ({clause: null, trait, scored: trait})), untold: []}
@@ -40,5 +42,5 @@ export const sameName = (one: string, other: string): boolean => one.trim().toLo
 
 function lookOf(clause: Clause): AskedLook | null {
   const {trait, allows} = clause
-  return trait && (allows.male !== null || allows.female !== null) ? {clause, trait: {...trait, wanted: allows}, scored: trait} : null
+  return trait && canBeHeld(clause) ? {clause, trait: {...trait, wanted: allows}, scored: trait} : null
 }

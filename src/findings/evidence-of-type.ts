@@ -39,13 +39,13 @@ export function decidedBy({judgedOn, interval}: Pick<Requirement, 'judgedOn' | '
  */
 export function trueToType(requirement: Requirement, {book}: Sources): Finding {
   const asked = looksAsked(requirement, book), type = typeOfChicks(book, asked, requirement, SEASONS), by = decidedBy(requirement), {atLeast} = requirement
-  const {seasons, verdicts, hatches, scoredFor, aged} = type, chicks = [...verdicts.keys()]
+  const {seasons, verdicts, hatches, scoredFor, otherWords, aged} = type, chicks = [...verdicts.keys()]
   if (seasons.length === 0) return {...nothing, aged}
   const rate = trueBredAmong(type, hatches), shape = {of: 'seasons', name: [...new Set([seasons[0], seasons.at(-1)])].join(' to '), sex: 'all'} as const
   const counted = (unscored: boolean | null): TrueBredPart => partOf(type, shape, chicks, rate.unlisted, ({is}) => (is === 'right' ? true : is === 'off' ? false : is === 'part-scored' ? unscored : null))
   const part = counted(null), ifFail = counted(false), ifPass = counted(true)
   const sure = atLeast !== null && ifFail.share.kind === 'share' && ifFail.share.value >= atLeast - SLACK
-  const looks = asked.looks.map(look => ({clause: look.clause, trait: look.scored, scored: scoredFor.get(look) ?? 0}))
+  const looks = asked.looks.map(look => ({clause: look.clause, trait: look.scored, scored: scoredFor.get(look) ?? 0, otherWords: otherWords.get(look) ?? 0}))
   const shown: ShownOfType = {kind: 'true-to-type', by: asked.by, decidedBy: by, seasons, looks, untold: asked.untold, rate, part, ifFail, ifPass, sure}
   const isOpen = asked.by !== 'required' && (looks.some(({scored}) => scored === 0) || (asked.by === 'clauses' && asked.untold.length > 0))
   const state = atLeast === null || isOpen || part.share.kind === 'cannot-say' ? null : stateOf(shown, atLeast)

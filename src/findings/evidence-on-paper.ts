@@ -6,7 +6,7 @@ import type {Sources} from './evidence-shown.ts'
 import {siftByDay} from './evidence-window.ts'
 import {onDay} from './next-season.ts'
 
-interface Papers {
+export interface Papers {
   /** all that prove it, oldest first */
   readonly papers: readonly Paper[]
   /** those that hold on the book's day, of the days that count */
@@ -15,7 +15,7 @@ interface Papers {
   readonly behind: Behind
 }
 
-function papersFor(asked: Requirement, {book}: Sources): Papers {
+export function papersFor(asked: Requirement, {book}: Sources): Papers {
   const papers = (book.requirements?.papers ?? []).filter(paper => paper.proves === asked.kind && paper.on.first <= book.asOf).sort((a, b) => a.on.first - b.on.first)
   const {counted, aged} = siftByDay(papers, paper => paper.on, paper => paper.at, asked, book.asOf)
   const valid = counted.filter(paper => paper.until === null || paper.until.last >= book.asOf)
@@ -44,9 +44,12 @@ export function paperOrWord(asked: Requirement, from: Sources): Finding {
 export function statementPapers(asked: Requirement, from: Sources): Finding {
   const {papers, valid, aged, behind: found} = papersFor(asked, from), {keepers} = from.book, least = asked.atLeast ?? Math.max(1, keepers.length)
   const signed = [...new Set(valid.flatMap(({keeper}) => keeper ?? []))], unnamed = valid.filter(({keeper}) => keeper === null).length, without = keepers.filter(keeper => !signed.includes(keeper))
-  const isMet = signed.length >= least || (keepers.length === 0 && valid.length >= least)
+  const more = least - signed.length - unnamed, now = onDay(from.book.asOf), isMet = signed.length >= least || (keepers.length === 0 && valid.length >= least)
   return judged(!isMet && signed.length + unnamed >= least ? null : isMet, {kind: 'papers', papers, valid, keepers: {signed, without, unnamed}, until: until(valid, asked)}, {
-    behind: found, aged, ways: [{kind: 'paper', more: Math.max(1, least - signed.length), instead: null, held: null, keepers: without, earliest: onDay(from.book.asOf)}],
+    behind: found, aged, ways: [
+      ...(unnamed === 0 ? [] : [{kind: 'name-signers', papers: valid.filter(({keeper}) => keeper === null), earliest: now} as const]),
+      ...(more <= 0 ? [] : [{kind: 'paper', more, instead: null, held: null, keepers: without, earliest: now} as const]),
+    ],
   })
 }
 

@@ -8,9 +8,11 @@ import {shownPerClass, showResult, showsAndJudges} from './evidence-of-shows.ts'
 import {writtenStandard} from './evidence-of-standard.ts'
 import {interSeGenerations, yearsBred} from './evidence-of-years.ts'
 import {paperOrWord, statementPapers, veterinaryPaper} from './evidence-on-paper.ts'
-import {fixed, inbreeding} from './evidence-of-descent.ts'
+import {inbreeding} from './evidence-of-closeness.ts'
+import {fixed} from './evidence-of-descent.ts'
 import {trueToType} from './evidence-of-type.ts'
 import {evenWeight} from './evidence-of-weight.ts'
+import {welfare} from './evidence-of-welfare.ts'
 import type {Finding} from './evidence-found.ts'
 import {lastDayOf} from './next-season.ts'
 import type {Earliest} from './ways.ts'
@@ -54,7 +56,7 @@ const WAYS: Readonly<Record<RequirementKind, (requirement: Requirement, from: So
   'photographs': photographs,
   'statements': statementPapers,
   'veterinary': veterinaryPaper,
-  'welfare': paperOrWord,
+  'welfare': welfare,
   'inbreeding': inbreeding,
   'identity': identity,
   'consecutive-shows': consecutiveShows,

@@ -93,7 +93,11 @@ function comparison(pair: HatchPair, first: LifeOfChicks, second: LifeOfChicks, 
   }]
 }
 
-function lifeOf(hatches: readonly Hatch[], chicksOf: ReadonlyMap<Hatch, readonly Chick[]>, asOf: number): LifeOfChicks {
+/** How the chicks of some hatches lived, to other ages where these are given; hatches set aside are left out. */
+export const lifeOfHatches = (hatches: readonly Hatch[], asOf: number, ages: readonly number[] = LIVABILITY_AGES): LifeOfChicks =>
+  lifeOf(hatches.filter(isJudged), new Map(hatches.map(hatch => [hatch, [...hatch.chicks, ...hatch.tallies]])), asOf, ages)
+
+function lifeOf(hatches: readonly Hatch[], chicksOf: ReadonlyMap<Hatch, readonly Chick[]>, asOf: number, ages: readonly number[] = LIVABILITY_AGES): LifeOfChicks {
   const followed: {readonly chick: Chick; readonly parentage: Chick['parentage']; readonly hatch: Hatch | null; readonly watched: Watched}[] = []
   const left = {culled: 0, sold: 0, taken: 0, lost: 0}
   let undated = 0, unlisted = 0, n = 0, died = 0
@@ -113,5 +117,5 @@ function lifeOf(hatches: readonly Hatch[], chicksOf: ReadonlyMap<Hatch, readonly
     }
   }
   const families = sireFamilies(followed).map(own => own.flatMap(({chick, watched}) => Array<Watched>(chick.count).fill(watched)))
-  return {n, ages: LIVABILITY_AGES.map(age => ({age, found: livabilityOfFamilies(families, age), died: followed.reduce((sum, {chick, watched}) => sum + (watched.died && watched.age <= age ? chick.count : 0), 0)})), died, leftAlive: left, undated, unlisted}
+  return {n, ages: ages.map(age => ({age, found: livabilityOfFamilies(families, age), died: followed.reduce((sum, {chick, watched}) => sum + (watched.died && watched.age <= age ? chick.count : 0), 0)})), died, leftAlive: left, undated, unlisted}
 }

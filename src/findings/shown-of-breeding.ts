@@ -17,8 +17,8 @@ export interface ShownOfType {
   readonly by: LooksAsked['by']
   readonly decidedBy: DecidedBy
   readonly seasons: readonly number[]
-  /** in the order of what is asked: chicks of the breed scored for each look */
-  readonly looks: readonly {readonly clause: Clause | null; readonly trait: Trait; readonly scored: number}[]
+  /** in the order of what is asked: chicks scored for each look, and of them those scored while the clause read otherwise */
+  readonly looks: readonly {readonly clause: Clause | null; readonly trait: Trait; readonly scored: number; readonly otherWords: number}[]
   /** clauses that nothing can be held against */
   readonly untold: readonly string[]
   readonly rate: TrueBredRate

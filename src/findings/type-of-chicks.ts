@@ -1,4 +1,5 @@
 import type {Draft, Hatch, Logbook, Requirement, Variety} from '../logbook/book.ts'
+import {concerns} from './clause-counts.ts'
 import {sameName, type AskedLook, type LooksAsked} from './clauses-asked.ts'
 import {countedValue} from './counted-value.ts'
 import type {Aged} from './evidence-found.ts'
@@ -8,7 +9,8 @@ import {askedFrom, oldEnough, sexShows} from './scoring-age.ts'
 import type {Judged} from './true-bred.ts'
 import {varietyOf} from './variety-of.ts'
 import {verdictOn, type Verdict} from './verdict.ts'
-import {meets, wantedOf} from './wanted-look.ts'
+import {meets} from './wanted-look.ts'
+import {scoresUnderWords} from './words-scored-under.ts'
 
 /** The chicks that a requirement of trueness is about, held against what it asks. */
 export interface TypeOfChicks extends Judged {
@@ -17,6 +19,8 @@ export interface TypeOfChicks extends Judged {
   readonly hatches: readonly Hatch[]
   /** chicks that a look could speak of and that were scored for it, whatever became of them */
   readonly scoredFor: ReadonlyMap<AskedLook, number>
+  /** of these, by a score made while the clause read otherwise */
+  readonly otherWords: ReadonlyMap<AskedLook, number>
   /** chicks of the breed that count no more, or not yet, by the days that the requirement names */
   readonly aged: Aged
 }
@@ -36,9 +40,14 @@ export function typeOfChicks(book: Logbook, asked: LooksAsked, requirement: Pick
   const about = bred.filter(chick => isIn(seasonOf(chick))).map(chick => ({chick, of: varietyTold(chick, asked, requirement.varieties)})).filter(({of}) => of !== 'other')
   // a tally stands for each of its chicks
   const {counted, aged} = siftByDay(about.flatMap(each => Array<typeof each>(each.chick.count).fill(each)), ({chick}) => chick.hatched, ({chick}) => chick.hatch?.at ?? chick.at, requirement, book.asOf)
+  const underOf = scoresUnderWords(book), under = new Map(asked.looks.flatMap(look => (look.clause ? [[look, underOf(look.clause, look.scored)] as const] : []))), otherWords = new Map<AskedLook, number>()
   for (const {chick, of} of new Set(counted)) {
     const looks = asked.looks.filter(({clause}) => clause === null || clause.variety === null || (typeof of === 'object' && sameName(clause.variety, of.name)))
-    for (const look of looks) if (isAskedOf(look, chick) && countedValue(chick, look.scored) !== null) scoredFor.set(look, (scoredFor.get(look) ?? 0) + chick.count)
+    for (const look of looks) {
+      if (!isAskedOf(look, chick) || countedValue(chick, look.scored) === null) continue
+      scoredFor.set(look, (scoredFor.get(look) ?? 0) + chick.count)
+      if (under.get(look)?.(chick)?.under.asNow === false) otherWords.set(look, (otherWords.get(look) ?? 0) + chick.count)
+    }
     const verdict = verdictOn(chick, looks.map(({trait}) => trait), book, trait => looks.find(look => look.trait === trait)?.scored ?? trait)
     const own = looks.filter(look => isAskedOf(look, chick)), ofVariety = asked.looks.some(look => look.clause !== null && look.clause.variety !== null && isAskedOf(look, chick))
     if (asked.by === 'required') verdicts.set(chick, of === 'untold' && verdict.is === 'right' ? {...verdict, is: 'part-scored'} : verdict)
@@ -46,13 +55,13 @@ export function typeOfChicks(book: Logbook, asked: LooksAsked, requirement: Pick
     else if (own.length > 0 || ofVariety) verdicts.set(chick, atFullAge(chick, verdict, own, of, ofVariety, book))
   }
   return {
-    seasons, verdicts, required: asked.looks.map(({trait}) => trait), scoredFor, aged,
+    seasons, verdicts, required: asked.looks.map(({trait}) => trait), scoredFor, otherWords, aged,
     hatches: siftByDay(hatched.filter(hatch => isIn(seasonOfHatch(hatch))), hatch => hatch.on, hatch => hatch.at, requirement, book.asOf).counted,
   }
 }
 
 /** Does a look speak of birds of this sex, and can they show it? */
-export const isAskedOf = ({trait}: AskedLook, chick: Chick): boolean => (wantedOf(trait, chick.sex) !== null || (chick.sex === 'unknown' && trait.seenIn === null)) && sexShows(trait, chick)
+export const isAskedOf = ({trait}: AskedLook, chick: Chick): boolean => concerns({allows: trait.wanted}, chick.sex) && sexShows(trait, chick)
 
 /** The variety a chick shows; `none` of them; `untold` where it was not scored for one that it may be of; `other` where the requirement is not about it. */
 type Told = Variety | 'none' | 'untold' | 'other'
