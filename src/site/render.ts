@@ -35,6 +35,9 @@ export interface SiteInput {
   readonly progress?: (done: number, total: number) => void
 }
 
+/** The stylesheet with its faces, as `styleInside` gives it, in a page. */
+const WHOLE_STYLE = /<style>(\s*@font-face[\s\S]*?)<\/style>/
+
 /** Every this many pages the progress is told. */
 const TOLD_EVERY = 250
 
@@ -49,7 +52,7 @@ export async function renderSite({pages, downloads, frame, photos, templates, pr
   const charts = await drawFigures(figures)
   const asked = new Set<string>()
   const sizes = new Map<string, number>()
-  let style: SafeHtml | null = null, styleOf: ((html: string) => string) | null = null
+  let style: SafeHtml | null = null, styleOf: ((html: string) => string) | null = null, rulesOf: ((html: string) => string) | null = null
   const pdfs = new Map<string, Uint8Array>()
   const parts: TemplateParts = {
     frame, charts, pictures: photos.pictures, asked,
@@ -61,9 +64,16 @@ export async function renderSite({pages, downloads, frame, photos, templates, pr
   const engine = openTemplates(textOf(templates), parts)
   return files()
 
+  /** A page as one file, with what it uses of the stylesheet. */
+  function alone(set: string, page: Page): string {
+    const linked = linksInside(set, page.pdf)
+    const styled = page.sheet === undefined ? linked.replace(WHOLE_STYLE, (_, whole: string) => `<style>${(rulesOf ??= styleUsed(whole, false))(linked.replace(WHOLE_STYLE, ''))}</style>`) : linked
+    return picturesInside(styled, page.path, photos.files)
+  }
+
   function* files(): Generator<readonly [string, string | Uint8Array]> {
     for (const [index, page] of pages.entries()) {
-      const set = engine.render(page), html = page.selfContained ? linksInside(picturesInside(set, page.path, photos.files), page.pdf) : set
+      const set = engine.render(page), html = page.selfContained ? alone(set, page) : set
       if (page.selfContained) sizes.set(page.path, Buffer.byteLength(html))
       yield* site.claim(page.path, html, `page “${page.title}” (${page.template})`)
       if (index % TOLD_EVERY === 0) progress?.(index, pages.length)

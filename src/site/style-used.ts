@@ -1,6 +1,6 @@
 /**
- * The stylesheet cut down to what one page uses, for a page that goes out alone on a few kilobytes: no comments, no typeface, no rule for a class, an element or
- * an attribute that is not there. A rule that may apply stays: what a selector says of order, state or what stands beside is not tried.
+ * The stylesheet cut down to what one page uses, for a page that goes out alone: no comments, no rule for a class, an element or an attribute that is not there;
+ * no typeface where it goes out on a few kilobytes. A rule that may apply stays: what a selector says of order, state or what stands beside is not tried.
  */
 import {cssString} from './page-heads.ts'
 
@@ -38,7 +38,8 @@ function parse(style: string): readonly Rule[] {
 
 /** What a page is made of: `td`, `.wide`, `#matter`, `[aria-current]`. */
 function namesIn(html: string): ReadonlySet<string> {
-  const names = new Set<string>()
+  // tags that may be left out, of what is always there
+  const names = new Set(['html', 'head', 'body'])
   for (const [, element = '', attributes = ''] of html.matchAll(/<([a-z][a-z\d]*)((?:\s+[^\s=>"']+(?:=(?:"[^"]*"|[^\s>"']+))?)*)\s*\/?>/gi)) {
     names.add(element.toLowerCase())
     for (const [, name = '', quoted = '', bare = ''] of attributes.matchAll(/([^\s=>"']+)(?:=(?:"([^"]*)"|([^\s>"']+)))?/g)) {
@@ -88,6 +89,8 @@ function mayApply(selector: string, names: ReadonlySet<string>): boolean {
 const tight = (text: string): string => text.replace(/\s+/g, ' ').replace(/ ?([{};,]) ?/g, '$1').replace(/: /g, ':').trim().replace(/;$/, '')
 
 interface There {
+  /** on a few kilobytes: no typeface, nor what forced colours ask for */
+  readonly light: boolean
   readonly names: ReadonlySet<string>
   readonly regions: ReadonlyMap<string, ReadonlySet<string>>
 }
@@ -96,7 +99,7 @@ interface There {
 const namesFor = (selector: string, {names, regions}: There): ReadonlySet<string> => regions.get(/^\.[\w-]+(?= )/.exec(selector)?.[0] ?? '') ?? names
 
 function write({head, text, rules}: Rule, there: There): string {
-  if (head.startsWith('@font-face') || /^@media \(forced-colors/.test(head)) return ''
+  if (there.light && (head.startsWith('@font-face') || /^@media \(forced-colors/.test(head))) return ''
   if (head === '') return `${tight(text ?? '')};`
   if (text === null) {
     const inside = rules.map(rule => write(rule, there)).join('')
@@ -106,14 +109,17 @@ function write({head, text, rules}: Rule, there: There): string {
   return kept.length === 0 ? '' : `${tight(kept.join(','))}{${tight(text)}}`
 }
 
-/** @returns for the HTML of a page the rules that it may use */
-export function styleUsed(style: string): (html: string) => string {
+/**
+ * @param light  without the typeface and what forced colours ask for
+ * @returns for the HTML of a page, without the stylesheet, the rules that it may use
+ */
+export function styleUsed(style: string, light = true): (html: string) => string {
   const rules = parse(style)
   return html => {
-    const there = {names: namesIn(html), regions: regionsIn(html)}
+    const there = {light, names: namesIn(html), regions: regionsIn(html)}
     const kept = rules.map(rule => write(rule, there)).join('\n').replace(/\n{2,}/g, '\n').trim()
-    // a value of which nothing kept makes use
-    return kept.replace(/(--[\w-]+):[^;{}]*(?:;|(?=\}))/g, (whole, name: string) => (kept.includes(`var(${name})`) ? whole : ''))
+    // a value of which nothing kept makes use, nor the page itself
+    return kept.replace(/(--[\w-]+):[^;{}]*(?:;|(?=\}))/g, (whole, name: string) => (kept.includes(`var(${name})`) || html.includes(`var(${name})`) ? whole : ''))
   }
 }
 

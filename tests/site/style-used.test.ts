@@ -26,6 +26,7 @@ describe('styleUsed(style)(html)', () => {
     ['.tip li { margin: 0; } .tip p { margin: 0; }', '<main><ul><li>a</ul></main><footer class=tip><p>b</footer>', '.tip p{margin:0}'],
     ['/* a } b */ p { margin: 0; }', '<p>', 'p{margin:0}'],
     [':root { --a: 1px; --b: 2px; } p { margin: var(--a); }', '<html><p>', ':root{--a:1px;}\np{margin:var(--a)}'],
+    [':root { --a: 1px; --b: 2px; } p { margin: 0; }', '<html><p><svg><path fill=var(--b) /></svg>', ':root{--b:2px}\np{margin:0}'],
   ])('of %j for %j leaves %j', (style, html, left) => {
     expect(used(style, html)).toBe(left)
   })
@@ -36,6 +37,15 @@ describe('styleUsed(style)(html)', () => {
     for (const rule of ['.scroll{overflow-x:auto', '.wide{width:100%}', 'th,td{', '.summary', '@media print', ':where(.n2 tr) > :nth-child(2)']) expect(style).toContain(rule)
     for (const rule of ['.ladder', '.pedigree', '.candle', '@font-face', 'n3']) expect(style).not.toContain(rule)
     expect(style.split('{').length).toBe(style.split('}').length)
+  })
+
+  it('keeps the typeface and what forced colours ask for, where a page need not be light', () => {
+    const style = '@font-face { font-family: "X"; src: url("data:font/woff2;base64,d09G+/=="); }\n@media (forced-colors: active) { p { margin: 0; } .b { margin: 0; } }'
+    expect(styleUsed(style, false)('<p>')).toBe('@font-face{font-family:"X";src:url("data:font/woff2;base64,d09G+/==")}\n@media (forced-colors:active){p{margin:0}}')
+  })
+
+  it('takes for there what HTML lets one leave out the tags of', () => {
+    expect(used('body { margin: 0; }', '<html lang=en><title>a</title><p>b')).toBe('body{margin:0}')
   })
 
   it('refuses a stylesheet that does not close what it opens', () => {
