@@ -4,6 +4,7 @@ import type {PartialDate} from '../records/dates.ts'
 import {birdPage} from './bird.ts'
 import {birdsPages, ON_ONE_PAGE} from './birds.ts'
 import {carePage} from './care.ts'
+import {clausesPage} from './clauses.ts'
 import {choosingPage} from './choosing.ts'
 import {diaryPage} from './diary.ts'
 import {diaryEntryPages} from './diary-entry.ts'
@@ -75,7 +76,7 @@ function pagesOfFlock(findings: Findings): readonly Page[] {
 function pagesOfPapers(findings: Findings): readonly Page[] {
   const {book} = findings, history = draftHistoryPage(book)
   return [
-    showsPage(findings), ...showPages(findings), standardPage(book), ...draftPages(book), ...(history ? [history] : []), dossierPage(findings), diaryPage(book), ...diaryEntryPages(book), ...summaryPages(findings),
+    showsPage(findings), ...showPages(findings), standardPage(book), ...draftPages(book), ...clausesPage(findings), ...(history ? [history] : []), dossierPage(findings), diaryPage(book), ...diaryEntryPages(book), ...summaryPages(findings),
     strainsPage(book), ...strainPages(book), keepersPage(book), carePage(book), methodsPage(), recordFormatsPage(), problemManualPage(),
   ]
 }

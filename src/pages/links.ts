@@ -21,6 +21,8 @@ export const VIGOUR = 'vigour.html'
 export const KEEPERS = 'keepers.html'
 export const SHOWS = 'shows.html'
 export const STANDARD = 'standard.html'
+export const CLAUSES = 'clauses.html'
+export const SCORE_SHEET = 'score-sheet.html'
 export const DOSSIER = 'dossier.html'
 /** as PDFs, when those are asked for */
 export const STANDARD_PDF = 'standard.pdf'
@@ -51,6 +53,8 @@ export const keeperAnchor = (keeper: Keeper): string => `is-${fileName(keeper.id
 export const choosingAnchor = (label: Step['label']): string => `step-${fileName(label)}`
 export const careAnchor = (entry: CareEntry): string => `on-${fileName(entry.id)}`
 export const showPath = (show: Show): string => `shows/${fileName(show.id)}.html`
+/** a clause of the latest draft, by its anchor there */
+export const clauseLink = (anchor: string): string => `${STANDARD}#${anchor}`
 export const draftPath = (draft: Draft): string => `standard/${draft.number}.html`
 export const diaryPath = (entry: DiaryEntry): string => `diary/${fileName(entry.id)}.html`
 export const carePath = (entry: CareEntry): string => `${CARE}#${careAnchor(entry)}`

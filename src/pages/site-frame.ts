@@ -3,7 +3,7 @@ import {reachedSteps} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
 import {dateWords, dayWords} from './dates.ts'
 import {
-  BIRDS, CARE, CHOOSING, DIARY, DOSSIER, DOUBTS, DOWNLOADS, DRAFT_HISTORY, FOUNDERS, HATCHES, HOME, KEEPERS, LADDER, LAY, MALES, METHODS, PENS, PROBLEM_MANUAL, RECORD_FORMATS, ROTATION, SHOWS, STANDARD, STRAINS, SUMMARIES, TRAITS, VIGOUR,
+  BIRDS, CARE, CHOOSING, CLAUSES, DIARY, DOSSIER, DOUBTS, DOWNLOADS, DRAFT_HISTORY, FOUNDERS, HATCHES, HOME, KEEPERS, LADDER, LAY, MALES, METHODS, PENS, PROBLEM_MANUAL, RECORD_FORMATS, ROTATION, SCORE_SHEET, SHOWS, STANDARD, STRAINS, SUMMARIES, TRAITS, VIGOUR,
 } from './links.ts'
 import {counted, countWord} from './numbers.ts'
 import type {Page, Section} from './page.ts'
@@ -37,6 +37,7 @@ export function siteFrame(findings: Findings, pages: readonly Page[]): SiteFrame
     {section: 'hatches', title: 'Hatches', path: HATCHES, note: 'eggs set and chicks out'}, {section: null, title: 'Life and lay', path: LAY, note: 'how chicks live and hens lay'}, {section: 'traits', title: 'Traits', path: TRAITS, note: noteOr(book.traits.length, 'trait', 'traits', 'none written down yet')},
     {section: 'shows', title: 'Shows', path: SHOWS, note: noteOr(shows.shows.length, 'show', 'shows', 'none yet') + (shows.remarks.length === 0 ? '' : ', with judges’ remarks')},
     {section: 'standard', title: 'Standard', path: STANDARD, note: draft ? `draft ${draft.number}` : 'not drafted yet'}, {section: null, title: 'Changes of the standard', path: DRAFT_HISTORY, note: 'draft by draft'},
+    {section: null, title: 'The standard beside the flock', path: CLAUSES, note: 'which clauses the birds meet'}, {section: null, title: 'Score sheet', path: SCORE_SHEET, note: 'to print for a scoring day'},
     {section: 'dossier', title: 'Dossier', path: DOSSIER, note: 'the evidence, made to print'}, {section: 'diary', title: 'Diary', path: DIARY, note: oldest ? `kept since ${dateWords(oldest.on)}` : 'nothing written yet'},
     {section: null, title: 'To send on', path: SUMMARIES, note: 'a sheet for each season and step'}, {section: null, title: 'Chicks in doubt', path: DOUBTS, note: 'looks and parents that hardly fit'}, {section: null, title: 'Which cockerel into which pen?', path: MALES, note: 'who is kin to whom'}, {section: null, title: 'Ways of mating', path: ROTATION, note: 'where each would lead'},
     {section: null, title: 'What choosing did', path: CHOOSING, note: 'what for, and what came of it'}, {section: null, title: 'Is inbreeding costing us?', path: VIGOUR, note: 'hatch, life, weight and eggs; what crosses gain'},
