@@ -30,6 +30,14 @@ describe('wrong use of the command line', () => {
   }, 60_000)
 })
 
+it('holds records against a checksum, in any day’s view the same', () => {
+  const {status, stdout} = typed('checksum', 'content')
+  const [short = ''] = stdout.split('\n')
+  expect([status, /^(?:[\da-f]{4} ){3}[\da-f]{4}$/.test(short)]).toEqual([0, true])
+  expect(typed('checksum', 'content', '--is', short).status).toBe(0)
+  expect(typed('checksum', 'content', '--as-of', '2024-01-01').status).toBe(2)
+}, 60_000)
+
 it('says its version, that of package.json', () => {
   const {version} = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {version: string}
   expect(typed('--version')).toEqual({status: 0, stdout: `${version}\n`, stderr: ''})

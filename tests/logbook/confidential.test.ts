@@ -12,17 +12,24 @@ const FILES: Files = {
   'keepers/ternhouse.md': '---\nname: The keeper at Ternhouse\nconsent-committee: 2024-01-15\nregion: the north shore\n---\n',
   'keepers/wadderness.md': '---\nname: The keeper at Wadderness\nconsent: no\nconsent-committee: no\nregion: the south shore\n---\n',
 }
-const show = (on: string, judges: string) => `---\nname: Autumn show\non: ${on}\njudges: ${judges}\n---\n`
 
 function linked(files: Files, asOf?: number) {
   const {book, confidential, slips} = link(readRecords(folderInMemory(around({...FILES, ...files}))), {asOf})
   if (!book) throw new Error('no book')
-  return {book, slips, named: confidential && {keepers: [...confidential.keepers].map(([keeper, {name, region}]) => [book.keepers.includes(keeper), keeper.name, name, region]), judges: [...confidential.judges]}}
+  return {book, slips, named: confidential && {
+    keepers: [...confidential.keepers].map(([keeper, {name, region}]) => [book.keepers.includes(keeper), keeper.name, name, region]), judges: [...confidential.judges],
+  }}
 }
 
 describe('confidentialOf(records)', () => {
   it('names who agreed to the committee alone, with the region, by the keeper of the book', () => {
     expect(linked({}).named).toEqual({keepers: [[true, 'keeper A', 'The keeper at Ternhouse', 'the north shore']], judges: []})
+  })
+
+  it('has a judge by what the entries of the book call them', () => {
+    const files = {'shows/2024-11-02-ness.md': '---\nname: Autumn show\non: 2024-11-02\njudges: {j1: A third, j2: {name: A judge, consent-committee: yes}}\nentries: [{bird: H-1, judge: j2}]\n---\n'}
+    const {book, named} = linked(files)
+    expect([book.shows[0]?.entries[0]?.judge, named?.judges]).toEqual(['judge 2', [['judge 2', 'A judge']]])
   })
 
   it('is of the same keepers in a view of an earlier day', () => {
@@ -45,28 +52,10 @@ describe('confidentialOf(records)', () => {
   })
 })
 
-describe('a judge', () => {
-  const judges = (...lists: string[]) => linked(Object.fromEntries(lists.map((list, index) => [`shows/202${index}-11-02.md`, show(`202${index}-11-02`, list)]))).named?.judges
-
-  it('is named to the committee by what the public calls them', () => {
-    expect(judges('{j1: {name: A judge, consent-committee: yes}, j2: {name: Another, consent: yes}, j3: A third}')).toEqual([['judge 1', 'A judge']])
-  })
-
-  it('is named to it where every show that has them agrees, to all or to the committee', () => {
-    expect(judges('{j1: {name: A judge, consent: yes}}', '{j: {name: A judge, consent-committee: yes}}')).toEqual([['judge 1', 'A judge']])
-    expect(judges('{j1: {name: A judge, consent: yes}}', '{j: A judge}')).toEqual([])
-    expect(judges('{j1: {name: A judge, consent-committee: yes}}', '{j: {name: A judge, consent-committee: no}}')).toEqual([])
-  })
-
-  it('is never called by a number by which somebody else is named', () => {
-    expect(judges('{j1: {name: Judge 1, consent: yes}, j2: {name: A judge, consent-committee: yes}}')).toEqual([['judge 2', 'A judge']])
-  })
-})
-
 describe('who may lean on it', () => {
   it('is linking, the committee’s dossier and the command that writes it; no finding, no chart, no other page', () => {
     const leaning = filesBelow('src').filter(file => file.endsWith('.ts') && importsOf(file).some(path => path.endsWith('/confidential.ts')))
     expect(leaning.filter(file => !MAY.some(may => may.test(file)))).toEqual([])
   })
-  const MAY = [/^src\/logbook\/(?:keepers|judges|linked|link)\.ts$/, /^src\/pages\/(?:dossier[\w-]*|named)\.ts$/, /^src\/commands\/(?:open-book|publish|publish-for-committee)\.ts$/]
+  const MAY = [/^src\/logbook\/(?:keepers|judges|linked|link)\.ts$/, /^src\/pages\/(?:dossier|naming)\.ts$/, /^src\/commands\/(?:open-book|publish|publish-for-committee)\.ts$/]
 })

@@ -2,7 +2,7 @@ import {chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync
 import {homedir, tmpdir} from 'node:os'
 import {dirname, join} from 'node:path'
 import {afterEach, beforeEach, describe, expect, it} from 'vitest'
-import {MARKER, refusalOf, refusalWords, replaceFolder} from '../../src/site/write.ts'
+import {liesApart, MARKER, refusalOf, refusalWords, replaceFolder} from '../../src/site/write.ts'
 
 let folder = '', content = '', target = ''
 beforeEach(() => {
@@ -15,6 +15,20 @@ afterEach(() => rmSync(folder, {recursive: true, force: true}))
 
 const write = (files: Readonly<Record<string, string>>, to = target) => replaceFolder(to, new Map(Object.entries(files)), {content})
 const read = (path: string): string => readFileSync(join(target, path), 'utf8')
+
+describe('liesApart(one, other)', () => {
+  it('is so of neighbours, also of one whose name the other begins with, and of what is not there yet', () => {
+    expect(liesApart(target, `${target}-for-committee`)).toBe(true)
+    expect(liesApart(target, content)).toBe(true)
+  })
+
+  it('is not so of a folder and itself, nor of one in the other, wherever links lead', () => {
+    symlinkSync('content', join(folder, 'link'))
+    for (const inner of [content, join(content, 'a', 'b'), join(folder, 'link'), join(folder, 'link', 'a')]) {
+      expect([liesApart(content, inner), liesApart(inner, content)]).toEqual([false, false])
+    }
+  })
+})
 
 describe('replaceFolder(target, files)', () => {
   it('writes a first site with its marker', () => {
