@@ -34,17 +34,34 @@ interface Waiting {
   readonly fail: (fault: ChromiumFault) => void
 }
 
+interface Answer {
+  readonly id?: number
+  readonly result?: unknown
+  readonly error?: {readonly message?: string}
+}
+
+function answerIn(text: string): Answer | null {
+  try {
+    return JSON.parse(text) as Answer
+  } catch {
+    return null
+  }
+}
+
 /** Questions out, answers in, by number. */
 class Pipe {
   readonly #waiting = new Map<number, Waiting>()
   readonly #out: Writable
   #asked = 0
-  #rest = ''
+  /** what has come of an answer that has not ended, piece by piece: a PDF comes in thousands */
+  #begun: string[] = []
   #over: ChromiumFault | null = null
 
   constructor(out: Writable, back: Readable) {
     this.#out = out
-    out.on('error', () => { this.fail(new ChromiumFault('it closed the pipe')) })
+    // a pipe breaks when Chromium stops, which is heard of with the reason
+    out.on('error', () => {})
+    back.on('error', () => {})
     back.setEncoding('utf8').on('data', (text: string) => { this.#hear(text) })
   }
 
@@ -64,16 +81,20 @@ class Pipe {
   }
 
   #hear(text: string): void {
-    const pieces = (this.#rest + text).split('\0')
-    this.#rest = pieces.pop() ?? ''
-    for (const piece of pieces) {
-      const {id, result, error} = JSON.parse(piece) as {id?: number; result?: unknown; error?: {message?: string}}
-      const waiting = this.#waiting.get(id ?? 0)
-      if (id === undefined || !waiting) continue
-      this.#waiting.delete(id)
-      if (error) waiting.fail(new ChromiumFault(`it would not do ${waiting.method}: ${error.message ?? 'no reason given'}`))
-      else waiting.done(result)
+    const [rest = '', ...more] = text.split('\0')
+    this.#begun.push(rest)
+    for (const next of more) {
+      this.#take(answerIn(this.#begun.join('')))
+      this.#begun = [next]
     }
+  }
+
+  #take(answer: Answer | null): void {
+    if (answer === null) return this.fail(new ChromiumFault('it answered with what is no JSON'))
+    const {id = 0, result, error} = answer, waiting = this.#waiting.get(id)
+    this.#waiting.delete(id)
+    if (error) waiting?.fail(new ChromiumFault(`it would not do ${waiting.method}: ${error.message ?? 'no reason given'}`))
+    else waiting?.done(result)
   }
 }
 
@@ -96,7 +117,7 @@ function end(child: ChildProcess): void {
  * @throws ChromiumFault
  */
 export async function withPage<T>(chromium: string, work: (ask: Ask) => Promise<T>, patience: number): Promise<T> {
-  const profile = mkdtempSync(join(tmpdir(), 'pinfeather-chromium-'))
+  const profile = mkdtempSync(join(tmpdir(), `pinfeather-chromium-${process.pid}-`))
   // root has no right to a sandbox, as in a container
   const words = [...WORDS, `--user-data-dir=${profile}`, ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])]
   const child = spawn(chromium, words, {stdio: ['ignore', 'ignore', 'pipe', 'pipe', 'pipe'], detached: process.platform !== 'win32', windowsHide: true})
@@ -108,7 +129,7 @@ export async function withPage<T>(chromium: string, work: (ask: Ask) => Promise<
     const pipe = new Pipe(out as Writable, back as Readable)
     child.on('error', fault => { pipe.fail(new ChromiumFault(fault.message)) })
     child.on('close', code => { pipe.fail(new ChromiumFault(`it stopped${code === null ? '' : ` with code ${code}`}${lastWords(said) === '' ? '' : `, saying: ${lastWords(said)}`}`)) })
-    timer = setTimeout(() => { pipe.fail(new ChromiumFault(`it gave no answer within ${Math.ceil(patience / 1000)} seconds`)) }, patience)
+    timer = setTimeout(() => { pipe.fail(new ChromiumFault(`it gave no answer within ${patience / 1000} s`)) }, patience)
     const targetId = textIn(await pipe.ask('Target.createTarget', {url: 'about:blank'}), 'targetId')
     const session = textIn(await pipe.ask('Target.attachToTarget', {targetId, flatten: true}), 'sessionId')
     const done = await work((method, params = {}) => pipe.ask(method, params, session))

@@ -3,7 +3,7 @@ import {once} from 'node:events'
 import {chmodSync, existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync} from 'node:fs'
 import {createServer} from 'node:net'
 import {dirname, join} from 'node:path'
-import {describe, expect, it} from 'vitest'
+import {describe, expect, it, vi} from 'vitest'
 import {inspect} from '../../src/commands/inspect.ts'
 import {publish} from '../../src/commands/publish.ts'
 import {MARKER} from '../../src/site/write.ts'
@@ -97,5 +97,20 @@ describe('a folder of records that cannot be read whole', () => {
     chmodSync(join(folder, 'content', 'birds'), 0o700)
     expect(code).toBe(2)
     expect(err).toBe('R/content/birds cannot be opened (you may not read it); mend that, or take it out of the records.\n')
+  })
+})
+
+describe('publishing with PDFs where no Chromium is', () => {
+  it('says so, and publishes everything else', async () => {
+    const folder = folderWith({'content/project.md': PROJECT, 'content/standard/1.md': '---\ndraft: 1\non: 2025-01-14\n---\n## Male\n\n**Comb.** Pea.\n'})
+    vi.stubEnv('CHROMIUM', join(folder, 'none'))
+    const world = listeningWorld()
+    const code = await publish({folder: join(folder, 'content'), to: join(folder, 'site'), asOf: undefined, pdf: true, quiet: true}, world)
+    vi.unstubAllEnvs()
+    expect(code).toBe(0)
+    expect(world.said.err.replaceAll(folder, 'R')).toContain('No PDF was made: CHROMIUM names R/none, and there is no such file. Everything else is published.\n')
+    expect(existsSync(join(folder, 'site', MARKER))).toBe(true)
+    expect(existsSync(join(folder, 'site', 'standard.pdf'))).toBe(false)
+    for (const page of ['standard.html', 'dossier.html']) expect(readFileSync(join(folder, 'site', page), 'utf8')).not.toContain('.pdf')
   })
 })

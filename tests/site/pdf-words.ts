@@ -20,12 +20,12 @@ const unicode = (hex: string): string => Buffer.from(hex, 'hex').swap16().toStri
 /** What letters the glyphs of a typeface stand for. */
 function lettersOf(map: string): ReadonlyMap<string, string> {
   const letters = new Map<string, string>()
-  for (const [, first = '', last = '', from = ''] of map.matchAll(/<(\w{4})> <(\w{4})> <(\w{4})>/g)) {
+  for (const [, first = '', last = '', from = ''] of map.matchAll(/<(\w{2,4})> <(\w{2,4})> <(\w{4})>/g)) {
     for (let at = parseInt(first, 16); at <= parseInt(last, 16); at += 1) {
-      letters.set(at.toString(16).toUpperCase().padStart(4, '0'), String.fromCharCode(parseInt(from, 16) + at - parseInt(first, 16)))
+      letters.set(at.toString(16).toUpperCase().padStart(first.length, '0'), String.fromCharCode(parseInt(from, 16) + at - parseInt(first, 16)))
     }
   }
-  for (const [, glyph = '', to = ''] of map.matchAll(/^<(\w{4})> <((?:\w{4})+)>$/gm)) letters.set(glyph, unicode(to))
+  for (const [, glyph = '', to = ''] of map.matchAll(/^<(\w{2,4})> <((?:\w{4})+)>$/gm)) letters.set(glyph, unicode(to))
   return letters
 }
 
@@ -43,7 +43,10 @@ export function sheetsOf(pdf: Uint8Array): readonly string[] {
     let face = 0, words = ''
     for (const [, name, glyphs] of streamOf(pdf, Number(/\/Contents (\d+) 0 R/.exec(page)?.[1])).matchAll(/\/F(\d+) [\d.]+ Tf|<([\dA-F]+)>(?= Tj| -?[\d.]+ <|<|\] TJ)/g)) {
       if (name !== undefined) face = faces.get(name) ?? 0
-      else words += (glyphs ?? '').replace(/.{4}/g, glyph => lettersFor(face).get(glyph) ?? '?')
+      else {
+        const known = lettersFor(face), digits = [...known.keys()][0]?.length ?? 4
+        for (let at = 0; at < (glyphs ?? '').length; at += digits) words += known.get((glyphs ?? '').slice(at, at + digits)) ?? '?'
+      }
     }
     return words
   })

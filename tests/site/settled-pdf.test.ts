@@ -22,6 +22,11 @@ describe('settledPdf(pdf, on)', () => {
     expect(after).toHaveLength(before.length)
   })
 
+  it('numbers elements from one in the order they had', () => {
+    expect(settled('/ID (node00000067) /Names [(node00000009) 4 0 R (node00000067) 5 0 R (node00000123) 6 0 R]'))
+      .toBe('/ID (node00000002) /Names [(node00000001) 4 0 R (node00000002) 5 0 R (node00000003) 6 0 R]')
+  })
+
   it('leaves a name too short to hold its own, and every byte of what is no text', () => {
     expect(settled('/Creator (X)')).toBe('/Creator (X)')
     const bytes = Uint8Array.from({length: 256}, (_, byte) => byte)
