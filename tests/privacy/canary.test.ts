@@ -16,7 +16,7 @@ const records = join(root, 'records')
 const site = join(root, 'site')
 const forCommittee = join(root, 'site-for-committee')
 const canaries = new Canaries()
-const PUBLIC = ['publickeeper', 'publicjudge', 'publicbody', 'publicalt', 'publiccaption', 'publicnote', 'publicreason', 'publicremark', 'publicsecondremark', 'publicclause', 'publiccharacter', 'publicdiary']
+const PUBLIC = ['publickeeper', 'publicjudge', 'publicbody', 'publicalt', 'publiccaption', 'publicnote', 'publicreason', 'publicremark', 'publicsecondremark', 'publicstrucktoo', 'publicstatement', 'publicclause', 'publiccharacter', 'publicdiary']
 
 /** Pictures written into pages are looked into as well. */
 function withPicturesInside(bytes: Buffer): Buffer {

@@ -77,7 +77,7 @@ chicks:
 tallies:
   - {chicks: 2, comb: pea, left: 2022-05-20 sold, private: [${at('tally')}]}`, 'hatch'),
     'hatches/2023-01.md': file('pen: 2023-A\nset: 2023-03-05\neggs: 3\nhatched: 2\non: 2023-03-26\nchicks:\n  - {band: 23-001, sex: female, comb: single}\n  - {band: 23-002, sex: male, comb: pea}', 'secondhatch'),
-    'scores/2022.csv': `band,on,by,comb,struck\n22-001,2022-05-01,tern,single ${hidden('cell')}\n22-001,2022-06-01,${canaries.words.find(word => word.includes('keepersigns')) ?? ''},pea,\n22-002,2022-06-01,tern,pea,\n22-001,2022-07-01,kelpgarth,pea,publicstruck\n`,
+    'scores/2022.csv': `band,on,by,comb,struck\n22-001,2022-05-01,tern,single ${hidden('cell')}\n22-001,2022-06-01,${canaries.words.find(word => word.includes('keepersigns')) ?? ''},pea,\n22-002,2022-06-01,tern,pea,\n22-001,2022-07-01,kelpgarth,pea,publicstruck\n22-002,2022-07-02,canarycommitteesignscanary,single,publicstrucktoo\n`,
     [`scores/2022-${keeper}.csv`]: 'band,on,comb\n22-002,2022-06-02,pea\n',
     [`measures/2022 ${canaries.words.find(word => word.includes('keepername')) ?? ''}.csv`]: 'band,on,weight\n22-002,2022-08-13,1800\n',
     'measures/weights.csv': 'band,on,weight\n22-001,2022-08-13,2400\n',
@@ -98,7 +98,9 @@ entries:
   - {bird: 21-002, class: any hen, judge: canarycommitteekeycanary, result: 1 of 2, remark: publicsecondremark}
 scores:
   - {bird: 22-001, by: ${keeper}, draft: 1, type: 28 of 30, private: ${at('scoresheet')}}
-  - {bird: 22-002, by: canaryjudgekeycanary, draft: 1, type: 27 of 30}`, 'show'),
+  - {bird: 22-002, by: canaryjudgekeycanary, draft: 1, type: 27 of 30}
+  - {bird: 22-002, by: canarycommitteekeycanary, draft: 1, type: 29 of 30}
+  - {bird: 22-002, by: canarycommitteeidcanary, draft: 1, type: 26 of 30}`, 'show'),
     'standard/1.md': file('draft: 1\non: 2022-12-01\nscale: {Type: 60, Colour: 40}', 'draft',
       `## General characteristics, male\n\n**Tail.** Of publicclause length. ${hidden('clause')}\n\n${hidden('between')}\n\n**Comb.** Pea.`),
     'requirements.md': file(`
@@ -106,10 +108,12 @@ association: the national association
 audience: committee
 requirements:
   - {kind: independent-keepers, title: Keepers, asked: One keeper, at-least: 1, seasons: 1}
+  - {kind: statements, title: Statements, asked: One of every keeper}
   - {kind: veterinary, title: Veterinary, asked: A statement, waived: {because: publicwaiver, paper: ${at('waiverpaper')}.pdf}}
 papers:
   - {file: ${at('paperfile')}.pdf, title: Veterinary statement, on: 2024-08-12, proves: veterinary, private: ${at('paperprivate')}}
   - {file: ${at('secondpaper')}.pdf, title: publicpaper, on: 2024-08-13, proves: history}
+  - {title: publicstatement, on: 2024-08-14, proves: statements, keeper: canarycommitteeidcanary}
 distinctness:
   - {character: publiccharacter, Skerry Fowl: pea, Holm White: single, private: ${at('distinctness')}}`, 'requirements'),
     'care/2022-05-02-drops.md': file('care: treatment\non: 2022-05-02\npens: [2022-A]\nwith: as the label says', 'care'),
