@@ -89,7 +89,8 @@ export function showResult(asked: Requirement, from: Sources): Finding {
   const until = Math.max(...inTheWay.map(({show}) => show.on.last)), passes = asked.within === null || inTheWay.length === 0 ? null : onDay(until + asked.within + 1)
   const ways: readonly Way[] = [
     ...(inTheWay.length > 0 ? [{kind: 'show-again', birds: birdsOf(inTheWay), earliest: passes} as const] : []),
-    ...(unwritten.length > 0 ? [{kind: 'write-results', what: leastGrade === null ? 'points' : 'grades', entries: unwritten.map(({entry}) => ({bird: entry.bird, at: entry.at})), earliest: null} as const] : []),
+    ...(leastGrade !== null && least < 0 ? [{kind: 'name-grades', earliest: null} as const] : []),
+    ...(unwritten.length > 0 && (leastGrade === null || least >= 0) ? [{kind: 'write-results', what: leastGrade === null ? 'points' : 'grades', entries: unwritten.map(({entry}) => ({bird: entry.bird, at: entry.at})), earliest: null} as const] : []),
   ]
   const worst = entries.flatMap(result => gradeOf(result) ?? [])
   return judged(isOver ? false : unwritten.length > 0 || untold.length > 0 || (leastGrade !== null && least < 0) ? null : true, {

@@ -33,10 +33,14 @@ export type WantingOfWork =
   | {readonly kind: 'large-shows'; readonly more: number; readonly birds: number | null; readonly keepers: number | null}
   /** an entry that fell short can only be followed by others: from the day after it */
   | {readonly kind: 'show-again'; readonly birds: readonly Bird[]}
+  /** the grades that judges give, in their order, the least asked for among them */
+  | {readonly kind: 'name-grades'}
   /** what a judge gave and nobody wrote down */
   | {readonly kind: 'write-results'; readonly what: 'points' | 'grades'; readonly entries: readonly {readonly bird: Bird; readonly at: Spot}[]}
   /** a paper to have, or in place of one that ran out or is too old, which it did after the day it `held` to; of one of these keepers where it is a statement */
   | {readonly kind: 'paper'; readonly more: number; readonly instead: Paper | null; readonly held: Day | null; readonly keepers: readonly Keeper[]}
+  /** papers that do not say whose they are */
+  | {readonly kind: 'name-signers'; readonly papers: readonly Paper[]}
   | {readonly kind: 'statement'}
   /** sections that are missing or empty, by kind or as they are headed; clauses that are missing, by id */
   | {readonly kind: 'write-sections'; readonly missing: readonly SectionKind[]; readonly empty: readonly string[]; readonly clauses: readonly string[]}

@@ -10,8 +10,8 @@ export interface DatedFact {
   readonly at: Spot
 }
 
-/** Ends that may be planned, days that something holds until, and what is the project's own clock. */
-const NOT_PAST: ReadonlySet<string> = new Set(['to', 'until', 'eggs-withheld-until', 'meat-withheld-until', 'as-of', 'consent', 'consent-committee', 'private', 'at', 'keyAt', 'band', 'others'])
+/** Ends that may be planned, days that something holds until or has to be reached by, and what is the project's own clock. */
+const NOT_PAST: ReadonlySet<string> = new Set(['to', 'until', 'by', 'eggs-withheld-until', 'meat-withheld-until', 'as-of', 'consent', 'consent-committee', 'private', 'at', 'keyAt', 'band', 'others'])
 
 const FILES = ['project', 'keeper', 'bird', 'pen', 'hatch', 'show', 'draft', 'requirements', 'care', 'diary'] as const
 const TABLES = ['weighings', 'eggCounts', 'feedings', 'scorings'] as const
@@ -43,7 +43,7 @@ function everyDate(records: Records, see: See): void {
   for (const table of TABLES) for (const {on, at} of records[table]) if (on) see(on.first, on.text, at, [])
 }
 
-/** Front matter is plain data: whatever has a first and a last day in it is a date. `way` grows and shrinks on the way down. */
+/** Front matter is plain data: whatever has a first and a last day in it is a date; but a requirement’s `from` tells of no fact. `way` grows and shrinks on the way down. */
 function walk(value: object, at: Spot, way: (string | number)[], see: See): void {
   if (isDate(value)) {
     see(value.first, value.text, at, way)
@@ -51,7 +51,7 @@ function walk(value: object, at: Spot, way: (string | number)[], see: See): void
   }
   for (const key in value) {
     const inner: unknown = value[key as keyof typeof value]
-    if (typeof inner !== 'object' || inner === null || (NOT_PAST.has(key) && !isBandEnd(inner))) continue
+    if (typeof inner !== 'object' || inner === null || (NOT_PAST.has(key) && !isBandEnd(inner)) || (key === 'from' && way[0] === 'requirements')) continue
     way.push(Array.isArray(value) ? Number(key) : key)
     walk(inner, at, way, see)
     way.pop()

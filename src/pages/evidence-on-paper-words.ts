@@ -57,7 +57,7 @@ function signerWords(keepers: Of<'papers'>['keepers'], naming: Naming): readonly
   if (keepers === null) return []
   const {signed, without, unnamed} = keepers
   return [
-    `Of ${counted(signed.length, 'keeper')}.`, ...(without.length === 0 ? [] : [`None of ${listWords(without.map(naming.keeper), 'or')}.`]),
+    ...(signed.length === 0 ? [] : [`Signed by ${counted(signed.length, 'keeper')}.`]), ...(without.length === 0 ? [] : [`None yet of ${listWords(without.map(naming.keeper), 'or')}.`]),
     ...(unnamed === 0 ? [] : [`${sentence(counted(unnamed, 'paper does', 'papers do'))} not say whose ${unnamed === 1 ? 'it is' : 'they are'}.`]),
   ]
 }

@@ -39,8 +39,10 @@ function wayWords(way: Way, naming: Naming): string {
     case 'show-years': return `shown in ${counted(way.more, 'more year')}${way.more > 1 ? ' running' : ''}, but for years that are officially cancelled`
     case 'large-shows': return `${counted(way.more, 'more show')} with ${listWords([...(way.birds === null ? [] : [counted(way.birds, 'bird')]), ...(way.keepers === null ? [] : [counted(way.keepers, 'keeper')])])}`
     case 'show-again': return way.earliest === null ? `ask from which day on shows count, for what was given to ${bandsOf(way.birds)} stays on record` : `wait until what was given to ${bandsOf(way.birds)} no longer counts`
+    case 'name-grades': return 'write the judges’ grades under grades, from the least, and the least that will do as one of them'
     case 'write-results': return `write down the ${way.what} that the judge gave ${someOf(way.entries.map(({bird}) => bird.band))}`
     case 'paper': return paperWay(way, naming)
+    case 'name-signers': return `write whose ${listWords(way.papers.map(({title, on}) => `${title} of ${dateWords(on)}`))} ${way.papers.length === 1 ? 'is' : 'are'}`
     case 'statement': return 'a paper that shows it, or your own statement'
     case 'write-sections': return `write ${listWords([...(way.missing.length === 0 ? [] : [`the section on ${listWords(way.missing.map(kind => SECTION_WORDS[kind]))}`]), ...way.empty.map(title => `something under ${title}`), ...(way.clauses.length === 0 ? [] : [`the clauses ${listWords(way.clauses)}`])])}`
     case 'fill-clauses': return `put words into ${listWords(way.clauses.map(({title}) => title))}`
