@@ -7,6 +7,7 @@ import {fixedLines} from './evidence-of-descent-words.ts'
 import {shownWords, whereShown} from './evidence-words.ts'
 import type {Naming} from './naming.ts'
 import {listWords, saying, sentence} from './numbers.ts'
+import {waySentence} from './way-words.ts'
 
 export interface EvidenceView {
   readonly state: 'met' | 'not' | 'unk' | 'wai'
@@ -22,6 +23,8 @@ export interface EvidenceView {
   /** the birds and records behind it; null where there are none */
   readonly ref: Reference | null
   readonly waived: string | null
+  /** what would meet it; empty where it is met */
+  readonly way: string
 }
 
 const MARKS = {
@@ -33,7 +36,7 @@ export function evidenceViews({evidence, book}: Findings, naming: Naming, refs: 
   return evidence.items.map((item): EvidenceView => {
     const {requirement, state, shown, behind} = item, where = whereShown(shown), page = where === null || where.link.startsWith('#') ? null : where.link
     return {
-      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: `${shownWords(item, book, naming)}${behind.on === null ? '' : ` The latest of it is of ${dayWords(behind.on)}.`}`,
+      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: `${shownWords(item, book, naming)}${behind.on === null || behind.on === book.asOf ? '' : ` Latest record: ${dayWords(behind.on)}.`}`, way: waySentence(item, book.asOf, naming),
       lines: shown.kind === 'fixed' ? fixedLines(shown) : [], where: where && page === null ? where : null,
       ref: behind.birds.length + behind.records.length === 0 ? null : refs.to({of: `Requirement: ${requirement.title}`, birds: behind.birds, records: behind.records, page}), waived: waivedWords(item),
     }

@@ -4,7 +4,7 @@ import type {Findings} from '../findings/study.ts'
 import type {Bird, Parent} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
 import type {Naming} from './naming.ts'
-import {percentSign} from './numbers.ts'
+import {listWords, percentSign} from './numbers.ts'
 import {birdWord} from './sex-words.ts'
 import {stepWords} from './step-words.ts'
 
@@ -24,7 +24,7 @@ const GENERATIONS = 3
 export function shownBirds(findings: Findings, naming: Naming): readonly ShownBird[] {
   const shown = [...findings.shows.birds].toSorted(([a], [b]) => (a.band < b.band ? -1 : 1))
   return shown.map(([bird, results]): ShownBird => ({
-    band: bird.band, is: isWords(bird, findings, naming), sire: sideWords(bird.parentage.sires, GENERATIONS), dam: sideWords(bird.parentage.dams, GENERATIONS), results: resultsWords(results),
+    band: bird.band, is: isWords(bird, findings, naming), sire: sideWords(bird.parentage.sires, 'male', GENERATIONS), dam: sideWords(bird.parentage.dams, 'female', GENERATIONS), results: resultsWords(results),
   }))
 }
 
@@ -36,14 +36,21 @@ function isWords(bird: Bird, {book, kinship}: Findings, naming: Naming): string 
   ].join(', ')
 }
 
-/** `22-004 (H21-01 × 21-012), of …`; one of several stands as each with its chance, and goes no further back */
-function sideWords(parents: readonly Parent[], left: number): string {
+/** Of a bird's own parents in doubt so many are named. */
+const NAMED_AT_MOST = 3
+const MANY = {male: 'males', female: 'hens'} as const
+
+/** `22-004 (H21-01 × 21-012)`; of several it may be a few are named, of its own parents only, and none goes further back */
+function sideWords(parents: readonly Parent[], sex: 'male' | 'female', left: number): string {
   const [only] = parents
   if (!only) return 'not recorded'
-  if (parents.length > 1 || only.chance < 0.9995) return `one of ${parents.map(({bird, chance}) => `${bird.band} ${percentSign(chance)}`).join(', ')}`
+  if (parents.length > 1 || only.chance < 0.9995) {
+    const isFew = left === GENERATIONS && parents.length <= NAMED_AT_MOST
+    return isFew ? listWords(parents.map(({bird, chance}) => `${bird.band} (${percentSign(chance)})`), 'or') : `one of ${parents.length} ${MANY[sex]}`
+  }
   const {bird} = only
-  if (left < 2 || bird.parentage.kind === 'founder') return bird.strain ? `${bird.band}, ${bird.strain.name}` : bird.band
-  return `${bird.band} (${sideWords(bird.parentage.sires, left - 1)} × ${sideWords(bird.parentage.dams, left - 1)})`
+  if (left < 2 || bird.parentage.kind === 'founder') return bird.strain ? `${bird.band} of ${bird.strain.name}` : bird.band
+  return `${bird.band} (${sideWords(bird.parentage.sires, 'male', left - 1)} × ${sideWords(bird.parentage.dams, 'female', left - 1)})`
 }
 
 const resultsWords = (results: readonly ShowResult[]): string => results.map(({show, entry}) => {

@@ -16,7 +16,7 @@ describe('the dossier', () => {
 
   it('puts what was asked beside what the records show, with the page it stands on', () => {
     expect(view.evidence[0]).toEqual({
-      state: 'not', egg: 'egg-open', mark: 'Not yet', title: 'Years bred', asked: 'At least 5 years', waived: null, ref: {text: '[1]', link: '#r1'}, lines: [], where: null,
+      state: 'not', egg: 'egg-open', mark: 'Not yet', title: 'Years bred', asked: 'At least 5 years', waived: null, way: 'Shortest way: three more seasons with a hatch, in 2028 at the earliest.', ref: {text: '[1]', link: '#r1'}, lines: [], where: null,
       shown: expect.stringMatching(/^Two seasons, 2024 and 2025, with hatches in each\./) as string,
     })
     // Wilson's formula for 4 of 6 worked by hand: 30.0 to 90.3
