@@ -19,6 +19,7 @@ import {printPages} from './print-pages.ts'
 import {SafeHtml} from './safe-html.ts'
 import {searchIndex} from './search.ts'
 import {slimDrawing} from './slim-drawing.ts'
+import {withStillFaces} from './still-faces.ts'
 import {styleUsed} from './style-used.ts'
 import {openTemplates, type TemplateParts} from './templates.ts'
 
@@ -60,7 +61,8 @@ export async function renderSite({pages, downloads, frame, photos, templates, pr
     inlineStyle: () => (style ??= new SafeHtml(styleInside(templates))), ownStyle: html => (styleOf ??= styleUsed(styleOnly(templates)))(linksInside(html)), sizes,
     feed: downloads.some(download => download.path === FEED) ? FEED : null, pdfs,
   }
-  if (print) for (const [path, pdf] of await printPages(pages, {parts, templates, photos, print})) pdfs.set(path, pdf)
+  const styleForPaper = () => new SafeHtml(styleInside(templates, withStillFaces(styleOnly(templates), templates)))
+  if (print) for (const [path, pdf] of await printPages(pages, {parts, templates, style: styleForPaper, photos, print})) pdfs.set(path, pdf)
   const engine = openTemplates(textOf(templates), parts)
   return files()
 
