@@ -35,7 +35,7 @@ export function inbreeding(asked: Requirement, from: Sources): Finding {
     ...(linesAsked === null ? [] : [{of: 'male-lines', mark: linesAsked, have: lines.least, low: lines.least, high: lines.most, met: lines.least >= linesAsked ? true : lines.most < linesAsked ? false : null} as const]),
   ]
   const shown: ShownInbreeding = {
-    kind: 'inbreeding', asked: atMost, of, parts, lines: linesAsked === null ? [] : lines.lines, census: males > 0 && females > 0 ? effectiveSize(males, females) : null,
+    kind: 'inbreeding', asked: atMost, of, parts, untold, lines: linesAsked === null ? [] : lines.lines, census: males > 0 && females > 0 ? effectiveSize(males, females) : null,
     step: step && (rateAtMost !== null || sizeAtLeast !== null) ? {label: step.step, since: step.rate?.since ?? null, birds: step.birds, standardError: step.realised?.standardError ?? null, atLeast: step.atLeast} : null,
   }
   const verdicts = parts.map(({met}) => met), state = of === null || parts.length === 0 ? null : verdicts.includes(false) ? false : verdicts.includes(null) || untold.length > 0 ? null : true

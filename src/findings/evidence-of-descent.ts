@@ -30,7 +30,7 @@ export function fixed(asked: Requirement, from: Sources): Finding {
   const named = asked.clauses.length > 0 ? [...new Set(looksAsked(asked, from.book).looks.map(({scored}) => scored))] : asked.trait ? [asked.trait] : null, traits = named ?? requiredTraits(from.book)
   const {birds, untold, behind, all} = breedersAsked(asked, from), mark = asked.atLeast ?? FIXED_AT, loci = lociOf(named, birds, all, from)
   const without = traits.filter(trait => !loci.some(({fixation}) => fixation.trait === trait)), [only, ...more] = named ?? []
-  const shown: ShownFixed = {kind: 'fixed', trait: only && more.length === 0 ? only : null, asked: mark, birds: birds.length, loci, without}
+  const shown: ShownFixed = {kind: 'fixed', trait: only && more.length === 0 ? only : null, asked: mark, birds: birds.length, loci, without, untold}
   const failing = loci.filter(each => isFailing(each, mark)), open = without.length > 0 || untold.length > 0 || loci.some(({scored, unscored}) => scored === 0 || unscored.length > 0)
   const state = traits.length === 0 || birds.length === 0 ? null : failing.length > 0 ? false : open ? null : true
   return judged(state, shown, {behind, ways: birds.length === 0 ? [{kind: 'keep-breeders', earliest: null}] : waysOf(shown, failing, from)})

@@ -69,6 +69,8 @@ export interface ShownFixed {
   readonly loci: readonly FixedAtLocus[]
   /** asked about, and no rule says which genes their looks come of */
   readonly without: readonly Trait[]
+  /** breeders of which it is not known whether they are asked about */
+  readonly untold: readonly Bird[]
 }
 
 export interface FixedAtLocus {
@@ -97,6 +99,8 @@ export interface ShownInbreeding {
   /** null: no living breeder */
   readonly of: InbreedingOfBreeders | null
   readonly parts: readonly ClosenessPart[]
+  /** breeders of which it is not known whether they are asked about */
+  readonly untold: readonly Bird[]
   /** the step that the rate and the size speak of; null where neither is asked for or none was mated within itself for long enough */
   readonly step: {readonly label: string; readonly since: string | null; readonly birds: number; readonly standardError: number | null; readonly atLeast: number} | null
   /** by the cock each line goes back to, most breeding males first; null where it cannot be told */

@@ -1,30 +1,28 @@
-/** Evidence of what the breeders carry and how closely they are bred, in words: the figure, what it rests on, and the birds in the way. */
+/** Evidence of what the breeders carry, in words: the figure, what it rests on, and the birds in the way. */
 import type {Fixation} from '../findings/fixation.ts'
-import type {FixedAtLocus, Shown} from '../findings/evidence-shown.ts'
-import type {Bird} from '../logbook/book.ts'
+import type {FixedAtLocus, ShownFixed} from '../findings/shown-of-breeding.ts'
 import {AS_GOOD_AS, chance} from './chance-words.ts'
-import {figured, limits, listWords, percent, percentSign} from './numbers.ts'
+import {bandsOf, untoldWords} from './evidence-of-work-words.ts'
+import {figured, listWords, percent} from './numbers.ts'
 import {fixationWords, unwantedWords} from './trait-hidden.ts'
 
 /** Birds named in one sentence. */
 const MOST_NAMED = 5
 
-const NO_BREEDER = 'No living breeder of the breed is on record.'
+export const NO_BREEDER = 'No living breeder of the breed is on record.'
 
 /** `24-003, 24-010 and 4 more` */
-function named(birds: readonly string[], all = birds.length): string {
+export function named(birds: readonly string[], all = birds.length): string {
   const some = birds.slice(0, MOST_NAMED), more = all - some.length
   return listWords([...some, ...(more > 0 ? [`${more} more`] : [])])
 }
 
-const bands = (birds: readonly Bird[]): string => named(birds.map(({band}) => band))
-
 /** Of a requirement that names no trait, a line for each allele that is not wanted, the least sure first; empty where there is one locus, which `fixedWords` tells of. */
-export function fixedLines({trait, birds, loci}: Extract<Shown, {kind: 'fixed'}>): readonly string[] {
+export function fixedLines({trait, birds, loci}: ShownFixed): readonly string[] {
   if (trait !== null || birds === 0 || loci.length < 2) return []
   return loci.toSorted((a, b) => a.fixation.clean - b.fixation.clean).map(({fixation, scored, unscored}) => [
     `${fixation.trait.name}: none carries ${unwantedWords(fixation)} with ${chance(fixation.clean)}`, ...inTheWayWords(fixation, 'in the way '),
-    `scored or tested ${scored} of ${birds}${unscored.length === 0 ? '' : `, neither ${bands(unscored)}`}`, ...(fixation.exact ? [] : ['approximate']), ...(fixation.slack > 0 ? ['the records contradict themselves here'] : []),
+    `scored or tested ${scored} of ${birds}${unscored.length === 0 ? '' : `, neither ${bandsOf(unscored)}`}`, ...(fixation.exact ? [] : ['approximate']), ...(fixation.slack > 0 ? ['the records contradict themselves here'] : []),
   ].join('; '))
 }
 
@@ -35,31 +33,21 @@ function inTheWayWords({inTheWay, others, clean}: Fixation, head: string): reado
 }
 
 /** Locus by locus, the least sure first; of several traits only how to read `fixedLines`. */
-export function fixedWords(shown: Extract<Shown, {kind: 'fixed'}>): string {
+export function fixedWords(shown: ShownFixed): string {
   const {trait, asked, birds, loci} = shown, mark = `It counts as fixed from ${percent(asked).replace(/\.0$/, '')}% on.`
   if (birds === 0) return NO_BREEDER
   if (loci.length === 0) return trait === null ? 'No required trait has rules that say which genes it comes of.' : `Nothing on record says which genes ${trait.name.toLowerCase()} comes of, or which of them are not wanted.`
-  if (fixedLines(shown).length > 0) return `Each allele that is not wanted, with the chance that none of the ${figured(birds, 'living breeder')} carries it, and of those in the way the chance of each to do so. ${mark}`
+  if (fixedLines(shown).length > 0) return `Each allele that is not wanted, with the chance that none of the ${figured(birds, 'living breeder')} carries it, and of those in the way the chance of each to do so. ${[mark, withoutWords(shown)].filter(words => words !== '').join(' ')}${untoldWords(shown.untold.length)}`
   const said = loci.toSorted((a, b) => a.fixation.clean - b.fixation.clean).map(each => `${trait === null ? `${each.fixation.trait.name}: ` : ''}${atLocus(each, birds)}`)
-  return `${said.join(' ')} ${mark}`
+  return [...said, mark, withoutWords(shown)].filter(words => words !== '').join(' ') + untoldWords(shown.untold.length)
 }
+
+const withoutWords = ({without}: ShownFixed): string =>
+  (without.length === 0 ? '' : `No rule says which genes ${listWords(without.map(({name}) => name.toLowerCase()))} ${without.length === 1 ? 'comes' : 'come'} of, or which of them are not wanted.`)
 
 function atLocus({fixation, scored, unscored}: FixedAtLocus, birds: number): string {
   return [
     fixationWords(fixation), ...inTheWayWords(fixation, 'In the way, with the chance to carry it: ').map(words => `${words}.`),
-    `Scored or tested: ${scored} of ${birds}.`, ...(unscored.length === 0 ? [] : [`Neither: ${bands(unscored)}.`]), ...(fixation.exact ? [] : ['These chances are approximate.']),
-  ].join(' ')
-}
-
-/** `Mean F of 26 living breeders 12.3% (9.1 to 15.0 by who the parents are); the highest 24-030 with 28.1%; …` */
-export function inbreedingWords({asked, of}: Extract<Shown, {kind: 'inbreeding'}>): string {
-  if (of === null) return NO_BREEDER
-  const {birds, mean, low, high, byF, atLeast, kinship} = of, [most] = byF
-  const range = percent(low) === percent(high) ? '' : ` (${limits({low, high})} by who the parents are)`
-  const over = asked !== null && mean > asked ? byF.filter(({f}) => f > asked) : []
-  return [
-    `Mean F of ${figured(birds, 'living breeder')} ${percentSign(mean)}${range}${most ? `; the highest ${percentSign(most.f)}, ${most.bird.band}` : ''}; mean kinship among them ${percentSign(kinship)}.`,
-    ...(over.length === 0 ? [] : [`Above ${percentSign(asked ?? 0)}: ${named(over.map(({bird, f}) => `${bird.band} ${percentSign(f)}`))}.`]),
-    ...(atLeast.length === 0 ? [] : [`F is at least so much for ${bands(atLeast)}, of whom a grandparent or nearer is not in the book.`]),
+    `Scored or tested: ${scored} of ${birds}.`, ...(unscored.length === 0 ? [] : [`Neither: ${bandsOf(unscored)}.`]), ...(fixation.exact ? [] : ['These chances are approximate.']),
   ].join(' ')
 }

@@ -1,22 +1,41 @@
 /** Evidence that the birds are true to type and even, in words: the share or spread, its interval, and what would change it. */
 import type {Interval} from '../findings/estimate.ts'
-import type {Shown} from '../findings/evidence-shown.ts'
+import {valueOf} from '../findings/evidence-of-type.ts'
+import type {EvenPart, ShownEven, ShownOfType} from '../findings/shown-of-breeding.ts'
 import type {SpreadRow} from '../findings/spread.ts'
 import type {TrueBredPart} from '../findings/true-bred-parts.ts'
-import type {Logbook, Requirement} from '../logbook/book.ts'
+import type {Clause, Logbook, Requirement, Trait} from '../logbook/book.ts'
 import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
-import {cannotSay, shareInText} from './estimate-words.ts'
-import {counted, countWord, limits, listWords, percentSign, sentence} from './numbers.ts'
+import {cannotSay, leftOutWords, shareInText} from './estimate-words.ts'
+import {counted, countWord, figured, limits, listWords, percentSign, sentence} from './numbers.ts'
 import {flockWord} from './sex-words.ts'
 import {ALL_THEY_COULD, onFewerWords} from './true-bred-words.ts'
 
 /** `97 of 120 (80.8%, 72.9 to 86.9) showed every required trait that …, in 2024 and 2025, culls counted. By 6 sire families …` */
-export function trueWords({seasons, rate, part, sure}: Extract<Shown, {kind: 'true-to-type'}>, {atLeast, interval}: Requirement): string {
-  const when = listWords(seasons.map(String))
-  if (rate.rate.kind === 'cannot-say') return `${sentence(cannotSay(rate.rate))} in ${when}.`
-  const unsure = rate.partScored > 0 && !sure ? ` Were the ${rate.partScored} not fully scored to fail, it would be ${shareInText(rate.ifAllFail)}.` : ''
-  const fewer = onFewerWords(rate), exact = interval === 'exact' && part.exact ? ` By Clopper and Pearson the interval is ${limits(part.exact)}.` : ''
-  return `${shareInText(rate.rate)} showed ${ALL_THEY_COULD}, in ${when}, culls counted.${fewer === '' ? '' : ` ${fewer}`}${unsure} ${familyWords(part)}${exact}${atLeast === null ? '' : limitWords(part, rate.rate.interval, atLeast, interval)}`
+export function trueWords(shown: ShownOfType, {atLeast}: Requirement): string {
+  const {seasons, rate, part, sure, decidedBy, ifFail} = shown, when = listWords(seasons.map(String)), apart = rate.rate.leftOut.filter(({why}) => why !== 'unscored')
+  const aside = [apart.length === 0 ? '' : `Apart: ${leftOutWords(apart)}.`, lookWords(shown)].filter(words => words !== '').join(' ')
+  if (rate.rate.kind === 'cannot-say') return `${sentence(cannotSay(rate.rate))} in ${when}${rate.partScored > 0 ? `; ${figured(rate.partScored, 'chick')} not fully scored` : ''}. ${aside}`.trim()
+  const unsure = rate.partScored > 0 && !sure ? `Were the ${rate.partScored} not fully scored to fail, it would be ${shareInText(ifFail.share)}.` : rate.partScored > 0 && atLeast !== null ? `It would still be reached if the ${rate.partScored} not fully scored failed.` : ''
+  const fewer = shown.by === 'required' ? onFewerWords(rate) : '', exact = decidedBy === 'exact' && part.exact ? `By Clopper and Pearson the interval is ${limits(part.exact)}.` : ''
+  return [`${shareInText(rate.rate)} showed ${whatWords(shown)}, in ${when}, culls counted.`, fewer, unsure, aside, familyWords(part), exact, atLeast === null ? '' : limitWords(shown, rate.rate.interval, atLeast)].filter(words => words !== '').join(' ')
+}
+
+const whatWords = ({by, looks}: ShownOfType): string => (by === 'required' ? ALL_THEY_COULD
+  : by === 'mandatory' ? `all that the mandatory clauses ask of their sex (${looksList(looks)})` : `all that is asked of their sex (${looksList(looks)})`)
+
+/** `comb in the male, tail in both` would be long: the titles, each once. */
+const looksList = (looks: readonly {readonly clause: Clause | null; readonly trait: Trait}[]): string => listWords([...new Set(looks.map(look => nameOf(look)))])
+export const nameOf = ({clause, trait}: {readonly clause: Clause | null; readonly trait: Trait}): string => (clause && clause.title !== '' ? clause.title : trait.name).toLowerCase()
+
+/** Whom nobody scored, who was scored by other words, and what could not be held against anybody. */
+function lookWords({by, looks, untold}: ShownOfType): string {
+  const nobody = by === 'required' ? [] : looks.filter(({scored}) => scored === 0), other = looks.filter(({otherWords}) => otherWords > 0)
+  return [
+    ...(nobody.length === 0 ? [] : [`Nobody was scored for ${looksList(nobody)}.`]),
+    ...(other.length === 0 ? [] : [`Scored while the clause read otherwise: ${other.map(look => `${nameOf(look)} ${look.otherWords} of ${look.scored}`).join(', ')}.`]),
+    ...(untold.length === 0 ? [] : [by === 'clauses' ? `Nothing can be held against chicks for ${listWords(untold)}.` : `${sentence(counted(untold.length, 'mandatory clause'))} ${untold.length === 1 ? 'has' : 'have'} no trait that chicks could be scored for, and ${untold.length === 1 ? 'is' : 'are'} not in it.`]),
+  ].join(' ')
 }
 
 function familyWords({family}: TrueBredPart): string {
@@ -25,26 +44,38 @@ function familyWords({family}: TrueBredPart): string {
 }
 
 /** What decides, and whether the lower limit reaches what is asked. */
-function limitWords({family, exact}: TrueBredPart, plain: Interval, asked: number, interval: Requirement['interval']): string {
-  if (interval === 'families' && family?.kind !== 'families') return ` The lower limit by families has to reach what is asked, and under ${countWord(FEWEST_FAMILIES)} families there is none.`
-  const {low} = interval === 'exact' && exact ? exact : family?.kind === 'families' ? family : plain
-  if (interval !== null) return ` The lower limit, ${percentSign(low)}, has to reach what is asked, and ${low >= asked ? 'does' : 'does not'}.`
-  return ` The rate decides; the lower limit, ${percentSign(low)}, ${low >= asked ? 'reaches what is asked too' : 'does not reach what is asked'}.`
+function limitWords({part, ifFail, decidedBy: by, rate}: ShownOfType, plain: Interval, asked: number): string {
+  const {family} = part
+  if (by === 'families' && family?.kind !== 'families') return `The lower limit by families has to reach what is asked, and under ${countWord(FEWEST_FAMILIES)} families there is none.`
+  const low = by === 'estimate' ? (family?.kind === 'families' ? family.low : plain.low) : valueOf(part, by) ?? 0
+  if (by === 'estimate') return `The rate decides; the lower limit, ${percentSign(low)}, ${low >= asked ? 'reaches what is asked too' : 'does not reach what is asked'}.`
+  const worse = valueOf(ifFail, by) ?? 0, unscored = low >= asked && worse < asked ? ` Were the ${rate.partScored} not fully scored to fail, it would be ${percentSign(worse)}, and would not.` : ''
+  return `The lower limit, ${percentSign(low)}, has to reach what is asked, and ${low >= asked ? 'does' : 'does not'}.${unscored}`
 }
 
-function rowWords({sex, trait, spread}: SpreadRow, asked: Requirement, book: Logbook): string {
-  const who = sex === 'all' ? 'all' : flockWord(sex, book.project.species, trait.atAge)
-  if (spread.kind === 'cannot-say') return `${who} ${cannotSay(spread)}`
-  const within = asked.atLeast === null ? '' : `, within a tenth ${shareInText(spread.within10)}`
-  return `${who} ${percentSign(spread.cv)}${spread.cvInterval ? ` (${limits(spread.cvInterval)})` : ''} of ${spread.n}${within}`
+function rowWords({sex, trait, spread}: SpreadRow, asked: Requirement, shown: ShownEven, book: Logbook): string {
+  const who = sex === 'all' ? 'all' : flockWord(sex, book.project.species, trait.atAge), within = shown.inside.find(each => each.trait === trait && each.sex === sex)
+  const inside = within ? `, inside the target ${within.share.kind === 'share' ? shareInText(within.share) : 'no target with a tolerance to hold them against'}` : ''
+  if (spread.kind === 'cannot-say') return `${who} ${cannotSay(spread)}${inside}`
+  const tenth = asked.atLeast === null ? '' : `, within a tenth ${shareInText(spread.within10)}`
+  return `${who} ${percentSign(spread.cv)}${spread.cvInterval ? ` (${limits(spread.cvInterval)})` : ''} of ${spread.n}${tenth}${inside}`
 }
 
 /** `Weight at 20 weeks in BC3F3, CV: cockerels 8.6% (6.8 to 11.8) of 27, …` */
-export function evenWords({step, rows}: Extract<Shown, {kind: 'even-weight'}>, asked: Requirement, book: Logbook): string {
-  const traits = [...new Set(rows.map(({trait}) => trait))]
-  const said = traits.map(trait => `${trait.name}, CV: ${rows.filter(row => row.trait === trait).map(row => rowWords(row, asked, book)).join('; ')}.`)
-  const {atMost} = asked
-  const past = atMost === null ? [] : rows.filter(({spread}) => spread.kind === 'spread' && spread.cv <= atMost && (spread.cvInterval === null || spread.cvInterval.high > atMost))
-  const reach = past.length === 0 ? '' : past.length === 1 ? ' The interval of one reaches past what is asked.' : ` The intervals of ${counted(past.length, 'class', 'classes')} reach past what is asked.`
-  return `${said.join(' ')} Step ${step}.${reach}`
+export function evenWords(shown: ShownEven, asked: Requirement, book: Logbook): string {
+  const {step, rows, missing, unknownClasses, decidedBy, parts} = shown, traits = [...new Set(rows.map(({trait}) => trait))]
+  const said = traits.map(trait => `${trait.name}, CV: ${rows.filter(row => row.trait === trait).map(row => rowWords(row, asked, shown, book)).join('; ')}.`)
+  const lacking = missing.map(({trait, sex}) => `No ${flockWord(sex, book.project.species, trait.atAge)} of it were weighed for ${trait.name.toLowerCase()}.`)
+  const unknown = unknownClasses.length === 0 ? [] : [`Which birds stand in ${listWords(unknownClasses.map(name => `“${name}”`))} is not known.`]
+  return [...said, `Step ${step}.`, ...lacking, ...unknown, ...(decidedBy === 'cautious' && parts.length > 0 ? ['The end of each interval that speaks against the breed decides.'] : pastWords(shown, asked))].join(' ')
 }
+
+/** Where the figure decides: how many intervals reach past the mark all the same. */
+function pastWords({rows, parts}: ShownEven, {atMost}: Requirement): readonly string[] {
+  const past = atMost === null ? [] : rows.filter(({spread}) => spread.kind === 'spread' && spread.cv <= atMost && (spread.cvInterval === null || spread.cvInterval.high > atMost))
+  const under = parts.filter(part => part.of !== 'cv' && part.met === true && reachesBelow(part, rows))
+  const count = past.length + under.length
+  return count === 0 ? [] : count === 1 ? ['The interval of one reaches past what is asked.'] : [`The intervals of ${counted(count, 'class', 'classes')} reach past what is asked.`]
+}
+
+const reachesBelow = ({of, trait, sex, mark}: EvenPart, rows: readonly SpreadRow[]): boolean => of === 'within-tenth' && rows.some(row => row.trait === trait && row.sex === sex && row.spread.kind === 'spread' && row.spread.within10.interval.low < mark)

@@ -3,9 +3,11 @@ import type {Evidence} from '../findings/evidence.ts'
 import type {Shown} from '../findings/evidence-shown.ts'
 import type {Logbook} from '../logbook/book.ts'
 import {dateWords, dayWords} from './dates.ts'
-import {fixedWords, inbreedingWords} from './evidence-of-descent-words.ts'
+import {inbreedingWords} from './evidence-of-closeness-words.ts'
+import {fixedWords} from './evidence-of-descent-words.ts'
 import {birdsPerShowWords, classWords, resultWords, showsWords, yearsShownWords} from './evidence-of-shows-words.ts'
 import {evenWords, trueWords} from './evidence-of-type-words.ts'
+import {welfareWords} from './evidence-of-welfare-words.ts'
 import {breedersWords, interSeWords, keepersWords, yearsBredWords} from './evidence-of-work-words.ts'
 import {distinctWords, historyWords, identityWords, paperWords, photoWords, standardWords} from './evidence-on-paper-words.ts'
 import {BIRDS, HATCHES, KEEPERS, LADDER, SHOWS, STANDARD, stepPath, traitPath, TRAITS} from './links.ts'
@@ -50,6 +52,7 @@ function figureWords({requirement, shown}: Evidence, book: Logbook, naming: Nami
     case 'birds-per-show': return birdsPerShowWords(shown)
     case 'fixed': return fixedWords(shown)
     case 'inbreeding': return inbreedingWords(shown)
+    case 'welfare': return welfareWords(shown)
     case 'nothing-recorded': return 'The records hold nothing on it.'
   }
 }
@@ -68,6 +71,7 @@ export function whereShown(shown: Shown): {readonly text: string; readonly link:
     case 'history': return {text: 'History, below', link: '#history'}
     case 'papers': return {text: 'Papers, below', link: '#papers'}
     case 'fixed': return shown.trait === null ? {text: 'Traits', link: TRAITS} : {text: shown.trait.name, link: shown.loci.length === 0 ? traitPath(shown.trait) : `${traitPath(shown.trait)}#may-hide`}
+    case 'welfare': return shown.life === null ? {text: 'Traits', link: TRAITS} : {text: 'Hatches', link: HATCHES}
     case 'photographs': case 'stated': case 'nothing-recorded': return null
   }
 }

@@ -1,7 +1,67 @@
 /** The shortest way in type, evenness, descent and welfare, in words. */
-import type {WantingOfBreeding} from '../findings/ways-of-breeding.ts'
+import type {BirdToTest, WantingOfBreeding} from '../findings/ways-of-breeding.ts'
+import {AS_GOOD_AS, chance} from './chance-words.ts'
+import {ageWords} from './dates.ts'
+import {nameOf} from './evidence-of-type-words.ts'
+import {harmName} from './evidence-of-welfare-words.ts'
+import {bandsOf, someOf} from './evidence-of-work-words.ts'
+import {counted, figured, listWords, percentSign} from './numbers.ts'
+
+const FIGURES = {'cv': 'coefficient of variation', 'within-tenth': 'share within a tenth', 'inside': 'share inside the target'} as const
+const SEXES = {male: 'males', female: 'females'} as const
+
+type Of<Kind extends WantingOfBreeding['kind']> = Extract<WantingOfBreeding, {readonly kind: Kind}>
 
 /** What is wanting, without a full stop; `way-words.ts` joins it to the rest and adds when it can be there. */
-export function breedingWayWords({kind}: WantingOfBreeding): string {
-  return kind.replaceAll('-', ' ')
+export function breedingWayWords(way: WantingOfBreeding): string {
+  switch (way.kind) {
+    case 'score': return `score ${nameOf(way)}${whomWords(way)}`
+    case 'score-rest': return `score the rest${whomWords(way)}, of whom at least ${way.right} must be right${way.gone > 0 ? ` (${way.gone} are gone and can be scored no more)` : ''}`
+    case 'hold-clauses': return `give ${listWords(way.clauses)} a trait, and say what it may show`
+    case 'of-age': return `wait until ${figured(way.chicks, 'chick')} ${way.chicks === 1 ? 'is' : 'are'} of an age to be scored for all of it`
+    case 'chicks-true': return chicksWay(way)
+    case 'weigh': return `weigh ${figured(way.more, 'more bird')} of the ${SEXES[way.sex]}, reared together, for ${way.trait.name.toLowerCase()}`
+    case 'more-even': return evenWay(way)
+    case 'give-target': return `give ${way.trait.name.toLowerCase()} a target with a tolerance for ${SEXES[way.sex]}`
+    case 'name-classes': return `call ${listWords(way.classes)} cock, cockerel, hen or pullet`
+    case 'test-mate': return `test by mating, for ${way.locus.symbol} (${way.trait.name.toLowerCase()}), ${listWords(way.birds.map(testWords))}`
+    case 'leave-out': return `leave ${bandsOf(way.birds)} out of the breeding pens, for ${way.locus.symbol} (${way.trait.name.toLowerCase()})${way.clean === null ? '' : `: the chance that none of the rest carries it would be ${chance(way.clean)}`}`
+    case 'score-breeders': return `score or test ${bandsOf(way.birds)} for ${way.trait.name.toLowerCase()}`
+    case 'say-genes': return way.traits.length === 0 ? 'say in a trait which genes it comes of' : `say which genes ${listWords(way.traits.map(({name}) => name.toLowerCase()))} ${way.traits.length === 1 ? 'comes' : 'come'} of, and which are wanted`
+    case 'keep-breeders': return 'record which birds are bred from'
+    case 'mate-wider': return `mate birds that are less akin: ${way.of === 'mean' ? 'mean F' : 'the rise of F in a generation'} is ${percentSign(way.have)}, and ${percentSign(way.mark)} will do`
+    case 'know-descent': return way.birds.length === 0 ? 'find out more of the descent' : `find out the descent of ${bandsOf(way.birds)}`
+    case 'breed-on': return 'one more generation mated inside the breed'
+    case 'more-males': return malesWay(way)
+    case 'more-lines': return `breed from ${counted(way.more, 'more line')} of males${way.males.length === 0 ? ', of which no male lives' : `, such as by ${bandsOf(way.males)}`}`
+    case 'ask-otherwise': return `ask for another look than ${listWords([...new Set(way.harms.map(harmName))])}, or drop the demand; ask a veterinarian, and the law, first`
+    case 'veterinary-word': return `a veterinarian’s paper on ${listWords([...new Set(way.harms.map(harmName))])}`
+    case 'follow-chicks': return `write what became of ${figured(way.chicks, 'chick')}`
+    case 'chicks-live': return way.more === null ? `more chicks that live to ${ageWords(way.age)}` : `${figured(way.more, 'more chick')}, if every one lives to ${ageWords(way.age)}`
+  }
+}
+
+/** `: 24-003, 24-010 and 4 more, and 5 that wear no band` */
+function whomWords({birds, unbanded}: Pick<Of<'score'>, 'birds' | 'unbanded'>): string {
+  const who = [...(birds.length === 0 ? [] : [bandsOf(birds)]), ...(unbanded === 0 ? [] : [`${unbanded} that ${unbanded === 1 ? 'wears' : 'wear'} no band`])]
+  return who.length === 0 ? '' : `: ${listWords(who)}`
+}
+
+function chicksWay({more, sires}: Of<'chicks-true'>): string {
+  const from = sires === 0 ? '' : `, of ${counted(sires, 'more sire')} at least`
+  return more === null ? `more chicks that are right${from}` : `${figured(more, 'more chick')}, if every one is right${from}`
+}
+
+function evenWay({of, trait, sex, have, mark, n, birds}: Of<'more-even'>): string {
+  const what = `${FIGURES[of]} of the ${SEXES[sex]} in ${trait.name.toLowerCase()}`
+  if (birds !== null) return `weigh more ${SEXES[sex]}: with ${birds} in place of ${n}, as even as these, the interval of their ${FIGURES[of]} would be on the right side`
+  return `bring the ${what} from ${percentSign(have)} to ${percentSign(mark)}`
+}
+
+const testWords = ({bird, carries, chicks}: BirdToTest): string =>
+  `${bird.band} (${carries > AS_GOOD_AS ? 'carries it' : chance(carries)}${chicks === null ? ', no test mating is to be made for it' : `, ${figured(chicks, 'clean chick')}`})`
+
+function malesWay({more, choices}: Of<'more-males'>): string {
+  const such = choices.length === 0 ? '' : `, such as ${someOf(choices.map(({band}) => band))}, the least akin of those there`
+  return more === null ? `more hens bred from, for no number of males is enough with so few${such}` : `${counted(more, 'more male')} bred from${such}`
 }

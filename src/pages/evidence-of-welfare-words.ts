@@ -1,0 +1,44 @@
+/** Evidence of welfare, in words: what the standard asks of the genes, how the chicks live, and who says so. */
+import type {HarmAsked, LifeAsked, ShownWelfare} from '../findings/shown-of-breeding.ts'
+import {ageWords, dateWords} from './dates.ts'
+import {someOf} from './evidence-of-work-words.ts'
+import {nameOf} from './evidence-of-type-words.ts'
+import {figured, limits, listWords, percentSign, sentence} from './numbers.ts'
+
+/** Of harm nothing is left to this site. */
+export const LAW_FIRST = 'Local law and a veterinarian go before anything said here.'
+
+/** Genes, lives and a word, each in its sentence. */
+export function welfareWords(shown: ShownWelfare): string {
+  return [genesWords(shown), ...(shown.life ? [lifeWords(shown.life)] : []), wordWords(shown), LAW_FIRST].join(' ')
+}
+
+/** `legs (Cp)`: what is asked for, and the allele it cannot be had without */
+export const harmName = (harm: Pick<HarmAsked, 'clause' | 'trait' | 'locus' | 'allele'>): string => `${nameOf(harm)} (${harm.locus.alleles[harm.allele] ?? ''})`
+
+function genesWords({harms, looks, withoutGenes}: ShownWelfare): string {
+  const unknown = withoutGenes.length === 0 ? '' : ` Of ${someOf(withoutGenes.map(({name}) => name.toLowerCase()))} no rule says which genes it comes of.`.replace(/(Of [^,]*(?:,| and ).*) it comes of/, '$1 they come of')
+  if (harms.length === 0) return `${looks === 0 ? 'No look is asked for that genes could be told of.' : `None of the ${figured(looks, 'look')} asked for needs an allele that is on record as killing or harming a bird.`}${looks === 0 ? '' : unknown}`
+  const once = [...new Map(harms.map(harm => [harmName(harm), harm])).values()], of = (what: HarmAsked['harm']): readonly HarmAsked[] => once.filter(({harm}) => harm === what)
+  const says = [...new Set(once.flatMap(({says}) => says ?? []))].join(' ')
+  const told = [
+    ...(of('lethal').length === 0 ? [] : [`cannot be had without an allele of which chicks die: ${listWords(of('lethal').map(harmName))}`]),
+    ...(of('welfare').length === 0 ? [] : [`needs an allele of which a caution is on record: ${listWords(of('welfare').map(harmName))}`]),
+  ]
+  return `Of what is asked for ${told.join('; ')}.${says === '' ? '' : ` ${says}`}${unknown}`
+}
+
+function lifeWords({of, age, found, undated, unlisted, culled, taken, lost, decidedBy}: LifeAsked): string {
+  const open = undated + unlisted, aside = [...(open > 0 ? [`of ${open} hatched nothing is written, or no day`] : []), ...(culled > 0 ? [`${culled} culled`] : []), ...(taken > 0 ? [`${taken} taken`] : []), ...(lost > 0 ? [`${lost} lost`] : [])]
+  const beside = aside.length === 0 ? '' : ` Beside them: ${listWords(aside)}.`
+  if (found === null) return `How many live to ${ageWords(age)} cannot be told of ${of === '' ? 'any step' : of}: nobody was watched so long.${beside}`
+  const whose = found.kind === 'families' ? `by ${found.families} sire families` : 'of these chicks only'
+  return `Of ${figured(found.n, 'chick')} of ${of} ${percentSign(found.share)} (${limits(found)}, ${whose}) lived to ${ageWords(age)}${decidedBy === 'cautious' ? '; the lower limit decides' : ''}.${beside}`
+}
+
+function wordWords({papers, valid, stated}: ShownWelfare): string {
+  const told = (some: ShownWelfare['papers'], held: string): string => some.map(({title, on, until}) => `${title}, ${dateWords(on)}${until ? `, ${held} until ${dateWords(until)}` : ''}`).join('; ')
+  if (valid.length > 0) return `${sentence(told(valid, 'holds'))}.`
+  if (stated !== null) return `The keeper states: ${stated}`
+  return papers.length > 0 ? `${sentence(told(papers.slice(-1), 'held'))}. None holds now.` : 'No paper and no statement says that birds bear it.'
+}
