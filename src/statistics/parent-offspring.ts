@@ -1,5 +1,5 @@
+import type {Interval} from './interval.ts'
 import type {Coefficient} from './least-squares.ts'
-import type {HeritabilityEstimate} from './sire-dam-heritability.ts'
 import {studentQuantile, studentTail} from './student-t.ts'
 import {withinClasses} from './within-classes.ts'
 
@@ -20,6 +20,16 @@ export interface ParentAndOffspring {
  * h² about one half, a quarter of it is his: ¼ h²(1 − h²) in ½ h²(1 − h²) + (1 − ½ h²)/6.
  */
 const LIKENESS_LEFT = 0.25
+
+/** One estimate of heritability. */
+interface HeritabilityEstimate {
+  /** as it comes out: below 0 or above 1 when the families are few, which is a sign of too few and no error */
+  readonly value: number
+  /** standard error, 0 or more */
+  readonly error: number
+  /** between 0 and 1, where alone heritability can lie */
+  readonly interval: Interval
+}
 
 /** Heritability from the likeness of chicks to their parents. */
 export type ParentOffspring =

@@ -14,30 +14,18 @@ export interface Shift {
 }
 
 /**
- * Hodges and Lehmann's shift: by how much do the grades of one step lie above those of another?
+ * Hodges and Lehmann's shift: by how much do the grades of one step lie above those of another? Of birds of several groups cocks are held against cocks and hens against
+ * hens: the median of all differences inside the groups, and the interval by the sum of the groups' U.
  *
- *     shift = median of all n₁·n₂ differences        interval from the cth smallest to the cth largest difference, c the greatest number with P(U ≤ c − 1) ≤ α/2
+ *     shift = median of all Σ n₁·n₂ differences        interval from the cth smallest to the cth largest difference, c the greatest number with P(U ≤ c − 1) ≤ α/2
  *
  * Belongs to `rankSum` as the difference of means belongs to t. With ties it covers at least as often as it says.
  *
- * @param one grades of the first group, all finite
- * @param other grades of the second, which are taken off
+ * @param groups grades of both steps in each, all finite, the second taken off; a group with birds in one step only is passed over
  * @param level above 0 and below 1; default 0.95
- * @returns shift and interval, or null when a group has no bird
+ * @returns shift and interval, or null when no group has birds of both
  * @throws RangeError when a grade is not finite or the level is out of its range
- * @see Hodges & Lehmann 1963, Ann. Math. Stat. 34:598–611. Hollander & Wolfe 1973, Nonparametric Statistical Methods, ch. 4 (from memory).
- * @example shiftBetween([7, 8, 8, 9], [5, 6, 7, 7, 8])  // shift 1, interval 0 to 3
- */
-export function shiftBetween(one: readonly number[], other: readonly number[], level = 0.95): Shift | null {
-  return shiftWithin([{one, other}], level)
-}
-
-/**
- * The same of birds of several groups, cocks held against cocks and hens against hens: the median of all differences inside the groups, and the interval by the sum of the groups' U.
- *
- * @param groups grades of both steps in each, all finite; a group with birds in one step only is passed over
- * @returns null when no group has birds of both
- * @see as `shiftBetween`; over groups: Lehmann 1975, Nonparametrics, 3.3 (from memory)
+ * @see Hodges & Lehmann 1963, Ann. Math. Stat. 34:598–611. Hollander & Wolfe 1973, Nonparametric Statistical Methods, ch. 4; over groups: Lehmann 1975, Nonparametrics, 3.3 (both from memory).
  * @example shiftWithin([{one: [8, 9], other: [7]}, {one: [4], other: [3, 3]}])  // shift 1, no interval
  */
 export function shiftWithin(groups: readonly {readonly one: readonly number[]; readonly other: readonly number[]}[], level = 0.95): Shift | null {

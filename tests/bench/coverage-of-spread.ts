@@ -8,7 +8,7 @@ import {familySuperiority} from '../../src/statistics/family-superiority.ts'
 import {rankSum} from '../../src/statistics/rank-sum.ts'
 import {spreadOfSteps, strayings} from '../../src/statistics/relative-deviations.ts'
 import {senSlope} from '../../src/statistics/sen-slope.ts'
-import {shiftBetween} from '../../src/statistics/shift.ts'
+import {shiftWithin} from '../../src/statistics/shift.ts'
 import {varianceRatio} from '../../src/statistics/variance-ratio.ts'
 import {variationRatio} from '../../src/statistics/variation-ratio.ts'
 import {weightedKappa} from '../../src/statistics/weighted-kappa.ts'
@@ -88,7 +88,7 @@ const ranks = (n: number, m: number, to: number): Trial => ({
     return found.kind === 'compared' ? found.p >= 0.05 : null
   },
 })
-const shifted = (n: number, m: number): Trial => ({interval: 'shift', flock: `${n} and ${m} birds, a mark apart`, runs: 3000, held: draw => holds(shiftBetween(marks(draw, n, 1000, 100).map(each => each / 100), marks(draw, m, 1000).map(each => each / 100))?.interval, 1)})
+const shifted = (n: number, m: number): Trial => ({interval: 'shift', flock: `${n} and ${m} birds, a mark apart`, runs: 3000, held: draw => holds(shiftWithin([{one: marks(draw, n, 1000, 100).map(each => each / 100), other: marks(draw, m, 1000).map(each => each / 100)}])?.interval, 1)})
 
 /** Two scorers of five grades, each off the bird's own by up to a grade and a half. */
 function agreement(draw: Draw, birds: number): number[][] {

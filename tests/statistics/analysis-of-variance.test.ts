@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {analysisOfVariance} from '../../src/statistics/analysis-of-variance.ts'
-import {welchT} from '../../src/statistics/welch-t.ts'
+import {welchT} from './welch-t.ts'
 import {meanAndDeviation} from '../../src/statistics/mean-and-deviation.ts'
 import {expectClose} from '../expect-close.ts'
 

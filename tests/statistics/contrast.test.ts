@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {contrast} from '../../src/statistics/contrast.ts'
-import {welchT} from '../../src/statistics/welch-t.ts'
+import {welchT} from './welch-t.ts'
 import {expectClose} from '../expect-close.ts'
 
 const group = fc.record({n: fc.integer({min: 2, max: 40}), mean: fc.integer({min: -100, max: 100}), sd: fc.integer({min: 1, max: 50})})

@@ -3,7 +3,7 @@ import {describe, expect, it} from 'vitest'
 import {chanceOf} from '../../src/statistics/chance.ts'
 import {familyStraying} from '../../src/statistics/family-straying.ts'
 import {strayings} from '../../src/statistics/relative-deviations.ts'
-import {welchT} from '../../src/statistics/welch-t.ts'
+import {welchT} from './welch-t.ts'
 import {meanAndDeviation} from '../../src/statistics/mean-and-deviation.ts'
 import {expectClose} from '../expect-close.ts'
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {freedomOfTwo} from '../../src/statistics/freedom-of-two.ts'
-import {welchT} from '../../src/statistics/welch-t.ts'
+import {welchT} from './welch-t.ts'
 import {expectClose} from '../expect-close.ts'
 
 const spread = fc.record({share: fc.double({min: 0, max: 1, noNaN: true}), effective: fc.double({min: 1, max: 200, noNaN: true}), families: fc.integer({min: 2, max: 30})})

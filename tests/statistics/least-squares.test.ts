@@ -5,6 +5,16 @@ import {meanAndDeviation} from '../../src/statistics/mean-and-deviation.ts'
 import {expectClose} from '../expect-close.ts'
 import {LONGLEY, LONGLEY_CERTIFIED, LONGLEY_SD} from './longley.ts'
 
+/** NIST StRD, linear least squares, data set Norris: calibration of ozone monitors. */
+const NORRIS_Y = [
+  0.1, 338.8, 118.1, 888, 9.2, 228.1, 668.5, 998.5, 449.1, 778.9, 559.2, 0.3, 0.1, 778.1, 668.8, 339.3, 448.9, 10.8, 557.7, 228.3, 998, 888.8, 119.6, 0.3, 0.6, 557.6, 339.3, 888, 998.5, 778.9, 10.2,
+  117.6, 228.9, 668.4, 449.2, 0.2,
+]
+const NORRIS_X = [
+  0.2, 337.4, 118.2, 884.6, 10.1, 226.5, 666.3, 996.3, 448.6, 777, 558.2, 0.4, 0.6, 775.5, 666.9, 338, 447.5, 11.6, 556, 228.1, 995.8, 887.6, 120.2, 0.3, 0.3, 556.8, 339.1, 887.2, 999, 779, 11.1, 118.3,
+  229.2, 669.1, 448.9, 0.5,
+]
+
 function fitted(...args: Parameters<typeof leastSquares>) {
   const got = leastSquares(...args)
   if (got.kind !== 'fitted') throw new Error(got.kind)
@@ -20,6 +30,27 @@ describe('leastSquares(rows, values)', () => {
     })
     expectClose(got.sd, LONGLEY_SD, 1e-10 * LONGLEY_SD)
     expect(got.freedom).toBe(9)
+  })
+
+  const ofLine = (x: readonly number[], y: readonly number[]) => leastSquares(x.map(value => [1, value]), y)
+
+  it('has NIST’s certified values for Norris', () => {
+    const {coefficients: [intercept, slope], sd} = fitted(NORRIS_X.map(value => [1, value]), NORRIS_Y)
+    for (const [got, certified] of [
+      [intercept?.value, -0.262323073774029], [intercept?.error, 0.232818234301152], [slope?.value, 1.00211681802045], [slope?.error, 0.000429796848199937], [sd, 0.884796396144373],
+    ] as const) expectClose(got ?? NaN, certified, 1e-10 * Math.abs(certified))
+  })
+
+  it('is Σ(x − x̄)(y − ȳ)/Σ(x − x̄)², through the middle of the points, for a line', () => {
+    fc.assert(fc.property(fc.array(fc.tuple(fc.integer({min: -50, max: 50}), fc.integer({min: -99, max: 99})), {minLength: 3, maxLength: 20}), all => {
+      const got = ofLine(all.map(([x]) => x), all.map(([, y]) => y))
+      if (got.kind !== 'fitted') return
+      const mx = all.reduce((sum, [x]) => sum + x, 0) / all.length, my = all.reduce((sum, [, y]) => sum + y, 0) / all.length
+      const sxy = all.reduce((sum, [x, y]) => sum + (x - mx) * (y - my), 0), sxx = all.reduce((sum, [x]) => sum + (x - mx) ** 2, 0)
+      const [intercept, slope] = got.coefficients
+      expectClose(slope?.value ?? NaN, sxy / sxx, 1e-9 * Math.max(1, Math.abs(sxy / sxx)))
+      expectClose((intercept?.value ?? NaN) + (slope?.value ?? NaN) * mx, my, 1e-8)
+    }))
   })
 
   it('is the mean and its error with a level alone', () => {

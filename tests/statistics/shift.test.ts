@@ -1,12 +1,14 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {rankSum} from '../../src/statistics/rank-sum.ts'
-import {shiftBetween, shiftWithin} from '../../src/statistics/shift.ts'
+import {shiftWithin} from '../../src/statistics/shift.ts'
 import {expectClose} from '../expect-close.ts'
 
 const values = fc.uniqueArray(fc.integer({min: 0, max: 4000}), {minLength: 4, maxLength: 12})
 
-describe('shiftBetween(one, other)', () => {
+const shiftBetween = (one: readonly number[], other: readonly number[], level?: number) => shiftWithin([{one, other}], level)
+
+describe('shiftWithin(groups) of one group', () => {
   it('permeability of a membrane at term and earlier', () => {
     // Hollander & Wolfe 1973, pp. 75–79: shift 0.305 with −0.15 to 0.76 (from memory); the same from R's wilcox.test(x, y, conf.int = TRUE)
     const got = shiftBetween([0.8, 0.83, 1.89, 1.04, 1.45, 1.38, 1.91, 1.64, 0.73, 1.46], [1.15, 0.88, 0.9, 0.74, 1.21])
@@ -51,7 +53,7 @@ describe('shiftBetween(one, other)', () => {
     expectClose(many?.interval?.high ?? NaN, fewer?.interval?.high ?? NaN, 1)
   })
 
-  it('gives the value of its example', () => expect(shiftBetween([7, 8, 8, 9], [5, 6, 7, 7, 8])).toEqual({shift: 1, interval: {low: 0, high: 3}}))
+  it('takes grades that are tied', () => expect(shiftBetween([7, 8, 8, 9], [5, 6, 7, 7, 8])).toEqual({shift: 1, interval: {low: 0, high: 3}}))
   it('has no interval of three and three, and nothing without birds', () => {
     expect(shiftBetween([1, 2, 3], [4, 5, 6])).toEqual({shift: -3, interval: null})
     expect(shiftBetween([], [1])).toBeNull()
@@ -62,7 +64,7 @@ describe('shiftBetween(one, other)', () => {
   })
 })
 
-describe('shiftWithin(groups)', () => {
+describe('shiftWithin(groups) of several', () => {
   it('leaves out exactly what the sum of the groups’ U would leave out: every shift tried', () => {
     // by the duality of Hodges and Lehmann: a shift d is inside where the U of all groups, the first step moved by −d, lies within its own 95 %
     fc.assert(fc.property(fc.tuple(values, values, values, values).map(all => all.map(each => each.slice(0, 5))), ([a = [], b = [], c = [], d = []]) => {
@@ -80,7 +82,7 @@ describe('shiftWithin(groups)', () => {
     }), {numRuns: 30})
   })
 
-  it('does not change when all of one sex lie higher, and passes over a group of one step', () => {
+  it('gives the value of its example, does not change when all of one sex lie higher, and passes over a group of one step', () => {
     expect(shiftWithin([{one: [8, 9], other: [7]}, {one: [4], other: [3, 3]}])).toEqual({shift: 1, interval: null})
     expect(shiftWithin([{one: [18, 19], other: [17]}, {one: [4], other: [3, 3]}, {one: [1], other: []}])).toEqual({shift: 1, interval: null})
     expect(shiftWithin([{one: [1], other: []}])).toBeNull()

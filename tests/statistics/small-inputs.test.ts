@@ -13,7 +13,6 @@ import {levene} from '../../src/statistics/levene.ts'
 import {logitFit} from '../../src/statistics/logit-fit.ts'
 import {mannKendall} from '../../src/statistics/mann-kendall.ts'
 import {meanAndDeviation} from '../../src/statistics/mean-and-deviation.ts'
-import {mixtureLimits} from '../../src/statistics/mean-square-mixture.ts'
 import {parentOffspring} from '../../src/statistics/parent-offspring.ts'
 import {rankSum} from '../../src/statistics/rank-sum.ts'
 import {realisedHeritability} from '../../src/statistics/realised-heritability.ts'
@@ -23,13 +22,10 @@ import {expectedResponse, selectionDifferential} from '../../src/statistics/sele
 import {senSlope} from '../../src/statistics/sen-slope.ts'
 import {shareDifference} from '../../src/statistics/share-difference.ts'
 import {shareTrend} from '../../src/statistics/share-trend.ts'
-import {shiftBetween} from '../../src/statistics/shift.ts'
-import {sireDamHeritability} from '../../src/statistics/sire-dam-heritability.ts'
-import {straightLine} from '../../src/statistics/straight-line.ts'
+import {shiftWithin} from '../../src/statistics/shift.ts'
 import {varianceRatio} from '../../src/statistics/variance-ratio.ts'
 import {variationRatio} from '../../src/statistics/variation-ratio.ts'
 import {weightedKappa} from '../../src/statistics/weighted-kappa.ts'
-import {welchT} from '../../src/statistics/welch-t.ts'
 import {withinClasses} from '../../src/statistics/within-classes.ts'
 
 /** Names under which a figure lies between 0 and 1. */
@@ -100,20 +96,18 @@ describe('figures of very few birds', () => {
     }), runs)
     fc.assert(fc.property(one, one, one, (first, second, third) => {
       const [a, b, c] = [meanAndDeviation(first), meanAndDeviation(second), meanAndDeviation(third)]
-      expectSound(welchT(a, b))
       expectSound(heterosis(a, b, c))
       expectSound(recoveryOfType(a, b, c))
       if (a.sd === null || b.sd === null) return
       expectSound(varianceRatio({sd: a.sd, freedom: a.n - 1}, {sd: b.sd, freedom: b.n - 1}))
       expectSound(variationRatio([{cv: a.sd / a.mean, freedom: a.n - 1}], [{cv: b.sd / b.mean, freedom: b.n - 1}]))
-      expectSound(mixtureLimits([{square: a.sd ** 2, freedom: a.n - 1}, {square: b.sd ** 2, freedom: b.n - 1}], [1, -0.5]))
     }), runs)
   })
 
   it('grades and seasons', () => {
     fc.assert(fc.property(some, some, (first, second) => {
       expectSound(rankSum(first, second))
-      expectSound(shiftBetween(first, second))
+      expectSound(shiftWithin([{one: first, other: second}]))
       expectSound(mannKendall(first))
       expectSound(senSlope(first))
       expectSound(mannKendall([...first, ...second]))
@@ -130,7 +124,6 @@ describe('figures of very few birds', () => {
     fc.assert(fc.property(fc.array(row, {maxLength: 6}), rows => {
       expectSound(withinClasses(rows))
       expectSound(leastSquares(rows.map(({x}) => [1, ...x]), rows.map(({y}) => y)))
-      expectSound(straightLine(rows.map(({x}) => x[0]), rows.map(({y}) => y)))
       for (const parents of ['one', 'both'] as const) {
         const pairs = parentOffspring(rows.map(({x, y, group}) => ({parent: x[0], offspring: y, group})), parents)
         expectSound(pairs)
@@ -148,11 +141,6 @@ describe('figures of very few birds', () => {
   })
 
   it('inheritance', () => {
-    fc.assert(fc.property(fc.array(fc.array(some, {maxLength: 3}), {maxLength: 3}), sires => {
-      const got = sireDamHeritability(sires)
-      expectSound(got)
-      if (got.kind === 'estimated') for (const {interval} of [got.fromSires, got.fromDams, got.fromBoth]) expectSound(interval, 'heritability')
-    }), runs)
     fc.assert(fc.property(fc.array(fc.record({differential: fc.constantFrom(-1, 0, 0, 2), response: value}), {maxLength: 4}), steps => {
       const got = realisedHeritability(steps)
       expectSound(got)

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {meanAndDeviation} from '../../src/statistics/mean-and-deviation.ts'
-import {welchT} from '../../src/statistics/welch-t.ts'
+import {welchT} from './welch-t.ts'
 import {expectClose} from '../expect-close.ts'
 
 function welch(...args: Parameters<typeof welchT>) {

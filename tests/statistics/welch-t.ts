@@ -1,6 +1,7 @@
-import type {Interval} from './interval.ts'
-import {freedomOf, type MeanAndDeviation} from './mean-and-deviation.ts'
-import {studentQuantile, studentTail} from './student-t.ts'
+/** A witness for what is worked of two groups in other ways: it is held against published values in its own test. */
+import type {Interval} from '../../src/statistics/interval.ts'
+import {freedomOf, type MeanAndDeviation} from '../../src/statistics/mean-and-deviation.ts'
+import {studentQuantile, studentTail} from '../../src/statistics/student-t.ts'
 
 /** How far two means lie apart, when the spreads need not be alike. */
 export interface MeanDifference {
