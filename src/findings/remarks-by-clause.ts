@@ -50,7 +50,7 @@ export function remarksByClause({drafts}: Pick<Logbook, 'drafts'>, {remarks}: Sh
   const history = historyOf(drafts)
   const gathered = new Map<Piece, RemarkOnClause[]>(), unplaced: ShowResult[] = []
   let byKeeper = 0, byWords = 0
-  for (const result of remarks) {
+  for (const result of newestFirst([...remarks].reverse())) {
     const {entry: {remark, about, bird, draft: number}, show} = result, draft = draftInForce(drafts, number, show.on.last)
     const pieces = history.find(each => each.draft === draft)?.pieces, named = about.filter(id => pieces?.has(id))
     const ids = draft === null || remark === null ? [] : named.length > 0 ? named : clausesMeant(remark, bird.sex, draft)
@@ -123,5 +123,5 @@ function fateOf(id: string, judgedBy: Draft, history: readonly PiecesOfDraft[]):
   return {last, since}
 }
 
-/** As they came, which is newest first: a clause that two became one of may hold them out of order. */
-const newestFirst = (remarks: readonly RemarkOnClause[]): RemarkOnClause[] => [...remarks].sort((a, b) => b.show.on.first - a.show.on.first)
+/** By show, the latest first; within one in the order of its record. */
+const newestFirst = <Said extends ShowResult>(remarks: readonly Said[]): Said[] => [...remarks].sort((a, b) => b.show.on.first - a.show.on.first)

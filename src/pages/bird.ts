@@ -30,7 +30,7 @@ import type {RecordsOfBird} from './records-by-bird.ts'
 import {sheetsOfBird} from './score-sheets.ts'
 import type {ScoreSheetView} from './score-sheets.ts'
 import {birdWord, pronoun} from './sex-words.ts'
-import {placing} from './show-words.ts'
+import {quoted, resultWords} from './show-words.ts'
 import {stepWords} from './step-words.ts'
 
 export interface BirdView {
@@ -151,7 +151,7 @@ function birdView(bird: Bird, findings: Findings, records: RecordsOfBird, breedi
     offspringWords: offspring === null ? (records.stays.length > 0 ? 'No chicks listed yet.' : '') : '', mates: matesOfHatch(bird),
     shows: records.shows.map(({show, entry}) => ({
       when: dateWords(show.on), title: `${show.name}:`, link: showPath(show),
-      text: `${[entry.class, placing(entry), entry.award].filter(part => part !== null).join(', ')}.${entry.remark === null ? '' : ` “${entry.remark}”`}`,
+      text: `${resultWords(entry)}.${entry.remark === null ? '' : ` “${quoted(entry.remark)}”`}`,
     })),
     sheets: sheetsOfBird(records.sheets, book),
     notes: observationNotes(bird), care: careList(records.care, book.asOf), caution: careCaution(records.care), body: bird.body,

@@ -8,13 +8,13 @@ import {listWords, saying, sentence} from './numbers.ts'
 import type {Page} from './page.ts'
 import {plates, type Plate} from './plates.ts'
 import {sheetsOfShow, type ScoreSheetView} from './score-sheets.ts'
-import {byClass, placing, pointsWords} from './show-words.ts'
+import {byClass, cancelledWords, placing, pointsWords, quoted} from './show-words.ts'
 import {draftLink} from './standard-view.ts'
 
 interface PlacedBird {
   readonly placing: string
   readonly bird: {readonly band: string; readonly link: string}
-  /** award and points, where there are any */
+  /** award, grade and points, where there are any */
   readonly note: string
   readonly draft: {readonly words: string; readonly link: string} | null
   readonly remark: string | null
@@ -39,9 +39,9 @@ function placed(book: Logbook, entry: ShowEntry, severalJudges: boolean): Placed
   const draft = book.drafts.find(each => each.number === entry.draft)
   return {
     placing: sentence(placing(entry)), bird: bandLink(entry.bird),
-    note: [entry.award, pointsWords(entry)].filter(part => part !== null).map(sentence).join('. '),
+    note: [entry.award, entry.grade, pointsWords(entry)].filter(part => part !== null).map(sentence).join('. '),
     draft: draft ? {words: `judged by draft ${draft.number}`, link: draftLink(book, draft)} : null,
-    remark: entry.remark, judge: severalJudges ? entry.judge : null,
+    remark: entry.remark === null ? null : quoted(entry.remark), judge: severalJudges ? entry.judge : null,
   }
 }
 
@@ -62,7 +62,7 @@ export function showPages({book, shows}: Findings): readonly Page[] {
       ...(judges.length === 0 ? [] : [{term: judges.length === 1 ? 'Judge' : 'Judges', words: listWords(judges)}]),
     ]
     const view: ShowView = {
-      name: show.name, facts, lead: showLead(show), cancelled: show.cancelled, body: show.body, plates: plates(show.photos ?? [], show.name, false),
+      name: show.name, facts, lead: showLead(show), cancelled: show.cancelled === null ? null : cancelledWords(show), body: show.body, plates: plates(show.photos ?? [], show.name, false),
       classes: byClass(show).map(({name, entries}) => ({
         id: fileName(`class-${name ?? 'none'}`), name: name === null ? 'No class on record' : sentence(name),
         entries: entries.map(entry => placed(book, entry, judges.length > 1)),

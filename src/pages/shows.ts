@@ -1,5 +1,5 @@
 /** All shows: when and where, what each bird won over the years, and what the judges said. */
-import type {OneShow, ShowResult, ShowResults} from '../findings/show-results.ts'
+import type {OneShow, ShowResults} from '../findings/show-results.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Show} from '../logbook/book.ts'
 import {yearOf} from '../records/dates.ts'
@@ -7,18 +7,19 @@ import {dateWords} from './dates.ts'
 import {birdPath, SHOWS, showPath} from './links.ts'
 import {counted, listWords, NOTHING, saying, sentence} from './numbers.ts'
 import type {Cell, Page, Table} from './page.ts'
-import {bandLink} from './show.ts'
-import {placing} from './show-words.ts'
+import {placingsView, pointsViews, type PlacingsView, type PointsView} from './judges-against-keepers.ts'
+import {remarksView, type RemarksView} from './remarks-view.ts'
+import {showYearsView, type ShowYearsView} from './show-years.ts'
+import {cancelledWords, resultWords} from './show-words.ts'
 
 export interface ShowsView {
   readonly lead: string
   readonly shows: readonly {readonly when: string; readonly name: string; readonly link: string; readonly place: string | null; readonly words: string; readonly cancelled: string | null}[]
   readonly results: Table | null
-  readonly remarks: readonly {
-    readonly when: string
-    readonly show: {readonly name: string; readonly link: string}
-    readonly remarks: readonly {readonly bird: {readonly band: string; readonly link: string}; readonly remark: string; readonly judge: string | null}[]
-  }[]
+  readonly years: ShowYearsView | null
+  readonly placings: PlacingsView | null
+  readonly points: readonly PointsView[]
+  readonly remarks: RemarksView | null
 }
 
 interface Listed {
@@ -46,32 +47,25 @@ function entryWords(held: OneShow | null): string {
   return `${sentence(counted(held.birds, 'bird'))}${held.judges.length === 0 ? '' : `, judged by ${listWords(held.judges)}`}.`
 }
 
-const wonWords = ({entry}: ShowResult): string => [entry.class, placing(entry), entry.award].filter(part => part !== null).join(', ')
-
 /** One row a bird, one column a year; a bird shown twice in a year has both results in the cell. */
 function resultsTable({shows, birds}: ShowResults): Table | null {
   if (birds.size === 0) return null
   const years = [...new Set(shows.filter(({birds: shown}) => shown > 0).map(({show}) => yearOf(show.on.first)))]
   const rows = [...birds].sort(([a], [b]) => (a.id < b.id ? -1 : 1)).map(([bird, results]): readonly Cell[] => [
     {text: bird.band, link: birdPath(bird)},
-    ...years.map(year => results.filter(({show}) => yearOf(show.on.first) === year).map(wonWords).join('; ') || NOTHING),
+    ...years.map(year => results.filter(({show}) => yearOf(show.on.first) === year).map(({entry}) => resultWords(entry)).join('; ') || NOTHING),
   ])
   return {columns: [{head: 'Bird'}, ...years.map(year => ({head: String(year)}))], rows}
 }
 
-export function showsPage({shows: results}: Findings): Page {
+export function showsPage({book, shows: results, showYears, judgeAgreement, sheetsCompared, remarksByClause}: Findings): Page {
   const all = listed(results)
   const view: ShowsView = {
     lead: showsLead(results, all),
     shows: all.map(({show, held}) => ({
-      when: dateWords(show.on), name: show.name, link: showPath(show), place: show.place, words: entryWords(held), cancelled: show.cancelled,
+      when: dateWords(show.on), name: show.name, link: showPath(show), place: show.place, words: entryWords(held), cancelled: show.cancelled === null ? null : cancelledWords(show),
     })),
-    results: resultsTable(results),
-    remarks: all.map(({show}) => ({
-      when: dateWords(show.on), show: {name: show.name, link: showPath(show)},
-      remarks: results.remarks.filter(remark => remark.show === show).reverse()
-        .flatMap(({entry}) => (entry.remark === null ? [] : [{bird: bandLink(entry.bird), remark: entry.remark, judge: entry.judge}])),
-    })).filter(({remarks}) => remarks.length > 0),
+    years: showYearsView(showYears), results: resultsTable(results), placings: placingsView(judgeAgreement), points: pointsViews(sheetsCompared), remarks: remarksView(remarksByClause, book),
   }
   return {path: SHOWS, template: 'shows', title: 'Shows', section: 'shows', view, search: {kind: 'shows', words: 'shows placings judges remarks awards'}}
 }

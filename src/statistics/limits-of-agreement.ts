@@ -9,9 +9,9 @@ export interface Agreed {
   readonly mean: number
   /** of the differences; null for one */
   readonly sd: number | null
-  /** of the mean; null for one */
+  /** of the mean; null for one, and where all are alike, since it would claim too much */
   readonly interval: Interval | null
-  /** within which 95 in 100 differences are looked for; null where there are too few */
+  /** within which 95 in 100 differences are looked for; null where there are too few, or all are alike */
   readonly limits: Interval | null
 }
 
@@ -30,7 +30,7 @@ export const LEAST_FOR_LIMITS = 5
  */
 export function limitsOfAgreement(differences: readonly number[], level = 0.95): Agreed {
   const {n, mean, sd} = meanAndDeviation(differences)
-  if (sd === null) return {n, mean, sd, interval: null, limits: null}
+  if (sd === null || sd === 0) return {n, mean, sd, interval: null, limits: null}
   const half = (studentQuantile(level, n - 1) * sd) / Math.sqrt(n)
   return {n, mean, sd, interval: {low: mean - half, high: mean + half}, limits: n < LEAST_FOR_LIMITS ? null : {low: mean - 2 * sd, high: mean + 2 * sd}}
 }

@@ -4,8 +4,9 @@ import {recordsByBird} from '../../src/pages/records-by-bird.ts'
 import {sheetsOfBird} from '../../src/pages/score-sheets.ts'
 import {showPages, type ShowView} from '../../src/pages/show.ts'
 import {showsPage, type ShowsView} from '../../src/pages/shows.ts'
-import {shownBook} from './shown-logbook.ts'
-import {weekOld} from './small-logbook.ts'
+import {cancelledWords, quoted, resultWords} from '../../src/pages/show-words.ts'
+import {entry, shownBook} from './shown-logbook.ts'
+import {date, weekOld} from './small-logbook.ts'
 
 describe('shows', () => {
   const view = showsPage(study(shownBook())).view as ShowsView
@@ -24,12 +25,13 @@ describe('shows', () => {
     ])
   })
 
-  it('gathers what the judges said', () => {
-    expect(view.remarks.flatMap(each => each.remarks.map(one => `${one.bird.band}: ${one.remark}`))).toEqual(['24-003: Good <head>.', '24-001: Comb not pea.'])
+  it('gathers what the judges said, under the clauses it is about', () => {
+    expect(view.remarks).toMatchObject({words: '2 remarks fit no clause of the standard of the day.', clauses: []})
+    expect(view.remarks?.unplaced.map(({bird, remark, judge}) => [bird.band, remark, judge])).toEqual([['24-003', 'Good <head>.', 'judge 1'], ['24-001', 'Comb not pea.', 'judge 2']])
   })
 
   it('says in words that there is none yet', () => {
-    expect(showsPage(study(weekOld())).view).toMatchObject({lead: 'No show is on record yet.', shows: [], results: null, remarks: []})
+    expect(showsPage(study(weekOld())).view).toMatchObject({lead: 'No show is on record yet.', shows: [], results: null, years: null, placings: null, points: [], remarks: null})
   })
 })
 
@@ -47,7 +49,20 @@ describe('a show', () => {
 
   it('gives the reason when it was cancelled', () => {
     expect(winter).toMatchObject({lead: 'Officially cancelled.', cancelled: 'All gatherings of poultry were forbidden.', classes: []})
+    const order = {by: 'the veterinary office', on: date('2025-02-03')}
+    expect(cancelledWords({cancelled: 'All gatherings were forbidden.', order})).toBe('All gatherings were forbidden. Ordered by the veterinary office, 3 February 2025.')
+    expect(cancelledWords({cancelled: 'Rain', order: {by: null, on: null}})).toBe('Rain.')
   })
+})
+
+describe('a result in words', () => {
+  const [one] = shownBook().birds
+  if (!one) throw new Error('no bird in the book')
+  it('has class, place, grade and award', () => {
+    expect(resultWords(entry(one, {class: 'hen', place: 2, of: 7, shared: true, grade: 'very good', award: 'best hen'}))).toBe('hen, 2 of 7 (shared), very good, best hen')
+    expect(resultWords(entry(one, {disqualified: true}))).toBe('disqualified')
+  })
+  it('puts a remark between marks, its own as single ones', () => expect(quoted('“Small and low” is three combs.')).toBe('‘Small and low’ is three combs.'))
 })
 
 describe('score sheets', () => {

@@ -1,0 +1,29 @@
+import {describe, expect, it} from 'vitest'
+import {remarksByClause} from '../../src/findings/remarks-by-clause.ts'
+import {showResults} from '../../src/findings/show-results.ts'
+import {remarksView} from '../../src/pages/remarks-view.ts'
+import {entry, show, shownBook} from './shown-logbook.ts'
+
+const plain = shownBook(), one = plain.birds.find(({id}) => id === '24-001')
+if (!one) throw new Error('no bird in the book')
+const view = (...remarks: (readonly [on: string, remark: string, ...about: string[]])[]) => {
+  const drafts = plain.drafts.map(draft => ({...draft, sections: draft.sections.map(section => ({...section, clauses: section.clauses.map(clause => ({...clause, sex: section.kind === 'male' || section.kind === 'female' ? section.kind : null}))}))}))
+  const book = {...plain, drafts, shows: remarks.map(([on, remark, ...about]) => show(on, on, on, {entries: [entry(one, {remark, about, judge: 'judge 1'})]}))}
+  return remarksView(remarksByClause(book, showResults(book)), book)
+}
+
+describe('remarksView(remarks, book)', () => {
+  it('parts what was said before a clause was changed, and marks what the keeper placed', () => {
+    const found = view(['2024-12-01', 'Tail high.'], ['2025-11-01', 'He squirrels.', 'general-characteristics-male/tail'], ['2025-11-08', '“Level” tail.'])
+    expect(found?.clauses.map(({name, link, note}) => [name, link, note])).toEqual([['Tail, male', 'standard.html#general-characteristics-male-tail', null]])
+    expect(found?.clauses[0]?.groups.map(({head, remarks}) => [head, remarks.map(({remark, byUs, when}) => [remark, byUs, when])])).toEqual([
+      [null, [['‘Level’ tail.', false, {words: '2025', link: 'shows/2025-11-08.html'}], ['He squirrels.', true, {words: '2025', link: 'shows/2025-11-01.html'}]]],
+      ['Before it was changed in draft 2', [['Tail high.', false, {words: '2024', link: 'shows/2024-12-01.html'}]]],
+    ])
+    expect(found?.words).toBe('Of 3 remarks, 3 were put under clauses: 2 by the words in them; 1 by us, and is marked so.')
+  })
+  it('keeps a clause that the standard no longer has, with where it stood', () => {
+    expect(view(['2024-12-01', 'No crest.'])?.clauses[0]).toMatchObject({name: 'Crest', link: 'standard/1.html#general-characteristics-male-crest', note: 'no longer in draft 2', groups: [{head: 'Before it was dropped in draft 2'}]})
+  })
+  it('is nothing where nobody said anything', () => expect(view()).toBeNull())
+})
