@@ -22,10 +22,10 @@ export interface EvennessAnswer {
   readonly none: string
 }
 
-/** Why steps do not go with the question, and null where they do. */
+/** Why steps or drafts do not go with the question, and null where they do. */
 export function misplacedStep(question: string, {from, to}: EvennessAsked): string | null {
-  if (question === 'change') return null
-  return from !== undefined ? '--from is for figures change.' : to !== undefined ? '--to is for figures change.' : null
+  if (question === 'change' || question === 'changes') return null
+  return from !== undefined ? '--from is for figures change and changes.' : to !== undefined ? '--to is for figures change and changes.' : null
 }
 
 /** @throws {Refusal} where a step cannot be asked about */

@@ -15,7 +15,7 @@ import {inspectReport} from './inspect-report.ts'
 import {figuresText, type FigureFormat} from './figures-text.ts'
 import {lifeToRead} from './life-to-read.ts'
 import {openBook} from './open-book.ts'
-import {isPaperQuestion, PAPER_FIGURES, PAPER_QUESTIONS} from './paper-figures.ts'
+import {isPaperQuestion, PAPER_FIGURES, PAPER_QUESTIONS, type PaperQuestion} from './paper-figures.ts'
 import {progressIn} from './progress.ts'
 import {folderRefusal} from './records-folder.ts'
 import {Refusal} from './refusal.ts'
@@ -33,7 +33,7 @@ export interface FiguresOptions {
   readonly pair?: readonly [string, string] | undefined
   /** for the questions of heredity */
   readonly asked?: HeredityAsked
-  /** for `change`: which steps */
+  /** for `change`: which steps; for `changes`: which drafts */
   readonly steps?: EvennessAsked
 }
 
@@ -93,12 +93,7 @@ export function figures({question, folder, format, asOf, quiet, pair, asked = {}
     world.out(format === 'table' ? `${above}${figuresText(table, format, none)}${beneath}` : figuresText(vigourTable(question, findings), format, none))
     return 0
   }
-  if (isPaperQuestion(question)) {
-    const {toRead, table, none} = PAPER_FIGURES[question], why = `${none}${asOf === undefined ? '' : ' by that day'}`
-    const read = format === 'table' ? toRead(findings) : null
-    world.out(read ? `${read.above}${figuresText(read.table, format, why)}${read.beneath}` : figuresText(table(findings), format, why))
-    return 0
-  }
+  if (isPaperQuestion(question)) return answerOfPaper(question, findings, steps, format, asOf === undefined ? '' : ' by that day', world)
   if (isOfHeredity(question)) return answerOfHeredity(question, findings, asked, format, world)
   if (!pair) {
     world.out(figuresText(figuresTable(question, findings), format, whyNoRows(question, findings, asOf !== undefined)))
@@ -114,6 +109,20 @@ export function figures({question, folder, format, asOf, quiet, pair, asked = {}
   // a reader of the rounded table is told why; the other formats stay plain for programs
   if (format === 'table' && a !== b) world.out(`${pairReasonWords(findings.pairReason(a, b))}\n`)
   return 0
+}
+
+/** A reader gets what is said; the other formats every row. */
+function answerOfPaper(question: PaperQuestion, findings: Findings, asked: EvennessAsked, format: FigureFormat, byThen: string, world: World): ExitCode {
+  const {toRead, table, none} = PAPER_FIGURES[question]
+  try {
+    const read = format === 'table' ? toRead(findings, asked) : null
+    world.out(read ? `${read.above}${figuresText(read.table, format, `${none}${byThen}`)}${read.beneath}` : figuresText(table(findings, asked), format, `${none}${byThen}`))
+    return 0
+  } catch (fault) {
+    if (!(fault instanceof Refusal)) throw fault
+    world.err(`${fault.message}\n`)
+    return 2
+  }
 }
 
 /** A reader gets the counts and what may be said of them; the other formats every row. */

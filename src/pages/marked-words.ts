@@ -57,9 +57,15 @@ export interface Reworded {
 
 export function reworded(runs: readonly WordRun[]): Reworded {
   const shown = passage(runs), kept = shown.some(({is}) => is === 'same'), was = only(shown, 'in'), now = only(shown, 'out')
-  if (was === '' || now === '') return {marked: [], was: was === '' ? null : was, now: now === '' ? null : now}
-  return {marked: kept && shareKept(shown) >= LEGIBLE ? spacesOutside(shown) : [], was, now}
+  if (was === '' || now === '') return {marked: [], was: was === '' ? null : stopped(was), now: now === '' ? null : stopped(now)}
+  const oneWay = (['in', 'out'] as const).some(only => shown.every(({is, text}) => is === 'same' || is === only || !/[\p{L}\p{N}]/u.test(text)))
+  return {marked: kept && (oneWay || shareKept(shown) >= LEGIBLE) ? spacesOutside(endedWell(shown)) : [], was: stopped(was), now: stopped(now)}
 }
+
+/** What ends in the middle of a longer sentence ends without its sign. */
+const stopped = (text: string): string => text.replace(/[;:]$/, '')
+
+const endedWell = (runs: readonly WordRun[]): readonly WordRun[] => runs.map((run, index) => (index === runs.length - 1 ? {...run, text: stopped(run.text)} : run)).filter(({text}) => text !== '')
 
 /** The space before a marked word is none of the mark. */
 function spacesOutside(runs: readonly WordRun[]): readonly MarkedWords[] {

@@ -22,6 +22,8 @@ export interface Change {
   readonly now: string | null
   /** what else changed, each a sentence: place, name, range, what it is to miss it */
   readonly more: readonly string[]
+  /** the whole piece is new */
+  readonly fresh: boolean
   /** the whole piece was taken out */
   readonly gone: boolean
   /** words that can be set in quotation marks, rather than amounts */
@@ -37,6 +39,7 @@ export function clauseName(draft: Draft, clause: Clause): string {
   if (clause.variety !== null && clause.variety !== clause.title) return `${clause.title}, ${clause.variety}`
   const namesakes = draft.sections.filter(section => section.clauses.some(each => each.title === clause.title))
   const own = draft.sections.find(section => section.clauses.some(each => each.id === clause.id))
+  if (own?.kind === 'faults' && /^(?:minor|slight|serious|grave|major)$/i.test(clause.title)) return `${clause.title} faults`
   return namesakes.length > 1 && own ? `${clause.title}, ${shortPlace(own.title)}` : clause.title
 }
 
@@ -55,13 +58,14 @@ const AMOUNTS: readonly HeadChange['id'][] = ['manner', 'egg/at-least', 'rings/m
 function headChange({id, before, after, words, why}: HeadChange): Change {
   const told = (value: string | number | null): string | null => (value === null ? null : typeof value === 'number' ? metricWeight(value) : id === 'manner' ? value.replace('-', ' ') : value)
   const amount = AMOUNTS.includes(id)
-  return {id, what: HEADS[id], ...(amount ? {...NOTHING, was: told(before), now: told(after)} : inWords(words)), more: [], gone: after === null, quoted: !amount, why}
+  if (id === 'manner') return {id, what: HEADS[id], ...NOTHING, more: [after === null ? 'Sections now stand as they were written.' : `Now set in the ${told(after) ?? ''} manner.`], fresh: false, gone: false, quoted: false, why}
+  return {id, what: HEADS[id], ...(amount ? {...NOTHING, was: told(before), now: told(after)} : inWords(words)), more: [], fresh: before === null, gone: after === null, quoted: !amount, why}
 }
 
 function sectionChange({id, before, after, retitled, moved, words, why}: SectionChange): Change {
   const what = after?.title ?? before?.title ?? id
   const more = [...(retitled && before ? [`The section was called ${before.title}.`] : []), ...(moved ? ['The section stands at another place.'] : [])]
-  return {id, what, ...inWords(words), more, gone: after === null, quoted: true, why}
+  return {id, what, ...inWords(words), more, fresh: before === null, gone: after === null, quoted: true, why}
 }
 
 function placeWords({is, before, after, retitled, moved}: ClauseChange): readonly string[] {
@@ -75,14 +79,14 @@ function clauseChange(from: Draft, to: Draft, change: ClauseChange, units: Units
   const {id, is, before, after, words, asks, why} = change
   const what = after ? clauseName(to, after) : before ? clauseName(from, before) : id
   const whole = is === 'added' || is === 'dropped' ? {marked: [], was: orNull(plainWords(before?.text ?? '')), now: orNull(plainWords(after?.text ?? ''))} : inWords(words)
-  return {id, what, ...whole, more: [...placeWords(change), ...asks.map(ask => askChangeWords(ask, units))], gone: is === 'dropped', quoted: true, why}
+  return {id, what, ...whole, more: [...placeWords(change), ...asks.map(ask => askChangeWords(ask, units))], fresh: is === 'added', gone: is === 'dropped', quoted: true, why}
 }
 
 function weightChange({class: name, is, before, after, why}: WeightChange): Change {
   const words = (weight: WeightChange['before']): string | null => weight && weightRange(weight.grams, weight.high, metricWeight)
   const ranged = (before?.high ?? after?.high ?? null) !== null
   const more = ranged && is === 'wider' ? ['Range widened.'] : ranged && is === 'narrower' ? ['Range narrowed.'] : []
-  return {id: rowId('weights', name), what: `${sentence(name)}, weight`, marked: [], was: words(before), now: words(after), more, gone: after === null, quoted: false, why}
+  return {id: rowId('weights', name), what: `${sentence(name)}, weight`, marked: [], was: words(before), now: words(after), more, fresh: before === null, gone: after === null, quoted: false, why}
 }
 
 type Units = Logbook['project']['units']
@@ -99,12 +103,12 @@ export function changesInWords(book: Pick<Logbook, 'drafts' | 'project'>, from: 
   const told = [
     ...head.map(headChange), ...sections.map(sectionChange), ...clauses.map(change => clauseChange(from, to, change, units)), ...weights.map(weightChange),
     ...points.map(({name, before, after, why}): Change => ({
-      id: rowId('scale', name), what: `${sentence(name)}, points`, marked: [], was: before === null ? null : String(before), now: after === null ? null : String(after), more: [], gone: after === null, quoted: false, why,
+      id: rowId('scale', name), what: `${sentence(name)}, points`, marked: [], was: before === null ? null : String(before), now: after === null ? null : String(after), more: [], fresh: before === null, gone: after === null, quoted: false, why,
     })),
     ...varieties.map(({name, is, why}): Change => ({
-      id: `varieties/${slug(name)}`, what: `Variety, ${name}`, ...NOTHING, more: [is === 'added' ? 'A new variety.' : is === 'dropped' ? 'No longer a variety.' : 'It is told by other looks than before.'], gone: is === 'dropped', quoted: false, why,
+      id: `varieties/${slug(name)}`, what: `Variety, ${name}`, ...NOTHING, more: [is === 'added' ? 'A new variety.' : is === 'dropped' ? 'No longer a variety.' : 'It is told by other looks than before.'], fresh: is === 'added', gone: is === 'dropped', quoted: false, why,
     })),
   ].map(withAsked)
   // what is asked of a row whose table stayed as it was
-  return [...told, ...[...asked].map(([id, {more, title, why}]): Change => ({id, what: title, ...NOTHING, more, gone: false, quoted: false, why}))]
+  return [...told, ...[...asked].map(([id, {more, title, why}]): Change => ({id, what: title, ...NOTHING, more, fresh: false, gone: false, quoted: false, why}))]
 }

@@ -53,8 +53,8 @@ describe('figures change', () => {
     expect(asked('change', {steps: {from: 'F2', to: 'BC7F9'}}).err).toContain('There is no step BC7F9; ')
   })
   it('is the only one that asks for steps', () => {
-    expect(asked('trend', {steps: {from: 'F2'}})).toEqual({code: 2, out: '', err: '--from is for figures change.\n'})
-    expect(asked('scores', {steps: {to: 'F2'}}).err).toBe('--to is for figures change.\n')
+    expect(asked('trend', {steps: {from: 'F2'}})).toEqual({code: 2, out: '', err: '--from is for figures change and changes.\n'})
+    expect(asked('scores', {steps: {to: 'F2'}}).err).toBe('--to is for figures change and changes.\n')
   })
 })
 
