@@ -4,7 +4,7 @@ import type {Linked} from '../linked.ts'
 import {meantLabel} from '../step-names.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
-const draft = (number: number) => `---\ndraft: ${number}\non: 2024-10-01\n---\n**Tail.** Of medium length.\n`
+const draft = (number: number) => `---\ndraft: ${number}\non: 2024-10-0${number}\n---\n**Tail.** Of medium length.\n`
 
 export const entry: ManualEntry = {
   code: 'same-name', severity: 'error', title: 'Two records with one name',

@@ -1,0 +1,34 @@
+import type {Clause} from '../book.ts'
+import type {Linked} from '../linked.ts'
+import {sectionKindOf} from '../section-kinds.ts'
+import {slipOf, type ManualEntry} from './slip-of.ts'
+
+const draft = (end: string) => `---\ndraft: 1\non: 2024-10-01\n---\n## Colour\n\n### Light\n\n**Male.** White, the hackle striped.\n\n${end}`
+
+export const entry: ManualEntry = {
+  code: 'variety-unfinished', severity: 'warning', title: 'A colour variety told of one sex, or without its down',
+  cause: 'The latest draft tells a colour variety clause by clause, and one of male, female and the down of day-old chicks is not among them. A variety told in one piece, or for both sexes together, is whole; so is one whose down stands in a section of its own.',
+  remedy: 'Write the clause: **Female.** or **Day-old down.** under the variety’s heading; “as the male” will do.',
+  wrong: {'standard/1.md': draft('**Day-old down.** Cream.\n')},
+  right: {'standard/1.md': draft('**Female.** As the male.\n\n**Day-old down.** Cream.\n')},
+}
+
+function wanting(clauses: readonly Clause[], downElsewhere: boolean): readonly string[] {
+  const isDown = ({title}: Clause): boolean => sectionKindOf(title) === 'down'
+  const grown = clauses.filter(clause => !isDown(clause)), has = (sex: 'male' | 'female'): boolean => grown.some(clause => clause.sex === sex)
+  // neither sex by itself: what stands there is of both
+  const sexes = has('male') === has('female') ? [] : [has('male') ? 'the female' : 'the male']
+  return [...sexes, ...(downElsewhere || clauses.some(isDown) ? [] : ['the down of day-old chicks'])]
+}
+
+export function check({bench, book}: Linked): void {
+  const draft = book.drafts.at(-1)
+  if (!draft) return
+  const downElsewhere = draft.sections.some(({kind, clauses}) => kind === 'down' || clauses.some(({title, variety}) => variety === null && sectionKindOf(title) === 'down'))
+  for (const {name} of draft.varieties) {
+    const clauses = draft.sections.filter(({kind}) => kind === 'colour').flatMap(section => section.clauses.filter(({variety}) => variety === name))
+    if (clauses.length === 0 || clauses.some(({title}) => title === name)) continue
+    const lacks = wanting(clauses, downElsewhere)
+    if (lacks.length > 0) bench.note(slipOf(entry, draft.at, `the variety ${name} says nothing of ${lacks.join(' and ')}`, 'write the clause under the variety’s heading'))
+  }
+}
