@@ -1,6 +1,7 @@
 /** How every figure of the site is worked: question, definition, edges, source, and an example made by the figure's own code. */
 import {METHODS as METHODS_PATH} from './links.ts'
 import {carriersInStep} from './methods/carriers-in-step.ts'
+import {changesMethod} from './methods/changes.ts'
 import {choosingMalesMethods} from './methods/choosing-males.ts'
 import {chromosomeMethods} from './methods/chromosomes.ts'
 import {clausesMethod} from './methods/clauses.ts'
@@ -22,6 +23,7 @@ import {oldBloodMethods} from './methods/old-blood.ts'
 import {rateMethods} from './methods/rate.ts'
 import {share, stateShares} from './methods/share.ts'
 import {evenness, meanAndSpread, withinTenth} from './methods/spread.ts'
+import {showMethods} from './methods/shows.ts'
 import {scoringMethods} from './methods/scoring.ts'
 import {trueBredRate} from './methods/true-bred.ts'
 import {vigourMethods} from './methods/vigour.ts'
@@ -35,7 +37,8 @@ export const METHOD_CHAPTERS: readonly {readonly title: string; readonly methods
   {title: 'Founders, males and pens', methods: [...foundersLeftMethods, ...oldBloodMethods, ...choosingMalesMethods, ...rateMethods]},
   {title: 'Heredity', methods: [...heredityMethods, ...heredityBreedMethods, ...heredityPlanningMethods]},
   {title: 'Choosing and vigour', methods: [...vigourMethods]},
-  {title: 'Evidence', methods: [clausesMethod, ...evidenceMethods]},
+  {title: 'Shows', methods: [...showMethods]},
+  {title: 'Evidence', methods: [clausesMethod, changesMethod, ...evidenceMethods]},
 ]
 
 export const METHODS: readonly Method[] = METHOD_CHAPTERS.flatMap(({methods}) => methods)

@@ -19,6 +19,7 @@ export const METHODS_OF_QUESTION: Readonly<Record<string, readonly string[]>> = 
   crosses: ['crosses'],
   evidence: ['requirements'],
   clauses: ['clauses', 'share', 'true-bred'],
+  changes: ['draft-changes'],
   genotypes: ['genotypes', 'genotypes-exact', 'genotypes-misscoring', 'uncertain-sires'],
   forecast: ['mating-forecast', 'lethal'],
   'test-mating': ['test-mating'],
