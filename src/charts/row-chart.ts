@@ -56,7 +56,7 @@ export interface KeyEntry {
   readonly pattern: Pattern
 }
 
-export const KEY_LINE = 24
+const KEY_LINE = 24
 
 const inTwoColumns = (key: readonly KeyEntry[]): boolean => key.every(({name}) => textRoom(name) <= 118)
 

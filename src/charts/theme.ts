@@ -11,8 +11,7 @@ export const CHART_WIDTH = 320
 export const ROW_HEIGHT = 34
 
 /** Patterns a bar may carry, from wanted to not known. The sprite of every page defines those that are not plain. */
-export const PATTERNS = ['self', 'laced', 'pencilled', 'spangled', 'barred', 'speckled'] as const
-export type Pattern = (typeof PATTERNS)[number]
+export type Pattern = 'self' | 'laced' | 'pencilled' | 'spangled' | 'barred' | 'speckled'
 
 /** The egg of `egg.ts` as Vega takes shapes: divided by 6.82, half the square root of the `size` below. */
 const VEGA_EGG = 'M0,-1.1C.53,-1.1,.82,0,.82,.32A.82,.78,0,0,1,-.82,.32C-.82,0,-.53,-1.1,0,-1.1Z'

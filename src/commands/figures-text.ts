@@ -3,8 +3,7 @@ import type {FigureColumn, FiguresTable} from '../findings/figures.ts'
 import {csvOf, jsonOf} from '../pages/figures-file.ts'
 import {NOTHING, percentSign, rounded} from '../pages/numbers.ts'
 
-export const FIGURE_FORMATS = ['table', 'csv', 'json'] as const
-export type FigureFormat = (typeof FIGURE_FORMATS)[number]
+export type FigureFormat = 'table' | 'csv' | 'json'
 
 type Cell = string | number | null
 

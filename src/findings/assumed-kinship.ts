@@ -13,7 +13,7 @@ export interface AssumedKinship {
 }
 
 /** Tried in turn. A strain that nobody has pedigrees of lies somewhere between; the choice is ours. */
-export const TRIED = [0, 0.05, 0.1] as const
+const TRIED = [0, 0.05, 0.1] as const
 
 /**
  * How much do our figures lean on what we believe of the old strain?

@@ -45,7 +45,7 @@ export function bloodOfChicks({pedigree, numberOf}: PedigreeOfBook, kinship: Kin
 }
 
 /** Chicks of the same parents, or of the same doubt, have the same key. */
-export const familyKey = ({pairs}: Pick<Parentage, 'pairs'>): string => pairs.map(({sire, dam, chance}) => `${sire?.id ?? '?'} × ${dam?.id ?? '?'} ${chance}`).join('; ')
+const familyKey = ({pairs}: Pick<Parentage, 'pairs'>): string => pairs.map(({sire, dam, chance}) => `${sire?.id ?? '?'} × ${dam?.id ?? '?'} ${chance}`).join('; ')
 
 /** The same, each parentage written once: hatch mates share theirs. */
 export function familyKeys(): (parentage: Pick<Parentage, 'pairs'>) => string {

@@ -58,7 +58,7 @@ export interface MeasuredFamily {
 /** ten points of F more, ten points of heterozygosity less */
 const STEP: Readonly<Record<Term, number>> = {chickF: 0.1, damF: 0.1, chickH: -0.1, damH: -0.1}
 /** Fewer hatches or pairs beyond what is fitted say too little for a number: with two the limits lie over four errors to either side; seasons give up levels of their own for it. Our own choice. */
-export const TO_SPARE = 3
+const TO_SPARE = 3
 const spare = (freedom: number): boolean => freedom >= TO_SPARE - 1e-9
 
 /** Ten points are not to be told from birds that differ by less than a quarter of that; our own choice. */

@@ -5,7 +5,7 @@ import type {Chick} from './ladder-chicks.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
 /** The chances of a chick's candidates count as moved when this much of the whole has gone from some to others. */
-export const MOVED = 0.2
+const MOVED = 0.2
 
 /** One that may be a chick's parent. */
 export interface Candidate {

@@ -9,8 +9,7 @@ import {lastPens} from './last-pen.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
 /** Clans with the males moved one pen on · all birds one flock, mated at random · each pen closed · two rolling pens · the same, no cock to his daughters. */
-export const SYSTEMS = ['clans', 'flock', 'closed pens', 'rolling', 'rolling apart'] as const
-export type SystemName = (typeof SYSTEMS)[number]
+export type SystemName = 'clans' | 'flock' | 'closed pens' | 'rolling' | 'rolling apart'
 
 export interface ForecastOfSystem {
   readonly system: SystemName

@@ -50,7 +50,7 @@ export function trueBredParts(book: Logbook, trueBred: TrueBred): readonly TrueB
 }
 
 /** The chicks hatched inside the line in some seasons, one or more. */
-export function trueBredInSeasons(book: Logbook, trueBred: TrueBred, seasons: readonly number[]): TrueBredPart {
+function trueBredInSeasons(book: Logbook, trueBred: TrueBred, seasons: readonly number[]): TrueBredPart {
   const own = [...trueBred.verdicts.keys()].filter(chick => chick.step.interSe >= 1 && inSeasons(chick, seasons))
   return partOf(trueBred, {of: 'seasons', name: [...new Set([seasons[0], seasons.at(-1)])].join(' to '), sex: 'all'}, own, trueBredOf(book, trueBred, seasons).unlisted)
 }

@@ -38,7 +38,7 @@ export interface BirdTable {
 }
 
 /** The traits a row has room for: the marked one and one measure. */
-export function rowTraits(traits: readonly Trait[]): readonly Trait[] {
+function rowTraits(traits: readonly Trait[]): readonly Trait[] {
   const marked = markedTrait(traits), measured = mainMeasure(traits)
   return [marked, measured].filter(trait => trait !== null)
 }

@@ -18,8 +18,6 @@ const count = (number: number | null): string => (number === null ? NOTHING : St
 export const rateWords = (share: Share | CannotSay): string => (share.kind === 'cannot-say' ? cannotSay(share) : `${percent(share.value)}% (${limits(share.interval)})`)
 
 /** Where the eggs came from: pens, or a strain bought in. */
-export const fromWords = (hatch: Hatch): string => fromPieces(hatch).join(' ')
-
 function fromPieces(hatch: Hatch): readonly string[] {
   if (hatch.pens.length > 0) return hatch.pens.map(({pen}, index) => (index === hatch.pens.length - 1 ? pen.id : `${pen.id},`))
   return hatch.strain ? ['bought,', ...hatch.strain.name.split(' ')] : ['not', 'recorded']

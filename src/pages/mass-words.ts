@@ -11,7 +11,7 @@ interface ShownMass {
 }
 
 /** In the unit that a mass of about this size is spoken of in. */
-export function massUnit(size: number, units: Project['units']): ShownMass {
+function massUnit(size: number, units: Project['units']): ShownMass {
   if (units === 'imperial') return size >= UNITS.lb.size ? {unit: 'lb', factor: 1 / UNITS.lb.size, decimals: 2} : {unit: 'oz', factor: 1 / UNITS.oz.size, decimals: 2}
   return size >= 1000 ? {unit: 'kg', factor: 0.001, decimals: 2} : {unit: 'g', factor: 1, decimals: size < 100 ? 1 : 0}
 }

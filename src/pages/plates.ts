@@ -20,7 +20,7 @@ function captionOf(photo: Photo): string {
 }
 
 /** What a judge would see, in the keeper's words; else the best that is written. */
-export const altOf = (photo: Photo, otherwise: string): string => photo.alt ?? photo.caption ?? photo.view ?? otherwise
+const altOf = (photo: Photo, otherwise: string): string => photo.alt ?? photo.caption ?? photo.view ?? otherwise
 
 /** Two pictures a plate, numbered when asked. `subject` stands in for a picture of which nothing is written. */
 export function plates(photos: readonly Photo[], subject: string, numbered: boolean): readonly Plate[] {

@@ -46,7 +46,7 @@ export interface StepLink {
 }
 
 /** The ladder as a row of links, planned steps after those reached. */
-export const stepLinks = (ladder: readonly LadderStep[], current: string | null): readonly StepLink[] =>
+const stepLinks = (ladder: readonly LadderStep[], current: string | null): readonly StepLink[] =>
   ladder.map(step => ({label: step.kind === 'planned' ? `${step.label}, planned` : step.label, link: stepPath(step.label), current: step.label === current, note: ''}))
 
 export interface StepView {

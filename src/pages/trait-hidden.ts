@@ -58,7 +58,7 @@ export function fixationWords(fixation: Fixation): string {
   return `The chance that none of the ${figured(birds, 'living breeder')} carries ${allele} is ${chance(clean)}, all taken together; ${expected}.${doubt}`
 }
 
-export function throwBackWords({share, chicks, expected}: ThrowBacks): string {
+function throwBackWords({share, chicks, expected}: ThrowBacks): string {
   if (share <= 0) return 'From the pens as they stand no chick should throw back.'
   const many = expected === null ? '' : `: about ${expected < 0.1 ? 'none' : rounded(expected, 1)} in ${figured(chicks ?? 0, 'chick')}, as many as the season gave`
   return `From the pens as they stand ${chance(share)} of the chicks will show a look that is not wanted${many}.`

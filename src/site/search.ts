@@ -1,7 +1,7 @@
 /** The search index as a script, since a page opened from a disk may load a script but no data file. Loaded only when somebody searches. */
 import type {Download, Page} from '../pages/page.ts'
 
-export const SEARCH_INDEX = 'search-index.js'
+const SEARCH_INDEX = 'search-index.js'
 
 /** Words that title and kind do not hold already: the search looks in all of them, a word at a time. */
 function otherWords(title: string, {kind, words}: NonNullable<Page['search']>): string {
