@@ -10,8 +10,11 @@ import type {DecidedBy} from './shown-of-breeding.ts'
 export interface ChicksToReach {
   /** null: more than 10,000, or never */
   readonly chicks: number | null
-  /** the first season in which so many could be reared as were in the latest; null where that is not within ten */
+  /** the first season by which so many could be there, at the rate of the latest; null where that rate is not enough */
   readonly season: number | null
+  /** over so many seasons to come they may be spread, and so many were reared in the latest with any */
+  readonly seasons: number
+  readonly reared: number
   /** sire families more than there are, where the interval rests on families */
   readonly sires: number
 }
@@ -22,7 +25,6 @@ export interface SeasonReared extends Count {
 }
 
 const MOST_CHICKS = 10_000
-const MOST_SEASONS = 10
 
 /**
  * How many further chicks, all of them true, would bring the figure to the mark, and in which season at the earliest?
@@ -30,7 +32,7 @@ const MOST_SEASONS = 10
  *     estimate (k + m)/(n + m)        exact: Clopper and Pearson's lower limit of it        families: the lower limit of `familyShare` with n* to n as it is
  *
  * Only the last so many seasons count, so that with each season to come the oldest drops out. The season is the first, s seasons on, in which the m that are then wanting are no more than s
- * times what was reared in the latest with any: a forecast at its best, since no flock is wholly true. Where no season is, `chicks` is what is wanting beside all that count now.
+ * times what was reared in the latest with any: a forecast at its best, since no flock is wholly true. Where no season is, `chicks` is what all the seasons that then count would have to give.
  *
  * @param seasons those that count, ascending, one or more
  * @param window how many of the last seasons count
@@ -45,9 +47,9 @@ export function chicksToReach(seasons: readonly SeasonReared[], window: number, 
     const k = kept.reduce((sum, each) => sum + each.k, 0), n = kept.reduce((sum, each) => sum + each.n, 0)
     return leastWhole(1, MOST_CHICKS, more => low(k + more, n + more) >= mark)
   }
-  for (let after = 1; rate > 0 && after <= MOST_SEASONS; after++) {
+  for (let after = 1; after <= window; after++) {
     const chicks = wanting(after < window ? seasons.slice(after - window) : [])
-    if (chicks !== null && chicks <= after * rate) return {chicks, season: next + after - 1, sires}
+    if (chicks !== null && chicks <= after * rate) return {chicks, season: next + after - 1, seasons: after, reared: rate, sires}
   }
-  return {chicks: wanting(seasons), season: null, sires}
+  return {chicks: wanting([]), season: null, seasons: window, reared: rate, sires}
 }

@@ -65,5 +65,5 @@ function clearing(fixation: Fixation, mark: number, {book, testMates}: Sources):
   const out: readonly Way[] = first && (sure.length > 0 || isEnough) ? [{kind: 'leave-out', trait, locus, birds: sure.length > 0 ? sure.map(({bird}) => bird) : [first.bird], clean, earliest: onDay(book.asOf)}] : []
   if (likely.length === 0 || (sure.length > 0 && isEnough)) return out
   const birds = likely.slice(0, MOST_TESTED).map(({bird, carries}) => ({bird, carries, chicks: testMates.clearing(fixation, bird)?.chicks ?? null}))
-  return [...out, {kind: 'test-mate', trait, locus, birds, earliest: inSeason(nextSeason(book, seasonsOf(book.hatches)))}]
+  return [...out, {kind: 'test-mate', trait, locus, birds, others: likely.length - birds.length + fixation.others, earliest: inSeason(nextSeason(book, seasonsOf(book.hatches)))}]
 }

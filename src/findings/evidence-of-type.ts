@@ -89,10 +89,10 @@ function waysOf({atLeast, seasons: window}: Requirement, state: boolean | null, 
   if (shown.part.share.kind === 'cannot-say' && young.length > 0) return [{kind: 'of-age', chicks: sumChicks(young), earliest: firstOfAge(young, Math.max(0, ...ages))}]
   const bySeason = shown.seasons.map(season => ({season, ...sumOf(all.filter(([chick, {is}]) => seasonOf(chick) === season && (is === 'right' || is === 'off' || is === 'part-scored'))
     .map(([{count}, {is}]) => ({n: count, k: is === 'right' ? count : 0})))}))
-  const {chicks: more, sires, season} = chicksToReach(bySeason, Math.max(1, window ?? SEASONS), atLeast, shown.decidedBy, shown.ifFail.family, nextSeason(book, shown.seasons))
-  const further: Way = {kind: 'chicks-true', more, sires, earliest: season === null ? null : inSeason(season)}
+  const {chicks: more, season, ...rate} = chicksToReach(bySeason, Math.max(1, window ?? SEASONS), atLeast, shown.decidedBy, shown.ifFail.family, nextSeason(book, shown.seasons))
+  const further: Way = {kind: 'chicks-true', more, ...rate, earliest: season === null ? null : inSeason(season)}
   if (state === false || rest.length === 0 || right === null) return [further]
-  return [{kind: 'score-rest', ...split(rest.filter(({left}) => left === null)), gone: sumChicks(rest.filter(({left}) => left !== null)), right, earliest: onDay(book.asOf)}, ...(sires > 0 ? [further] : [])]
+  return [{kind: 'score-rest', ...split(rest.filter(({left}) => left === null)), gone: sumChicks(rest.filter(({left}) => left !== null)), right, earliest: onDay(book.asOf)}, ...(rate.sires > 0 ? [further] : [])]
 }
 
 /** How many of the chicks not fully scored must be right; null where all of them would not be enough. */

@@ -17,6 +17,7 @@ import type {Way} from './ways.ts'
 
 const SLACK = 1e-12
 const MOST_BIRDS = 10_000
+type Even = Extract<Way, {readonly kind: 'more-even'}>
 type SexAsked = 'male' | 'female'
 interface Measure {
   readonly trait: Trait
@@ -110,13 +111,17 @@ function waysOf({parts, missing, unknownClasses, rows}: ShownEven, from: Sources
   const few = parts.filter(({have, of}) => have === null && of !== 'inside'), once = new Set(few.map(({trait, sex}) => `${trait.id} ${sex}`))
   return [
     ...(unknownClasses.length > 0 ? [{kind: 'name-classes', classes: unknownClasses, earliest: null} as const] : []),
-    ...parts.filter(({met, have}) => met !== true && have !== null).map(({of, trait, sex, have, mark, n}): Way => ({kind: 'more-even', of, trait, sex, have: have ?? 0, mark, n, birds: birdsToSettle(of, have ?? 0, mark, n), earliest: null})),
+    ...mostBirds(parts.flatMap(({of, trait, sex, have, mark, n, met}): readonly Even[] => (met === true || have === null ? [] : [{kind: 'more-even', of, trait, sex, have, mark, n, birds: birdsToSettle(of, have, mark, n), earliest: null}]))),
     ...missing.map(({trait, sex}) => weighing(trait, sex, LEAST_IN_CLASS, null, from)),
     ...[...once].flatMap(key => rows.filter(row => `${row.trait.id} ${row.sex}` === key)).map(row =>
       weighing(row.trait, row.sex === 'male' ? 'male' : 'female', row.spread.kind === 'cannot-say' ? Math.max(1, row.spread.need - row.spread.have) : 1, row.step, from)),
     ...parts.filter(({of, have}) => of === 'inside' && have === null).map(({trait, sex}): Way => ({kind: 'give-target', trait, sex, earliest: null})),
   ]
 }
+
+/** What more birds would settle is said once a sex: of the most that it takes. */
+const mostBirds = (ways: readonly Even[]): readonly Even[] => ways.filter(way => way.birds === null || !ways.some(other => other !== way && other.trait === way.trait && other.sex === way.sex && other.birds !== null
+  && (other.birds > (way.birds ?? 0) || (other.birds === way.birds && ways.indexOf(other) < ways.indexOf(way)))))
 
 /** So many of one class in all, as even as these, and the interval would lie on the right side of the mark; null where the figure does not. */
 function birdsToSettle(of: EvenPart['of'], have: number, mark: number, n: number): number | null {

@@ -11,8 +11,8 @@ export type WantingOfBreeding =
   | {readonly kind: 'hold-clauses'; readonly clauses: readonly string[]}
   /** chicks that are not of an age to be judged */
   | {readonly kind: 'of-age'; readonly chicks: number}
-  /** further chicks, all of them right, null where no number that can be named is enough; of so many sire families more */
-  | {readonly kind: 'chicks-true'; readonly more: number | null; readonly sires: number}
+  /** further chicks, all of them right, null where no number that can be named is enough; in so many seasons, of which each has `reared` at today's rate; of so many sire families more */
+  | {readonly kind: 'chicks-true'; readonly more: number | null; readonly seasons: number; readonly reared: number; readonly sires: number}
   /** birds of a sex to weigh at an age, reared together, before a spread can be told */
   | {readonly kind: 'weigh'; readonly trait: Trait; readonly sex: 'male' | 'female'; readonly more: number}
   /** a sex that is not even enough; `birds`: so many in all, spread as these, would settle it, null where none would */
@@ -20,8 +20,8 @@ export type WantingOfBreeding =
   /** the trait has no target for the sex, or one without a tolerance */
   | {readonly kind: 'give-target'; readonly trait: Trait; readonly sex: 'male' | 'female'}
   | {readonly kind: 'name-classes'; readonly classes: readonly string[]}
-  /** birds to mate to one that tells, with so many clean chicks each; null: no mating is to be made for it, or none tells */
-  | {readonly kind: 'test-mate'; readonly trait: Trait; readonly locus: Locus; readonly birds: readonly BirdToTest[]}
+  /** birds to mate to one that tells, with so many clean chicks each; null: no mating is to be made for it, or none tells; and so many others after them that may carry it */
+  | {readonly kind: 'test-mate'; readonly trait: Trait; readonly locus: Locus; readonly birds: readonly BirdToTest[]; readonly others: number}
   /** carriers to leave out of the breeding pens; `clean`: the chance without the first of them that none carries it */
   | {readonly kind: 'leave-out'; readonly trait: Trait; readonly locus: Locus; readonly birds: readonly Bird[]; readonly clean: number | null}
   /** breeders that could show the trait and were neither scored nor tested */

@@ -2,7 +2,7 @@
 import type {ClosenessPart, ShownInbreeding} from '../findings/shown-of-breeding.ts'
 import {named, NO_BREEDER} from './evidence-of-descent-words.ts'
 import {bandsOf, untoldWords} from './evidence-of-work-words.ts'
-import {counted, figured, limits, percent, percentSign, rounded, sentence} from './numbers.ts'
+import {counted, countWord, figured, limits, percent, percentSign, rounded, sentence} from './numbers.ts'
 
 /** `Mean F of 26 living breeders 12.3% (9.1 to 15.0 by who the parents are); the highest 24-030 with 28.1%; …` */
 export function inbreedingWords(shown: ShownInbreeding): string {
@@ -37,7 +37,7 @@ function partWords({of, have, low, high}: ClosenessPart, {step, lines, census}: 
       const sure = lines.flatMap(({founder, males}) => (founder ? [`${founder.band} (${figured(males.length, 'male')})`] : [])), unsure = lines.flatMap(({founder, males}) => (founder ? [] : males))
       if (lines.length === 0) return 'No male is bred from.'
       const more = unsure.length === 0 ? '' : ` Of ${bandsOf(unsure)} the line is not sure.`
-      return `${sentence(counted(have ?? 0, 'line'))} of males${high !== null && high !== have ? `, or as many as ${high}` : ''}${sure.length === 0 ? '' : `, back to ${named(sure)}`}.${more}`
+      return `${sentence(counted(have ?? 0, 'line'))} of males${high !== null && high !== have ? `, or as many as ${countWord(high)}` : ''}${sure.length === 0 ? '' : `, back to ${named(sure)}`}.${more}`
     }
     case 'mean': return ''
   }

@@ -4,7 +4,7 @@ import {valueOf} from '../findings/evidence-of-type.ts'
 import type {EvenPart, ShownEven, ShownOfType} from '../findings/shown-of-breeding.ts'
 import type {SpreadRow} from '../findings/spread.ts'
 import type {TrueBredPart} from '../findings/true-bred-parts.ts'
-import type {Clause, Logbook, Requirement, Trait} from '../logbook/book.ts'
+import type {Logbook, Requirement, Trait} from '../logbook/book.ts'
 import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
 import {cannotSay, leftOutWords, shareInText} from './estimate-words.ts'
 import {counted, countWord, figured, limits, listWords, percentSign, sentence} from './numbers.ts'
@@ -16,17 +16,19 @@ export function trueWords(shown: ShownOfType, {atLeast}: Requirement): string {
   const {seasons, rate, part, sure, decidedBy, ifFail} = shown, when = listWords(seasons.map(String)), apart = rate.rate.leftOut.filter(({why}) => why !== 'unscored')
   const aside = [apart.length === 0 ? '' : `Apart: ${leftOutWords(apart)}.`, lookWords(shown)].filter(words => words !== '').join(' ')
   if (rate.rate.kind === 'cannot-say') return `${sentence(cannotSay(rate.rate))} in ${when}${rate.partScored > 0 ? `; ${figured(rate.partScored, 'chick')} not fully scored` : ''}. ${aside}`.trim()
-  const unsure = rate.partScored > 0 && !sure ? `Were the ${rate.partScored} not fully scored to fail, it would be ${shareInText(ifFail.share)}.` : rate.partScored > 0 && atLeast !== null ? `It would still be reached if the ${rate.partScored} not fully scored failed.` : ''
+  const unsure = rate.partScored > 0 && !sure ? `Were the ${restWord(rate.partScored)} not fully scored to fail, it would be ${shareInText(ifFail.share)}.` : rate.partScored > 0 && atLeast !== null ? `It would still be reached if the ${restWord(rate.partScored)} not fully scored failed.` : ''
   const fewer = shown.by === 'required' ? onFewerWords(rate) : '', exact = decidedBy === 'exact' && part.exact ? `By Clopper and Pearson the interval is ${limits(part.exact)}.` : ''
   return [`${shareInText(rate.rate)} showed ${whatWords(shown)}, in ${when}, culls counted.`, fewer, unsure, aside, familyWords(part), exact, atLeast === null ? '' : limitWords(shown, rate.rate.interval, atLeast)].filter(words => words !== '').join(' ')
 }
 
+const restWord = (count: number): string => (count === 1 ? 'one' : String(count))
+
 const whatWords = ({by, looks}: ShownOfType): string => (by === 'required' ? ALL_THEY_COULD
   : by === 'mandatory' ? `all that the mandatory clauses ask of their sex (${looksList(looks)})` : `all that is asked of their sex (${looksList(looks)})`)
 
-/** `comb in the male, tail in both` would be long: the titles, each once. */
-const looksList = (looks: readonly {readonly clause: Clause | null; readonly trait: Trait}[]): string => listWords([...new Set(looks.map(look => nameOf(look)))])
-export const nameOf = ({clause, trait}: {readonly clause: Clause | null; readonly trait: Trait}): string => (clause && clause.title !== '' ? clause.title : trait.name).toLowerCase()
+/** The traits, each once: many a clause is headed by nothing but the sex that it speaks of. */
+const looksList = (looks: readonly {readonly trait: Trait}[]): string => listWords([...new Set(looks.map(nameOf))])
+export const nameOf = ({trait}: {readonly trait: Trait}): string => trait.name.toLowerCase()
 
 /** Whom nobody scored, who was scored by other words, and what could not be held against anybody. */
 function lookWords({by, looks, untold}: ShownOfType): string {
@@ -49,7 +51,7 @@ function limitWords({part, ifFail, decidedBy: by, rate}: ShownOfType, plain: Int
   if (by === 'families' && family?.kind !== 'families') return `The lower limit by families has to reach what is asked, and under ${countWord(FEWEST_FAMILIES)} families there is none.`
   const low = by === 'estimate' ? (family?.kind === 'families' ? family.low : plain.low) : valueOf(part, by) ?? 0
   if (by === 'estimate') return `The rate decides; the lower limit, ${percentSign(low)}, ${low >= asked ? 'reaches what is asked too' : 'does not reach what is asked'}.`
-  const worse = valueOf(ifFail, by) ?? 0, unscored = low >= asked && worse < asked ? ` Were the ${rate.partScored} not fully scored to fail, it would be ${percentSign(worse)}, and would not.` : ''
+  const worse = valueOf(ifFail, by) ?? 0, unscored = low >= asked && worse < asked ? ` Were the ${restWord(rate.partScored)} not fully scored to fail, it would be ${percentSign(worse)}, and would not.` : ''
   return `The lower limit, ${percentSign(low)}, has to reach what is asked, and ${low >= asked ? 'does' : 'does not'}.${unscored}`
 }
 

@@ -14,7 +14,7 @@ export function welfareWords(shown: ShownWelfare): string {
 }
 
 /** `legs (Cp)`: what is asked for, and the allele it cannot be had without */
-export const harmName = (harm: Pick<HarmAsked, 'clause' | 'trait' | 'locus' | 'allele'>): string => `${nameOf(harm)} (${harm.locus.alleles[harm.allele] ?? ''})`
+export const harmName = (harm: Pick<HarmAsked, 'trait' | 'locus' | 'allele'>): string => `${nameOf(harm)} (${harm.locus.alleles[harm.allele] ?? ''})`
 
 function genesWords({harms, looks, withoutGenes}: ShownWelfare): string {
   const unknown = withoutGenes.length === 0 ? '' : ` Of ${someOf(withoutGenes.map(({name}) => name.toLowerCase()))} no rule says which genes it comes of.`.replace(/(Of [^,]*(?:,| and ).*) it comes of/, '$1 they come of')

@@ -5,7 +5,7 @@ import {ageWords} from './dates.ts'
 import {nameOf} from './evidence-of-type-words.ts'
 import {harmName} from './evidence-of-welfare-words.ts'
 import {bandsOf, someOf} from './evidence-of-work-words.ts'
-import {counted, figured, listWords, percentSign} from './numbers.ts'
+import {counted, countWord, figured, listWords, percentSign} from './numbers.ts'
 
 const FIGURES = {'cv': 'coefficient of variation', 'within-tenth': 'share within a tenth', 'inside': 'share inside the target'} as const
 const SEXES = {male: 'males', female: 'females'} as const
@@ -13,7 +13,7 @@ const SEXES = {male: 'males', female: 'females'} as const
 type Of<Kind extends WantingOfBreeding['kind']> = Extract<WantingOfBreeding, {readonly kind: Kind}>
 
 /** What is wanting, without a full stop; `way-words.ts` joins it to the rest and adds when it can be there. */
-export function breedingWayWords(way: WantingOfBreeding): string {
+export function breedingWayWords(way: WantingOfBreeding & {readonly earliest: unknown}): string {
   switch (way.kind) {
     case 'score': return `score ${nameOf(way)}${whomWords(way)}`
     case 'score-rest': return `score the rest${whomWords(way)}, of whom at least ${way.right} must be right${way.gone > 0 ? ` (${way.gone} are gone and can be scored no more)` : ''}`
@@ -24,7 +24,7 @@ export function breedingWayWords(way: WantingOfBreeding): string {
     case 'more-even': return evenWay(way)
     case 'give-target': return `give ${way.trait.name.toLowerCase()} a target with a tolerance for ${SEXES[way.sex]}`
     case 'name-classes': return `call ${listWords(way.classes)} cock, cockerel, hen or pullet`
-    case 'test-mate': return `test by mating, for ${way.locus.symbol} (${way.trait.name.toLowerCase()}), ${listWords(way.birds.map(testWords))}`
+    case 'test-mate': return `test by mating, for ${way.locus.symbol} (${way.trait.name.toLowerCase()}), ${listWords([...way.birds.map(testWords), ...(way.others === 0 ? [] : [`${way.others} more after them`])])}`
     case 'leave-out': return `leave ${bandsOf(way.birds)} out of the breeding pens, for ${way.locus.symbol} (${way.trait.name.toLowerCase()})${way.clean === null ? '' : `: the chance that none of the rest carries it would be ${chance(way.clean)}`}`
     case 'score-breeders': return `score or test ${bandsOf(way.birds)} for ${way.trait.name.toLowerCase()}`
     case 'say-genes': return way.traits.length === 0 ? 'say in a trait which genes it comes of' : `say which genes ${listWords(way.traits.map(({name}) => name.toLowerCase()))} ${way.traits.length === 1 ? 'comes' : 'come'} of, and which are wanted`
@@ -33,7 +33,7 @@ export function breedingWayWords(way: WantingOfBreeding): string {
     case 'know-descent': return way.birds.length === 0 ? 'find out more of the descent' : `find out the descent of ${bandsOf(way.birds)}`
     case 'breed-on': return 'one more generation mated inside the breed'
     case 'more-males': return malesWay(way)
-    case 'more-lines': return `breed from ${counted(way.more, 'more line')} of males${way.males.length === 0 ? ', of which no male lives' : `, such as by ${bandsOf(way.males)}`}`
+    case 'more-lines': return `${counted(way.more, 'more line')} of males bred from${way.males.length === 0 ? ', and no living male is surely of another' : `, such as by ${bandsOf(way.males)}`}`
     case 'ask-otherwise': return `ask for another look than ${listWords([...new Set(way.harms.map(harmName))])}, or drop the demand; ask a veterinarian, and the law, first`
     case 'veterinary-word': return `a veterinarian’s paper on ${listWords([...new Set(way.harms.map(harmName))])}`
     case 'follow-chicks': return `write what became of ${figured(way.chicks, 'chick')}`
@@ -47,14 +47,16 @@ function whomWords({birds, unbanded}: Pick<Of<'score'>, 'birds' | 'unbanded'>): 
   return who.length === 0 ? '' : `: ${listWords(who)}`
 }
 
-function chicksWay({more, sires}: Of<'chicks-true'>): string {
+function chicksWay({more, seasons, reared, sires, earliest}: Of<'chicks-true'> & {readonly earliest: unknown}): string {
   const from = sires === 0 ? '' : `, of ${counted(sires, 'more sire')} at least`
-  return more === null ? `more chicks that are right${from}` : `${figured(more, 'more chick')}, if every one is right${from}`
+  if (more === null) return `more chicks that are right${from}`
+  const rate = earliest === null ? `, in ${seasons === 1 ? 'one season' : `${countWord(seasons)} seasons`}, where ${reared} were reared in the latest` : ''
+  return `${figured(more, 'more chick')}, if every one is right${from}${rate}`
 }
 
 function evenWay({of, trait, sex, have, mark, n, birds}: Of<'more-even'>): string {
   const what = `${FIGURES[of]} of the ${SEXES[sex]} in ${trait.name.toLowerCase()}`
-  if (birds !== null) return `weigh more ${SEXES[sex]}: with ${birds} in place of ${n}, as even as these, the interval of their ${FIGURES[of]} would be on the right side`
+  if (birds !== null) return `weigh more ${SEXES[sex]}: with ${birds} in place of ${n}, as even as these, no interval would reach past what is asked`
   return `bring the ${what} from ${percentSign(have)} to ${percentSign(mark)}`
 }
 
