@@ -1,4 +1,5 @@
 import type {Bird, Logbook, Show, ShowEntry, Trait, Wanted} from '../logbook/book.ts'
+import type {Spot} from '../records/problem.ts'
 import type {Ordered} from '../statistics/kendall-orders.ts'
 import {kendallTau, type KendallTau} from '../statistics/kendall-tau.ts'
 import {isGraded, placeOf} from './grade-places.ts'
@@ -25,11 +26,18 @@ export interface JudgeAgreement {
   }
 }
 
+interface Mark {
+  /** the higher the better */
+  readonly mark: number
+  /** where it stands in the records */
+  readonly at: Spot
+}
+
 /** Our birds of one class of one show under one judge, best placed first. */
 export interface ClassHeld {
   readonly show: Show
   readonly class: string
-  readonly birds: readonly {readonly entry: ShowEntry; readonly mark: number}[]
+  readonly birds: readonly (Mark & {readonly entry: ShowEntry})[]
 }
 
 /**
@@ -52,7 +60,7 @@ export function judgeAgreement({shows, traits}: Pick<Logbook, 'shows' | 'traits'
   })
 }
 
-function agreementOf(trait: Trait | null, judge: string | null, held: readonly Show[], markOf: (bird: Bird, show: Show) => number | null): JudgeAgreement {
+function agreementOf(trait: Trait | null, judge: string | null, held: readonly Show[], markOf: (bird: Bird, show: Show) => Mark | null): JudgeAgreement {
   const left = {notPlaced: 0, unscored: 0, alone: 0}, classes: ClassHeld[] = []
   for (const show of held) {
     const own = show.entries.filter(entry => judge === null || entry.judge === judge)
@@ -61,7 +69,7 @@ function agreementOf(trait: Trait | null, judge: string | null, held: readonly S
       left.notPlaced += entries.length - placed.length
       const birds = placed.flatMap(entry => {
         const mark = markOf(entry.bird, show)
-        return mark === null ? [] : [{entry, mark}]
+        return mark === null ? [] : [{entry, ...mark}]
       }).sort((a, b) => (a.entry.place ?? 0) - (b.entry.place ?? 0))
       left.unscored += placed.length - birds.length
       if (birds.length > 1) classes.push({show, class: key.slice(0, key.indexOf('\n')), birds})
@@ -72,11 +80,11 @@ function agreementOf(trait: Trait | null, judge: string | null, held: readonly S
 }
 
 /** The last of our own marks from before the day, the higher the nearer to what is wanted. */
-function markBefore(bird: Bird, trait: Trait, {on: day}: Show): number | null {
+function markBefore(bird: Bird, trait: Trait, {on: day}: Show): Mark | null {
   const wanted = wantedOf(trait, bird.sex)
   const score = (bird.looks.get(trait)?.scores ?? []).filter(({struck, outside, on}) => struck === null && !outside && on !== null && on.last < day.first).at(-1)
   const place = score ? placeOf(trait, score.value) : null
-  return wanted === null || place === null ? null : better(trait, wanted, place)
+  return !score || wanted === null || place === null ? null : {mark: better(trait, wanted, place), at: score.at}
 }
 
 function better({states}: Trait, wanted: Wanted, place: number): number {
@@ -94,5 +102,7 @@ function better({states}: Trait, wanted: Wanted, place: number): number {
 }
 
 /** The share of points on the last whole sheet that a keeper filled in before the day. */
-const pointsBefore = (sheets: readonly PointsSheet[], bird: Bird, {on: day}: Show): number | null =>
-  sheets.filter(sheet => sheet.bird === bird && sheet.share !== null && sheet.on !== null && sheet.on.last < day.first).at(-1)?.share ?? null
+function pointsBefore(sheets: readonly PointsSheet[], bird: Bird, {on: day}: Show): Mark | null {
+  const last = sheets.filter(sheet => sheet.bird === bird && sheet.share !== null && sheet.on !== null && sheet.on.last < day.first).at(-1)
+  return last && last.share !== null ? {mark: last.share, at: last.score.at} : null
+}

@@ -138,6 +138,14 @@ const EXPECTED: Readonly<Record<string, string>> = {
   crosses: '+10.0% (4.8 to 15.2).',
   breeders: 'Two males and three females, five birds in all.',
   requirements: 'met, not yet, cannot be told.',
+  // by hand (6 − 2)/5, 3/3, 0/6
+  'show-places': '0.80, 1.00 and 0.00.',
+  // by hand: C 3, D 1; of the 6 · 2 ways to deal 2/6 + 4/6 · 1/2 lie as far off
+  'judges-order': '3 of 4 pairs the same way, 1 the other; tau-b +0.50, P 0.67.',
+  // Bland & Altman 1986, Lancet i:307–310: −2.1, −22.0 to 17.8, and −79.7 to 75.5 from rounded mean and SD
+  'judges-points': 'Mean −2.1, −22.0 to +17.8; 95 in 100 differences from −79.6 to +75.4.',
+  // a saddle belongs to the back, a back to the body
+  'judges-remarks': 'Body and Tail.',
 }
 
 describe('methods', () => {

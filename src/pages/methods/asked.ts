@@ -20,6 +20,7 @@ export const METHODS_OF_QUESTION: Readonly<Record<string, readonly string[]>> = 
   evidence: ['requirements'],
   clauses: ['clauses', 'share', 'true-bred'],
   changes: ['draft-changes'],
+  shows: ['show-places', 'judges-order', 'judges-points', 'judges-remarks'],
   genotypes: ['genotypes', 'genotypes-exact', 'genotypes-misscoring', 'uncertain-sires'],
   forecast: ['mating-forecast', 'lethal'],
   'test-mating': ['test-mating'],

@@ -1,0 +1,94 @@
+import {clausesMeant} from '../../findings/clauses-meant.ts'
+import {LEAST_PLACED, relativePlace} from '../../findings/show-years.ts'
+import {MOST_DAYS_APART} from '../../findings/sheets-compared.ts'
+import type {Clause, Draft} from '../../logbook/book.ts'
+import {kendallTau} from '../../statistics/kendall-tau.ts'
+import {LEAST_FOR_LIMITS, limitsOfAgreement} from '../../statistics/limits-of-agreement.ts'
+import {listWords, rounded, signed} from '../numbers.ts'
+import type {Method} from './method.ts'
+
+const places: Method = {
+  id: 'show-places',
+  title: 'How high they stood',
+  question: 'Do the birds do better at shows than they did?',
+  definition: 'Each entry’s place in its class, brought to a scale from 0, the last, to 1, the first; and the mean over the entries of a class or a year.',
+  formula: 'r = (m − p) / (m − 1)',
+  letters: [['p', 'place'], ['m', 'how many were shown in the class, 2 or more']],
+  edges: `- Birds not placed, disqualified or alone, and classes of unknown size, have no r; they count as entries only.
+- Fewer than ${LEAST_PLACED} entries give no mean.
+- Whom one meets was not drawn by lot, so there is no interval: the mean tells how ours stood among those they met.
+- A show that was officially cancelled counts for no bird; the year is named all the same.`,
+  source: 'Own; worked from the places. The least number is a convention of ours.',
+  example: {
+    given: 'Second of six, first of four, seventh of seven.',
+    gives: () => `${listWords([[2, 6], [1, 4], [7, 7]].map(([place = 0, of = 0]) => rounded(relativePlace({place, of, disqualified: false}) ?? 0, 2)))}.`,
+  },
+}
+
+function tauWords(): string {
+  const {concordant, discordant, pairs, tau, p} = kendallTau([[[-1, 9], [-2, 6], [-3, 8]], [[-1, 10], [-4, 7]]])
+  return `${concordant} of ${pairs} pairs the same way, ${discordant} the other; tau-b ${signed(rounded(tau ?? 0, 2))}, P ${rounded(p ?? 0, 2)}.`
+}
+
+const order: Method = {
+  id: 'judges-order',
+  title: 'The judges’ order and ours',
+  question: 'Do the judges see the birds as we do?',
+  definition: 'Every two of our birds that one judge placed in one class of one show are a pair. Each pair is held against our own marks: of a trait scored on a scale or by ordered states, or the share of points on our own whole sheets, always the last mark from before the day of the show. Pairs the same way round speak for agreement, pairs the other way round against it. **Birds of two classes are never a pair**, since no judge held them against each other.',
+  formula: 'τ_b = (C − D) / √( (N − N₁)(N − N₂) )',
+  letters: [['C, D', 'pairs put the same way round by both, and the other way'], ['N', 'pairs'], ['N₁, N₂', 'pairs put level by the judge, and by us']],
+  edges: `- A mark is better the higher it is where at least so much is wanted, the lower where at most; else the less it lies outside what is wanted. A trait of which nothing is wanted is not held.
+- P is exact: the share of all ways to deal our marks out anew among the birds of each class with C − D as far from nought. Where a class is too large for that, the normal curve.
+- Where even full agreement would come of chance oftener than 5 in 100 times, it is too few to say, and neither figure is given.
+- Where all were put level there is no order and nothing is given. Struck and too early marks, birds without a mark, not placed, or alone in their class are counted apart.
+- A bird shown three times counts in three classes, as if it were three; with few birds P is then too small.`,
+  source: 'Kendall 1945, Biometrika 33:239–251. Dealing within classes is the usual permutation test, laid out class by class. The tests hold it against nine lots of tuna (Hollander and Wolfe 1973), and against every way laid out.',
+  example: {given: 'One class: placed 1, 2, 3 and marked 9, 6, 8 by us; another: placed 1 and 4, marked 10 and 7.', gives: tauWords},
+}
+
+/** Large less small peak flow meter of 17 people, l/min: Bland & Altman 1986, from memory. */
+const FLOWS = [-18, -35, -4, 6, -24, -43, 49, 62, -8, -12, -15, 30, 7, 1, -81, 73, -24]
+
+function limitsWords(): string {
+  const {mean, interval, limits} = limitsOfAgreement(FLOWS), range = (of: typeof limits): string => (of ? `${signed(rounded(of.low, 1))} to ${signed(rounded(of.high, 1))}` : '')
+  return `Mean ${signed(rounded(mean, 1))}, ${range(interval)}; 95 in 100 differences from ${range(limits)}.`
+}
+
+const points: Method = {
+  id: 'judges-points',
+  title: 'Points of two who scored the same birds',
+  question: 'By how much do the judges give other points than we do?',
+  definition: `A judge’s sheet is held, heading by heading, against the last sheet of each of our keepers of the same bird under the same draft, from the day of the show or up to ${MOST_DAYS_APART} days before it; where several of us scored the bird, against their mean. Two keepers are held against each other likewise, on their nearest sheets.`,
+  formula: 'mean d̄ ± t s / √n        limits d̄ ± 2 s',
+  letters: [['d', 'points of the one less those of the other'], ['s', 'their standard deviation'], ['n', 'birds scored by both'], ['t', 'Student’s, of n − 1']],
+  edges: `- Fewer than ${LEAST_FOR_LIMITS} are listed as they are, with no mean and no limits.
+- Where all differences are alike no interval is given, since it would claim too much.
+- Headings with other full points, sheets of another draft, and sheets made after the day are counted apart. A sheet that nobody signed is not held.
+- A bird scored by two judges counts twice.`,
+  source: 'Bland and Altman 1986, Lancet i:307–310. The days and the least number are conventions of ours.',
+  example: {given: 'The source’s 17 people, blown into a large and a small meter: large less small, l/min.', gives: limitsWords},
+}
+
+function exampleDraft(): Draft {
+  const at = {file: 'example', path: []}
+  const clause = (id: string, title: string, text: string): Clause => ({id, title, text, sex: 'male', variety: null, trait: null, allows: {male: null, female: null}, ownRange: false, mandatory: false, ifMissed: null, accepted: null, at})
+  return {
+    at, body: '', number: 1, on: {text: '2025', first: 0, last: 0}, title: '', manner: null, classification: null, origin: null, egg: null, eggAtLeast: null, rings: {male: null, female: null}, weights: [], points: [], varieties: [], rows: [], reasons: new Map(), photos: [],
+    sections: [{id: 'male', title: 'Male', kind: 'male', lead: '', clauses: [clause('Body', 'Body', 'Deep.'), clause('Tail', 'Tail', 'Well up.'), clause('Comb', 'Comb', 'Low.')]}],
+  }
+}
+
+const remarks: Method = {
+  id: 'judges-remarks',
+  title: 'Remarks by clause',
+  question: 'What did the judges say of each clause?',
+  definition: 'A remark stands under the clauses that the keeper names for it (`about` in the record of the show). Where none is named, its words decide, by the draft the bird was judged by: under every clause in whose title one of its words stands; under the clause headed by a part of the fowl that it names, or else by the wider part (a saddle belongs to the back, a back to the body); failing both, under those that name the part in their text. Beside it stands whether the clause was changed since.',
+  formula: null, letters: [],
+  edges: `- Only clauses that describe birds of its sex, and of a hen, where she has none, the cock’s. Faults, weights and the egg only where the keeper names them.
+- Words do not know what is meant: “comb stops short of the eye” names the eye. What the keeper names goes before.
+- A remark may stand under several clauses; what fits none is named apart.`,
+  source: 'Common practice, no source.',
+  example: {given: 'Said of a cock, by a standard with Body, Tail and Comb: “Narrow saddle, tail high.”', gives: () => `${listWords(clausesMeant('Narrow saddle, tail high.', 'male', exampleDraft()))}.`},
+}
+
+export const showMethods: readonly Method[] = [places, order, points, remarks]
