@@ -37,11 +37,12 @@ export function photographs(asked: Requirement, {book, census}: Sources): Findin
   const pictures = missing.map((cell): PictureWanted => ({...cell, living: alive(cell)}))
   const might = undated.filter(({bird}) => missing.some(cell => bird.sex === cell.sex && isOf(cell.variety, bird))), isShort = more.males + more.females + more.all > 0
   const wait = pictures.some(each => each.living === 0) ? inSeason(nextSeason(book, seasonsOf(book.hatches))) : onDay(book.asOf)
+  const isOpen = !isShort && missing.length > 0 && missing.every(cell => might.some(({bird}) => bird.sex === cell.sex && isOf(cell.variety, bird)))
   const ways: readonly Way[] = [
     ...(might.length > 0 ? [{kind: 'date-photographs', birds: [...new Set(might.map(({bird}) => bird))], earliest: onDay(book.asOf)} as const] : []),
-    ...(pictures.length > 0 || isShort ? [{kind: 'photographs', wanted: pictures, ...more, earliest: wait} as const] : []),
+    ...(isOpen || pictures.length + more.males + more.females + more.all === 0 ? [] : [{kind: 'photographs', wanted: pictures, ...more, earliest: wait} as const]),
   ]
-  return judged(isShort ? false : missing.length === 0 ? true : missing.every(cell => might.some(({bird}) => bird.sex === cell.sex && isOf(cell.variety, bird))) ? null : false, {
+  return judged(isOpen ? null : !isShort && missing.length === 0, {
     kind: 'photographs', birds, photos: counted.length, dated: counted.length - undated.length, wanted: wanted.length, missing,
   }, {behind: behind(counted.map(({bird}) => bird), counted.map(({bird}) => bird), counted.map(({photo}) => photo.on?.last)), aged, ways})
 }

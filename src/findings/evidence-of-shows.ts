@@ -41,7 +41,8 @@ export function shownPerClass(asked: Requirement, from: Sources): Finding {
 }
 
 function waysOfClass({class: name, birds, bands}: ClassShown, atOne: boolean, shows: number | null, least: number, {book, census}: Sources): readonly Way[] {
-  const more = atOne && birds >= least ? 0 : Math.max(0, least - birds)
+  // what stood at a show that is over helps no other
+  const more = atOne ? least : Math.max(0, least - birds)
   if (more === 0) return []
   const own = census.alive.filter(bird => bird.step.kind !== 'strain' && (atOne || !bands.includes(bird)))
   const now = own.filter(bird => standsIn(name, null, bird, book.asOf) === true).length

@@ -33,7 +33,7 @@ function wayWords(way: Way, naming: Naming): string {
     case 'show-these': return `show or breed from birds that have enough behind them, such as ${bandsOf(way.birds)}`
     case 'keepers': return keepersWay(way, naming)
     case 'keep': return keepWords(way)
-    case 'show-birds': return `${counted(way.more, 'more bird')} shown as ${way.class}${way.shows === null ? '' : ' at one show'} (${way.living === 0 ? 'none' : way.living} living could be)`
+    case 'show-birds': return `${way.shows === null ? counted(way.more, 'more bird') : counted(way.more, 'bird')} shown as ${way.class}${way.shows === null ? '' : ' at one show'} (${way.living === 0 ? 'none' : way.living} living could be)`
     case 'shows': return counted(way.more, 'more show')
     case 'judges': return counted(way.more, 'more judge')
     case 'show-years': return `shown in ${counted(way.more, 'more year')}${way.more > 1 ? ' running' : ''}, but for years that are officially cancelled`
