@@ -45,7 +45,7 @@ describe('evidence', () => {
   })
 
   it('counts generations inter se and breeders alive', () => {
-    expect(shown(book, asks('inter-se-generations', {atLeast: 1}))).toMatchObject({state: 'met', shown: {most: 1, steps: ['F2']}})
+    expect(shown(book, asks('inter-se-generations', {atLeast: 1}))).toMatchObject({state: 'not-yet', shown: {of: 'breeders', least: 0}})
     expect(state(book, asks('inter-se-generations', {atLeast: 2}))).toBe('not-yet')
     expect(state(book, asks('breeders-alive', {males: 1, females: 2}))).toBe('met')
     expect(state(book, asks('breeders-alive', {males: 1, females: 3}))).toBe('not-yet')
@@ -102,10 +102,12 @@ describe('evidence', () => {
       {character: 'Comb', values: ['pea', 'single', 'pea'], at}, {character: 'Skin', values: ['white', 'white', 'yellow'], at}, {character: 'Ground', values: ['silver', 'Silver ', 'gold'], at},
       {character: 'Shank', values: ['short', '', 'long'], at},
     ]}
+    // one differs, and the cell that is not filled in might
     expect(shown(book, asks('distinct', {atLeast: 2}), {distinctness})).toMatchObject({
-      state: 'not-yet', shown: {breeds: [{breed: 'Holm White', differing: ['Comb']}, {breed: 'Fell Buff', differing: ['Skin', 'Ground', 'Shank']}]},
+      state: 'cannot-tell', shown: {breeds: [{breed: 'Holm White', differing: ['Comb']}, {breed: 'Fell Buff', differing: ['Skin', 'Ground', 'Shank']}]},
     })
     expect(state(book, asks('distinct', {atLeast: 1}), {distinctness})).toBe('met')
+    expect(state(book, asks('distinct', {atLeast: 3}), {distinctness})).toBe('not-yet')
   })
 
   it('looks at how the living are banded and whether both parents are certain', () => {

@@ -2,6 +2,7 @@
 import type {Evidence} from '../../src/findings/evidence.ts'
 import {study} from '../../src/findings/study.ts'
 import type {Logbook} from '../../src/logbook/book.ts'
+import type {LinkOptions} from '../../src/logbook/link.ts'
 import {linkFiles, type Files} from '../logbook/around.ts'
 
 const founder = (band: string, sex: string, strain: string) => `---\nband: ${band}\nsex: ${sex}\nstrain: ${strain}\nhatched: 2019-04-01\n---\n`
@@ -46,8 +47,8 @@ distinctness:
 ---
 `
 
-export function gapsBook(lines: readonly string[], files: Files = {}): Logbook {
-  const all = Object.fromEntries(Object.entries({...GAPS, 'requirements.md': requirements(lines), ...files})), {book, problems} = linkFiles(all)
+export function gapsBook(lines: readonly string[], files: Files = {}, options: LinkOptions = {}): Logbook {
+  const all = Object.fromEntries(Object.entries({...GAPS, 'requirements.md': requirements(lines), ...files})), {book, problems} = linkFiles(all, options)
   const errors = problems.filter(({severity}) => severity === 'error')
   if (!book || errors.length > 0) throw new Error(errors.map(({place, reason}) => `${place.file}:${place.start.line} ${reason}`).join('\n') || 'no book')
   return book
