@@ -21,9 +21,9 @@ describe('slimSprite(sprite)', () => {
   })
 
   it('keeps a path that a page draws with, and no empty definitions', () => {
-    const slim = slimSprite(sprite)('<use class="egg" href="#egg" x="1" y="10"/>')
-    expect(slim).toContain('<path id=egg d="')
-    expect(slim).not.toContain('id=axis')
+    const slim = slimSprite(sprite)('<use class="egg" href="#egg-at" x="1" y="10"/>')
+    expect(slim).toContain('<path id=egg-at d="')
+    expect(slim).not.toContain('id=egg-axis')
     expect(slimSprite(sprite)('<use href="#egg-met"/>')).not.toContain('<defs>')
   })
 
