@@ -32,7 +32,8 @@ const MOST_CHICKS = 10_000
  *     estimate (k + m)/(n + m)        exact: Clopper and Pearson's lower limit of it        families: the lower limit of `familyShare` with n* to n as it is
  *
  * Only the last so many seasons count, so that with each season to come the oldest drops out. The season is the first, s seasons on, in which the m that are then wanting are no more than s
- * times what was reared in the latest with any: a forecast at its best, since no flock is wholly true. Where no season is, `chicks` is what all the seasons that then count would have to give.
+ * times what was reared in the latest with any: a forecast at its best, since no flock is wholly true. Once none of today's seasons count it is no fewer than
+ * one season's. Where no season is, `chicks` is what all the seasons that then count would have to give.
  *
  * @param seasons those that count, ascending, one or more
  * @param window how many of the last seasons count
@@ -45,7 +46,7 @@ export function chicksToReach(seasons: readonly SeasonReared[], window: number, 
   const low = (k: number, n: number): number => (n === 0 ? 0 : by === 'estimate' ? k / n : by === 'exact' ? clopperPearson(k, n).low : scoreInterval(k / n, Math.max(1, n * ratio), studentQuantile(0.95, most - 1)).low)
   const wanting = (kept: readonly SeasonReared[]): number | null => {
     const k = kept.reduce((sum, each) => sum + each.k, 0), n = kept.reduce((sum, each) => sum + each.n, 0)
-    return leastWhole(1, MOST_CHICKS, more => low(k + more, n + more) >= mark)
+    return leastWhole(kept.length === 0 ? Math.min(MOST_CHICKS, Math.max(1, rate)) : 1, MOST_CHICKS, more => low(k + more, n + more) >= mark)
   }
   for (let after = 1; after <= window; after++) {
     const chicks = wanting(after < window ? seasons.slice(after - window) : [])
