@@ -2,7 +2,7 @@
  * The whole book as one JSON document for whoever wants to work on it with other means: public facts only, every reference an id.
  * Keepers and judges without consent stand in it as the letters and numbers they have on the pages.
  */
-import type {Bird, CareEntry, Chicks, Draft, Hatch, Logbook, Look, Parentage, Pen, Score, Show, Strain, Tally, Trait} from '../logbook/book.ts'
+import type {Bird, CareEntry, Chicks, Clause, Draft, Hatch, Logbook, Look, Parentage, Pen, Score, Show, Strain, Tally, Trait} from '../logbook/book.ts'
 import {isoDay, type PartialDate} from '../records/dates.ts'
 
 const dateOf = (date: PartialDate | null): string | null => date?.text ?? null
@@ -72,10 +72,17 @@ const showOf = (show: Show): object => ({
     ({bird: bird.id, class: of, judge, place, of: outOf, award, points, remark, disqualified, draft})),
 })
 
+/** What is asked beside the words; a key that would say nothing is left out. */
+const clauseOf = ({id, title, text, sex, variety, trait, allows, ownRange, mandatory, ifMissed, accepted}: Clause): object => ({
+  id, title, text, ...(sex === null ? {} : {sex}), ...(variety === null ? {} : {variety}), ...(trait === null ? {} : {trait: trait.id, allows, ownRange}), ...(mandatory ? {mandatory} : {}),
+  ...(ifMissed === null ? {} : {ifMissed}), ...(accepted === null ? {} : {accepted}),
+})
+
 const draftOf = (draft: Draft): object => ({
-  number: draft.number, on: draft.on.text, classification: draft.classification, origin: draft.origin, egg: draft.egg, rings: draft.rings,
-  sections: draft.sections.map(({id, title, lead, clauses}) => ({id, title, lead, clauses: clauses.map(clause => ({id: clause.id, title: clause.title, text: clause.text}))})),
-  weights: draft.weights, points: draft.points, reasons: Object.fromEntries(draft.reasons),
+  number: draft.number, on: draft.on.text, manner: draft.manner, classification: draft.classification, origin: draft.origin, egg: draft.egg, eggAtLeast: draft.eggAtLeast, rings: draft.rings,
+  sections: draft.sections.map(({id, title, kind, lead, clauses}) => ({id, title, kind, lead, clauses: clauses.map(clauseOf)})),
+  weights: draft.weights, rows: draft.rows.map(clauseOf), points: draft.points,
+  varieties: draft.varieties.map(({name, looks}) => ({name, looks: Object.fromEntries([...looks].map(([trait, wanted]) => [trait.id, wanted]))})), reasons: Object.fromEntries(draft.reasons),
 })
 
 const careOf = (entry: CareEntry): object => ({

@@ -1,12 +1,13 @@
 import {describe, expect, it} from 'vitest'
-import {changesInWords, differing} from '../../src/pages/standard-changes.ts'
-import type {Draft} from '../../src/logbook/book.ts'
+import {changesInWords} from '../../src/pages/standard-changes.ts'
+import type {Clause, Draft} from '../../src/logbook/book.ts'
+import {comb} from './small-logbook.ts'
 import {shownBook} from './shown-logbook.ts'
 
-const [first, second] = shownBook().drafts as [Draft, Draft]
+const book = shownBook(), [first, second] = book.drafts as [Draft, Draft]
 
 describe('changesInWords(from, to)', () => {
-  const changes = changesInWords(first, second)
+  const changes = changesInWords(book, first, second)
   const of = (id: string) => changes.find(change => change.id === id)
 
   it('shows only the sentences that differ', () => {
@@ -32,25 +33,30 @@ describe('changesInWords(from, to)', () => {
     expect(changes.map(change => change.id)).toEqual([
       'general-characteristics-male/tail', 'general-characteristics-male/comb', 'faults/serious', 'general-characteristics-male/crest', 'weights/pullet',
     ])
-    expect(changesInWords(second, {...second, number: 3})).toEqual([])
+    expect(changesInWords(book, second, {...second, number: 3})).toEqual([])
   })
 })
 
 describe('what stands in the head of a draft', () => {
   it('is told like a clause, and a moved clause is said to have moved', () => {
     const later = {...second, number: 3, egg: 'tinted, 55 g or more', sections: [second.sections[1]!, second.sections[0]!, second.sections[2]!]}
-    const moved = changesInWords(second, later)
+    const moved = changesInWords(book, second, later)
     expect(moved[0]).toMatchObject({id: 'egg', was: 'tinted, 50 g or more', now: 'tinted, 55 g or more'})
-    expect(moved.slice(1).every(change => change.moved && change.was === null && change.now === null)).toBe(true)
-    expect(moved.length).toBeGreaterThan(1)
+    expect(moved.slice(1).map(({more, was, now}) => [more, was, now])).toEqual([[['The section stands at another place.'], null, null]])
   })
 })
 
-describe('differing(was, now)', () => {
-  it('leaves one side empty when sentences were only added', () => {
-    expect(differing('Broad. Deep.', 'Broad. Long. Deep.')).toEqual({was: '', now: 'Long.'})
-  })
-  it('gives the whole when nothing is alike', () => {
-    expect(differing('Small and low.', 'Three ridges.')).toEqual({was: 'Small and low.', now: 'Three ridges.'})
+describe('a clause that is asked otherwise', () => {
+  const trait = {...comb, kind: 'measured' as const, states: [], unit: 'degrees'}
+  const range = (low: number, high: number): Partial<Clause> => ({trait, ownRange: true, sex: 'male', allows: {male: {kind: 'between', low, high}, female: null}})
+  const changed = (before: Partial<Clause>, after: Partial<Clause>) => {
+    const with_ = (draft: Draft, number: number, more: Partial<Clause>): Draft => ({...draft, number, sections: draft.sections.map(section => ({...section, clauses: section.clauses.map(clause => (clause.title === 'Comb' ? {...clause, ...more} : clause))}))})
+    return changesInWords(book, with_(second, 2, before), with_(second, 3, after)).map(({what, more}) => [what, ...more])
+  }
+  it('says so in sentences', () => {
+    expect(changed(range(40, 50), {...range(35, 55), mandatory: true, ifMissed: 'serious'})).toEqual([['Comb', 'Range widened: was 40 to 50°, now 35 to 55°.', 'Now required.', 'Now a serious fault if missed.']])
+    const accepted = {what: 'An uneven comb', looks: {male: null, female: null}, until: 2026, then: 'minor'} as const
+    expect(changed({}, {accepted})).toEqual([['Comb', 'Accepted until the season of 2026: an uneven comb; afterwards a minor fault.']])
+    expect(changed({accepted}, {accepted: {...accepted, until: 2028}})).toEqual([['Comb', 'Accepted longer, until the season of 2028 instead of 2026: an uneven comb.']])
   })
 })

@@ -17,20 +17,20 @@ describe('the standard', () => {
 
   it('puts its title, origin and brief facts first and the faults last', () => {
     expect(standard.title).toBe('The Skerry Fowl')
-    expect(standard.body.map(section => section.title)).toEqual(['Origin and purpose', 'General characteristics, male', 'General characteristics, female'])
-    expect(standard.faults.map(section => section.title)).toEqual(['Faults'])
+    expect(standard.parts.map(({section, title}) => section?.title ?? title)).toEqual(
+      ['Origin and purpose', 'General characteristics, male', 'General characteristics, female', 'Weights', 'Scale of points', 'Faults'])
     expect(standard.brief).toEqual([{id: 'egg', term: 'Egg', words: 'Tinted, 50 g or more', changed: false}])
   })
 
   it('bars the clauses that changed and no others', () => {
-    const clauses = [...standard.body, ...standard.faults].flatMap(section => section.clauses)
+    const clauses = standard.parts.flatMap(({section}) => section?.clauses ?? []), of = (title: string) => standard.parts.find(part => part.title === title)
     expect(clauses.filter(clause => clause.changed).map(clause => clause.id)).toEqual(
       ['general-characteristics-male-tail', 'general-characteristics-male-comb', 'faults-serious'])
-    expect(standard.weights).toEqual([
-      {id: 'weights-cock', name: 'Cock', metric: '3.2 kg', pounds: '7 lb 1 oz', changed: false},
-      {id: 'weights-pullet', name: 'Pullet', metric: '2.1 kg', pounds: '4 lb 10 oz', changed: true},
+    expect(of('Weights')?.weights).toEqual([
+      {id: 'weights-cock', name: 'Cock', amounts: ['3.2 kg', '7 lb 1 oz'], note: '', changed: false},
+      {id: 'weights-pullet', name: 'Pullet', amounts: ['2.1 kg', '4 lb 10 oz'], note: '', changed: true},
     ])
-    expect(standard.sum).toBe(100)
+    expect(of('Scale of points')?.sum).toBe(100)
   })
 
   it('points every change at the clause it is about, and none at a clause that is gone', () => {
