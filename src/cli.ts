@@ -9,6 +9,7 @@ import type {EvennessAsked} from './commands/evenness-figures.ts'
 import type {HeredityAsked} from './commands/heredity-figures.ts'
 import {figuresHelp} from './commands/figures-help.ts'
 import {publish} from './commands/publish.ts'
+import {sheet} from './commands/sheet.ts'
 import {isSystemFault} from './commands/system-fault.ts'
 import {worldOfProcess, type ExitCode} from './commands/world.ts'
 import type {Day} from './records/dates.ts'
@@ -117,6 +118,15 @@ command('figures', 'print one answer for people who want numbers without a site'
   .addOption(new Option('--chance <share>', 'for hatch-size: how surely (default: 95%)').argParser(chanceOf))
   .action((question: string, folder: string, {format, asOf, quiet, pair, from, to, ...asked}: Common & HeredityAsked & EvennessAsked & {format: 'table' | 'csv' | 'json'; pair?: [string, string]}) => {
     code = figures({question, folder, format, asOf, quiet: quiet === true, pair, asked, steps: {from, to}}, world)
+  })
+
+command('sheet', 'a sheet to print and write on by hand on a scoring day, made from the clauses of the standard', 'pinfeather sheet content --birds BC3F3 --to sheet.html')
+  .argument('[folder]', 'the folder of records', 'content')
+  .option('--birds <which>', 'living, a step, a pen, a hatch, or bands with commas between (default: the latest step)')
+  .option('--to <file>', 'the file to write (default: sheet.html)')
+  .option('--csv', 'a table to fill in for scores/ in its place (default: sheet.csv)')
+  .action(async (folder: string, options: Common & {birds?: string; to?: string; csv?: boolean}) => {
+    code = await sheet({folder, birds: options.birds, to: options.to, csv: options.csv === true, asOf: options.asOf, quiet: options.quiet === true}, world)
   })
 
 try {

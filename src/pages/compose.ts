@@ -34,6 +34,7 @@ import {recordsPage} from './records.ts'
 import {rotationPage} from './rotation.ts'
 import {showPages} from './show.ts'
 import {showsPage} from './shows.ts'
+import {latestSheetPages} from './sheet-to-fill.ts'
 import {siteFrame} from './site-frame.ts'
 import type {SiteFrame} from './site-frame.ts'
 import {standardPage} from './standard.ts'
@@ -76,7 +77,7 @@ function pagesOfFlock(findings: Findings): readonly Page[] {
 function pagesOfPapers(findings: Findings): readonly Page[] {
   const {book} = findings, history = draftHistoryPage(book)
   return [
-    showsPage(findings), ...showPages(findings), standardPage(book), ...draftPages(book), ...clausesPage(findings), ...(history ? [history] : []), dossierPage(findings), diaryPage(book), ...diaryEntryPages(book), ...summaryPages(findings),
+    showsPage(findings), ...showPages(findings), standardPage(book), ...draftPages(book), ...clausesPage(findings), ...latestSheetPages(findings), ...(history ? [history] : []), dossierPage(findings), diaryPage(book), ...diaryEntryPages(book), ...summaryPages(findings),
     strainsPage(book), ...strainPages(book), keepersPage(book), carePage(book), methodsPage(), recordFormatsPage(), problemManualPage(),
   ]
 }

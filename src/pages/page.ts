@@ -14,8 +14,8 @@ export interface Page {
   /** for `<title>`; the breed's name is added by the layout */
   readonly title: string
   readonly section: Section | null
-  /** class of `<body>`: `standard`, `dossier`, `summary` or none */
-  readonly look?: 'standard' | 'dossier' | 'summary'
+  /** class of `<body>`: `standard`, `dossier`, `summary`, `score` or none */
+  readonly look?: 'standard' | 'dossier' | 'summary' | 'score'
   /** one file with stylesheet, font and pictures inside */
   readonly selfContained?: boolean
   /** of a page that is one file and small enough to be mailed: no typeface in it, of the stylesheet what it uses, and these words at the head of every printed sheet */
