@@ -49,7 +49,7 @@ export interface ClassHeld {
  */
 export function judgeAgreement({shows, traits}: Pick<Logbook, 'shows' | 'traits'>, {keepers}: SheetsOfPoints): readonly JudgeAgreement[] {
   const held = shows.filter(show => show.cancelled === null)
-  const asks: readonly (readonly [Trait | null, (bird: Bird, show: Show) => number | null])[] = [
+  const asks: readonly (readonly [Trait | null, (bird: Bird, show: Show) => Mark | null])[] = [
     ...traits.filter(isGraded).filter(({wanted}) => wanted.male !== null || wanted.female !== null).map(trait => [trait, (bird: Bird, show: Show) => markBefore(bird, trait, show)] as const),
     [null, (bird, show) => pointsBefore(keepers, bird, show)],
   ]

@@ -27,7 +27,7 @@ export interface SheetsLeftOut {
   readonly noOther: number
   /** only one from after it, or from more than `MOST_DAYS_APART` before */
   readonly notNear: number
-  /** headings with other full points */
+  /** headings that no sheet of the other has, or only with other full points */
   readonly otherScale: number
 }
 
@@ -99,7 +99,7 @@ function compared(between: SheetsCompared['between'], firsts: readonly PointsShe
     const own = sheet.headings.flatMap(({name, points, of}): Difference[] => {
       const marks = near.flatMap(each => each.headings.filter(heading => alike(heading.name, name)))
       const fit = marks.filter(mark => mark.of === of)
-      left.otherScale += marks.length > 0 && fit.length === 0 ? 1 : 0
+      left.otherScale += fit.length === 0 ? 1 : 0
       if (fit.length === 0) return []
       const second = fit.reduce((sum, mark) => sum + mark.points, 0) / fit.length
       return [{heading: name, of, bird: sheet.bird, first: points, second, difference: points - second, sheets: [sheet, ...near]}]

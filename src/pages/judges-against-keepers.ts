@@ -65,7 +65,7 @@ const range = ({low, high}: {readonly low: number; readonly high: number}): stri
 function leftOutWords({noOther, notNear, otherScale}: SheetsCompared['leftOut']): string {
   const parts = [
     ...(noOther > 0 ? [`${figured(noOther, 'sheet')} of a bird that we did not score under that draft`] : []), ...(notNear > 0 ? [`${figured(notNear, 'sheet')} with ours only from after the day, or from over ${MOST_DAYS_APART} days before`] : []),
-    ...(otherScale > 0 ? [`${figured(otherScale, 'heading')} with other full points`] : []),
+    ...(otherScale > 0 ? [`${figured(otherScale, 'heading')} that the other has not, or out of other points`] : []),
   ]
   return parts.length === 0 ? '' : `Left out: ${listWords(parts)}.`
 }

@@ -19,7 +19,7 @@ export const LINKING_CODES = [
   'kinship-too-high', 'kinship-contradicts', 'kinship-follows', 'step-contradicted',
   'hatch-before-pen', 'no-male-then', 'laid-after-set', 'incubation-odd', 'hatch-counts', 'too-many-chicks', 'tally-overdrawn',
   'left-before-hatched', 'seen-before-hatched', 'scored-after-leaving', 'scored-too-young', 'male-laid', 'in-two-pens', 'twice-in-pen', 'too-many-eggs', 'day-counted-twice', 'hens-not-there', 'unlikely-egg-weight', 'unlikely-feed', 'unlikely-weight', 'far-from-target', 'weighed-twice',
-  'entered-twice', 'placings-contradict', 'class-of-other-age', 'draft-not-then', 'shown-though-cancelled',
+  'entered-twice', 'placings-contradict', 'class-of-other-age', 'draft-not-then', 'sheet-off-scale', 'shown-though-cancelled',
   'consent-contradicts', 'class-of-other-sex', 'after-as-of', 'year-far-ahead', 'photo-without-words',
   'impossible-family', 'likely-wrong-parent',
 ] as const

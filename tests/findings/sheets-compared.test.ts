@@ -39,7 +39,7 @@ describe('sheetsCompared(sheets)', () => {
     expect(compared([points(one, 'judge 1', 50, 30)], [home(one, inga, '2025-09-20', 49, 30)], {drafts: [draft, later]})[0]).toMatchObject({birds: 0, headings: [], leftOut: {noOther: 1}})
     expect(compared([points(one, 'judge 1', 50, 30)], [home(one, inga, '2025-07-01', 49, 30)])[0]).toMatchObject({birds: 0, leftOut: {noOther: 0, notNear: 1}})
     const outOf = {...home(one, inga, '2025-09-20', 24, null), headings: [{name: 'Type', points: 24, of: 30}]}
-    expect(compared([points(one, 'judge 1', 50, 30)], [outOf])[0]).toMatchObject({birds: 0, leftOut: {otherScale: 1}})
+    expect(compared([points(one, 'judge 1', 50, 30)], [outOf])[0]).toMatchObject({birds: 0, leftOut: {otherScale: 2}})
   })
 
   it('has nothing to say of one who scored alone', () => {

@@ -67,6 +67,7 @@ import * as scoredTooYoung from './scored-too-young.ts'
 import * as scoringsContradict from './scorings-contradict.ts'
 import * as sectionMissing from './section-missing.ts'
 import * as seenBeforeHatched from './seen-before-hatched.ts'
+import * as sheetOffScale from './sheet-off-scale.ts'
 import * as shownThoughCancelled from './shown-though-cancelled.ts'
 import * as stateWithoutGenotype from './state-without-genotype.ts'
 import * as stepContradicted from './step-contradicted.ts'
@@ -117,7 +118,7 @@ export const RULES: readonly Rule[] = [
   kinshipTooHigh, kinshipContradicts, kinshipFollows, stepContradicted,
   hatchBeforePen, noMaleThen, laidAfterSet, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
   leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, scoredTooYoung, maleLaid, inTwoPens, twiceInPen, tooManyEggs, dayCountedTwice, hensNotThere, unlikelyEggWeight, unlikelyFeed, unlikelyWeight, farFromTarget, weighedTwice,
-  enteredTwice, placingsContradict, classOfOtherAge, draftNotThen, shownThoughCancelled,
+  enteredTwice, placingsContradict, classOfOtherAge, draftNotThen, sheetOffScale, shownThoughCancelled,
   consentContradicts, classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
   impossibleFamily, likelyWrongParent,
 ]

@@ -63,7 +63,7 @@ const points: Method = {
   letters: [['d', 'points of the one less those of the other'], ['s', 'their standard deviation'], ['n', 'birds scored by both'], ['t', 'Student’s, of n − 1']],
   edges: `- Fewer than ${LEAST_FOR_LIMITS} are listed as they are, with no mean and no limits.
 - Where all differences are alike no interval is given, since it would claim too much.
-- Headings with other full points, sheets of another draft, and sheets made after the day are counted apart. A sheet that nobody signed is not held.
+- Headings that the other does not have or has with other full points, sheets of another draft, and sheets made after the day are counted apart. A sheet that nobody signed is not held.
 - A bird scored by two judges counts twice.`,
   source: 'Bland and Altman 1986, Lancet i:307–310. The days and the least number are conventions of ours.',
   example: {given: 'The source’s 17 people, blown into a large and a small meter: large less small, l/min.', gives: limitsWords},
