@@ -60,31 +60,27 @@ describe('fixed(requirement, from)', () => {
   })
 })
 
-describe('inbreeding(requirement, from)', () => {
-  /** Brother and sister, and their chicks: F ¼ by hand; a brother of other parents has none. */
-  const LINES = ['A male - -', 'B female - -', 'C female - -', 'D male - -', 'm male A B', 'n female A B', 'o female D C', 'x male m n', 'y female m n', 'z female m o']
-  const of = (requirement: string, lines = LINES, pen = PEN('x', 'y, z')) => asked(requirement, lines, {...pen, ...Object.fromEntries(['A', 'D'].map(band => [`birds/${band}.md`, `---\nband: ${band}\nsex: male\nstrain: fell-buff\n---\n`]))})
+describe('fixed(requirement, from): the way', () => {
+  const LINES = ['A male - -', 'B female - - tested={P:~P/P}', 'x male A B comb=pea', 'y female A B comb=pea', 'z female A B']
+  const ways = (requirement: string, lines = LINES, pen = PEN('x', 'y, z'), files = CARRIER) => asked(requirement, lines, {...pen, ...files}).ways
 
-  it('holds the mean F of the breeders against the most asked', () => {
-    // by hand: (¼ + ¼ + 0) / 3
-    expect(of('kind: inbreeding, at-most: 10%')).toMatchObject({state: 'not-yet', shown: {of: {birds: 3, mean: expect.closeTo(1 / 6, 12) as number, byF: [{bird: {band: 'x'}, f: 0.25}, {bird: {band: 'y'}}, {bird: {band: 'z'}, f: 0}], atLeast: []}}})
-    expect(of('kind: inbreeding, at-most: 17%').state).toBe('met')
-    expect(of('kind: inbreeding').state).toBe('cannot-tell')
+  it('names who is to be tested first with the clean chicks it takes, and who is to be scored', () => {
+    // (½)^7 leaves one chance in a hundred of ½: seven clean chicks of a single-combed mate
+    expect(ways('kind: fixed, trait: comb')).toMatchObject([
+      {kind: 'test-mate', trait: {id: 'comb'}, locus: {symbol: 'P'}, others: 0, birds: [{carries: expect.closeTo(0.5, 6) as number, chicks: 7}, {chicks: 7}, {chicks: 7}], earliest: {kind: 'season', season: 2027}},
+      {kind: 'score-breeders', birds: [{band: 'z'}]},
+    ])
   })
 
-  it('cannot be told where an ancestor nearer than the third generation is not in the book', () => {
-    expect(of('kind: inbreeding, at-most: 17%', LINES, PEN('m', 'n'))).toMatchObject({state: 'cannot-tell', shown: {of: {mean: 0, atLeast: [{band: 'm'}, {band: 'n'}]}}})
+  it('leaves out who carries it for certain, and one alone in the way where that is enough', () => {
+    const of = (x: string) => ['A male - -', 'B female - - tested={P:~P/P}', `x male A B comb=pea${x}`, 'y female A B comb=pea tested={P:~P/P}', 'z female A B comb=pea tested={P:~P/P}']
+    expect(ways('kind: fixed, trait: comb', of(' tested={P:~P/p+}'))).toMatchObject([{kind: 'leave-out', birds: [{band: 'x'}], clean: 1}])
+    expect(ways('kind: fixed, trait: comb', of(''))).toMatchObject([{kind: 'leave-out', birds: [{band: 'x'}], clean: 1}, {kind: 'test-mate', birds: [{bird: {band: 'x'}}]}])
   })
 
-  it('cannot be told where the parents that may be could take it past the limit', () => {
-    const lines = [...LINES.slice(0, 7), 'x male m {n:~50%,~o:~50%}', 'y female m o']
-    // by hand: x ⅛ in the mean, between 0 and ¼; y none
-    expect(of('kind: inbreeding, at-most: 10%', lines, PEN('x', 'y'))).toMatchObject({state: 'cannot-tell', shown: {of: {mean: expect.closeTo(1 / 16, 12) as number, low: 0, high: expect.closeTo(1 / 8, 12) as number}}})
-    expect(of('kind: inbreeding, at-most: 13%', lines, PEN('x', 'y')).state).toBe('met')
-    expect(of('kind: inbreeding, at-most: 5%', lines, PEN('x', 'y')).state).toBe('not-yet')
-  })
-
-  it('cannot be told where nothing breeds', () => {
-    expect(asked('kind: inbreeding, at-most: 10%', [], {})).toMatchObject({state: 'cannot-tell', shown: {of: null}})
+  it('asks for rules where none say which genes it comes of, and for breeders where there are none', () => {
+    expect(ways('kind: fixed, trait: weight-20')).toMatchObject([{kind: 'say-genes', traits: [{id: 'weight-20'}]}])
+    expect(asked('kind: fixed, trait: comb', [], {}).ways).toEqual([{kind: 'keep-breeders', earliest: null}])
+    expect(asked('kind: fixed, trait: comb', [...LINES.slice(0, 4), 'z female A B comb=pea'], {...PEN('x', 'y, z'), ...PURE}).ways).toEqual([])
   })
 })
