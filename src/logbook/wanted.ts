@@ -66,7 +66,9 @@ export function amountWanted(text: string, tolerance: number | null, trait: Scor
   }
   const range = /^(.+?)\s+to\s+(.+)$/.exec(text) ?? /^([^–]+)–([^–]+)$/.exec(text)
   if (range) {
-    const low = amountIn(range[1] ?? '', trait), high = amountIn(range[2] ?? '', trait)
+    // a unit said once is that of both: `2.3 to 2.7 kg` of a trait in grams
+    const [, from = '', to = ''] = range, unit = /[\d\s]([^\d\s.,]+)\s*$/.exec(to)?.[1]
+    const low = amountIn(unit !== undefined && /\d\s*$/.test(from) ? `${from.trim()} ${unit}` : from, trait), high = amountIn(to, trait)
     return low === null || high === null || low > high ? null : {kind: 'between', low, high}
   }
   const value = amountIn(text, trait)

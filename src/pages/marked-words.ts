@@ -67,10 +67,10 @@ const stopped = (text: string): string => text.replace(/[;:]$/, '')
 
 const endedWell = (runs: readonly WordRun[]): readonly WordRun[] => runs.map((run, index) => (index === runs.length - 1 ? {...run, text: stopped(run.text)} : run)).filter(({text}) => text !== '')
 
-/** The space before a marked word is none of the mark. */
+/** The space before a marked word is none of the mark; two words that took each other's place at the start of a text have one between them. */
 function spacesOutside(runs: readonly WordRun[]): readonly MarkedWords[] {
   return runs.flatMap(({is, text}, index): MarkedWords[] => {
-    const start = index === 0 ? text.trimStart() : text, space = is === 'same' ? '' : leadingSpace(start)
-    return [...(space === '' ? [] : [{out: false, in: false, text: space}]), {out: is === 'out', in: is === 'in', text: start.slice(space.length)}]
+    const start = index === 0 ? text.trimStart() : text, swapped = is === 'in' && runs[index - 1]?.is === 'out' && /^[\p{L}\p{N}]/u.test(start), space = is === 'same' ? '' : swapped ? ' ' : leadingSpace(start)
+    return [...(space === '' ? [] : [{out: false, in: false, text: space}]), {out: is === 'out', in: is === 'in', text: swapped ? start : start.slice(space.length)}]
   })
 }
