@@ -1,9 +1,10 @@
 import {describe, expect, it} from 'vitest'
 import {requiredGenes} from '../../src/findings/required-genes.ts'
+import type {Requirement} from '../../src/logbook/book.ts'
 import {bookOf} from '../logbook/around.ts'
 import {LEGS} from './heredity-book.ts'
 
-const NONE = {clauses: [], varieties: []}
+const NONE: Pick<Requirement, 'clauses' | 'varieties'> = {clauses: [], varieties: []}
 const legs = (target: string) => LEGS.replace('loci: [Cp]\n', `target: ${target}\nrequired: yes\nloci: [Cp]\n`)
 const CRINKLED = (target: string) => `---\nname: Feather\nstates: [bare frizzle, frizzle, smooth]\ntarget: ${target}\nrequired: yes\nloci: [F]\n---\n`
 const of = (files: Readonly<Record<string, string>>, asked = NONE) => {
