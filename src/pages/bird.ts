@@ -153,7 +153,7 @@ function birdView(bird: Bird, findings: Findings, records: RecordsOfBird, breedi
       when: dateWords(show.on), title: `${show.name}:`, link: showPath(show),
       text: `${resultWords(entry)}.${entry.remark === null ? '' : ` “${quoted(entry.remark)}”`}`,
     })),
-    sheets: sheetsOfBird(records.sheets, book),
+    sheets: sheetsOfBird(records.sheets, records.ownSheets, book),
     notes: observationNotes(bird), care: careList(records.care, book.asOf), caution: careCaution(records.care), body: bird.body,
   }
 }

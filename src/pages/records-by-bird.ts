@@ -1,5 +1,5 @@
-/** Which records speak of a bird: its chicks by hatch, the pens it stood in, care that touched it, shows it went to and its score sheets. Gathered once for all birds. */
-import type {Bird, CareEntry, Hatch, Logbook, Pen, Show, ShowEntry, ShowScore, Stay} from '../logbook/book.ts'
+/** Which records speak of a bird: its chicks by hatch, the pens it stood in, care that touched it, shows it went to and its score sheets, of shows and of the keepers' own. Gathered once for all birds. */
+import type {Bird, CareEntry, Hatch, KeepersSheet, Logbook, Pen, Show, ShowEntry, ShowScore, Stay} from '../logbook/book.ts'
 
 export interface Offspring {
   readonly hatch: Hatch
@@ -17,9 +17,10 @@ export interface RecordsOfBird {
   readonly care: readonly CareEntry[]
   readonly shows: readonly {readonly show: Show; readonly entry: ShowEntry}[]
   readonly sheets: readonly {readonly show: Show; readonly score: ShowScore}[]
+  readonly ownSheets: readonly KeepersSheet[]
 }
 
-const NONE: RecordsOfBird = {offspring: [], stays: [], care: [], shows: [], sheets: []}
+const NONE: RecordsOfBird = {offspring: [], stays: [], care: [], shows: [], sheets: [], ownSheets: []}
 
 interface Gathering {
   offspring: Map<Hatch, {certain: Bird[]; possible: Bird[]; tallied: number; talliedPossible: number}>
@@ -27,6 +28,7 @@ interface Gathering {
   care: CareEntry[]
   shows: {show: Show; entry: ShowEntry}[]
   sheets: {show: Show; score: ShowScore}[]
+  ownSheets: KeepersSheet[]
 }
 
 /** Was the bird in the pen on any day of the entry? Open ends count as in. */
@@ -38,7 +40,7 @@ const goneBefore = (bird: Bird, entry: CareEntry): boolean => (bird.left?.on ?? 
 export function recordsByBird(book: Logbook): (bird: Bird) => RecordsOfBird {
   const gathered = new Map<Bird, Gathering>()
   const of = (bird: Bird): Gathering => {
-    const found = gathered.get(bird) ?? {offspring: new Map(), stays: [], care: [], shows: [], sheets: []}
+    const found = gathered.get(bird) ?? {offspring: new Map(), stays: [], care: [], shows: [], sheets: [], ownSheets: []}
     gathered.set(bird, found)
     return found
   }
@@ -60,6 +62,7 @@ export function recordsByBird(book: Logbook): (bird: Bird) => RecordsOfBird {
     for (const entry of show.entries) of(entry.bird).shows.push({show, entry})
     for (const score of show.scores ?? []) of(score.bird).sheets.push({show, score})
   }
+  for (const sheet of book.sheets) of(sheet.bird).ownSheets.push(sheet)
   for (const entry of book.care) {
     const touched = new Set([...entry.birds, ...entry.hatches.flatMap(hatch => hatch.chicks)])
     for (const pen of entry.pens) for (const stay of [...pen.males, ...pen.females]) if (together(pen, stay, entry)) touched.add(stay.bird)

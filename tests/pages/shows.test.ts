@@ -81,6 +81,6 @@ describe('score sheets', () => {
   })
 
   it('print them on the bird’s page under the show', () => {
-    expect(sheetsOfBird(recordsByBird(book)(one).sheets, book)[0]).toMatchObject({title: 'Autumn show', link: `shows/${first.id}.html`, band: false, sum: '41.5 of 45'})
+    expect(sheetsOfBird(recordsByBird(book)(one).sheets, recordsByBird(book)(one).ownSheets, book)[0]).toMatchObject({title: 'Autumn show', link: `shows/${first.id}.html`, band: false, sum: '41.5 of 45'})
   })
 })
