@@ -98,11 +98,14 @@ function meansTable(headings: SheetsCompared['headings'], what: string): Table {
   }
 }
 
+/** No line ends inside a band. */
+const unbroken = (band: string): string => band.replaceAll('-', '-\u2060')
+
 /** A column a sheet: both marks, as they are. */
 function plainTable(headings: SheetsCompared['headings']): Table {
   const sheets = [...new Set(headings.flatMap(({differences}) => differences.flatMap(({sheets: [own]}) => own ?? [])))]
   return {
-    columns: [{head: 'Heading'}, {head: 'Of', number: true}, ...sheets.map(({bird, score: {by}}) => ({head: typeof by === 'string' ? `${bird.band}, ${by}` : bird.band, number: true}))],
+    columns: [{head: 'Heading'}, {head: 'Of', number: true}, ...sheets.map(({bird, score: {by}}) => ({head: typeof by === 'string' ? `${unbroken(bird.band)}, ${by}` : unbroken(bird.band), number: true}))],
     rows: headings.map(({heading, of, differences}): readonly Cell[] => [heading, of === null ? NOTHING : mark(of), ...sheets.map(sheet => {
       const own = differences.find(({sheets: [first]}) => first === sheet)
       return own ? `${mark(own.first)}, ${mark(own.second)}` : NOTHING

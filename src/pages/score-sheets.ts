@@ -26,7 +26,7 @@ const ofFull = (points: number, of: number | null): string => (of === null ? mar
 const headingWords = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1).replaceAll('-', ' ')
 
 function byWords({by}: ShowScore): string {
-  return by === null ? 'Who judged is not written.' : `Judged by ${typeof by === 'string' ? by : by.name}.`
+  return by === null ? 'Who judged is not written.' : typeof by === 'string' ? `Judged by ${by}.` : `Scored by ${by.name}.`
 }
 
 function sheet(score: ShowScore, book: Logbook, about: Pick<ScoreSheetView, 'title' | 'link' | 'band'>): ScoreSheetView {

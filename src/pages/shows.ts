@@ -51,7 +51,7 @@ function entryWords(held: OneShow | null): string {
 function resultsTable({shows, birds}: ShowResults): Table | null {
   if (birds.size === 0) return null
   const years = [...new Set(shows.filter(({birds: shown}) => shown > 0).map(({show}) => yearOf(show.on.first)))]
-  const rows = [...birds].sort(([a], [b]) => (a.id < b.id ? -1 : 1)).map(([bird, results]): readonly Cell[] => [
+  const rows = [...birds].sort(([a], [b]) => (a.band === b.band ? (a.id < b.id ? -1 : 1) : a.band < b.band ? -1 : 1)).map(([bird, results]): readonly Cell[] => [
     {text: bird.band, link: birdPath(bird)},
     ...years.map(year => results.filter(({show}) => yearOf(show.on.first) === year).map(({entry}) => resultWords(entry)).join('; ') || NOTHING),
   ])

@@ -75,8 +75,8 @@ describe('score sheets', () => {
   it('print every heading on the page of the show, with judge and draft', () => {
     const [view] = showPages(study(book)).map(page => page.view as ShowView)
     expect(view?.sheets).toEqual([
-      {title: '24-003', link: 'birds/24-003.html', band: true, by: 'Judged by judge 1.', draft, headings: [{name: 'Type', points: '28 of 30'}, {name: 'Head and comb', points: '13.5 of 15'}], sum: '41.5 of 45'},
-      {title: '24-003', link: 'birds/24-003.html', band: true, by: 'Who judged is not written.', draft: null, headings: [{name: 'Type', points: '20'}], sum: null},
+      {title: '24-003', link: 'birds/24-003.html', band: true, by: 'Judged by judge 1.', draft, headings: [{name: 'Type', points: '28 of 30'}, {name: 'Head and comb', points: '13.5 of 15'}], sum: '41.5 of 45', struck: null},
+      {title: '24-003', link: 'birds/24-003.html', band: true, by: 'Who judged is not written.', draft: null, headings: [{name: 'Type', points: '20'}], sum: null, struck: null},
     ])
   })
 

@@ -67,7 +67,7 @@ name: Autumn show
 on: 2025-09-27
 judges: {j2: {name: A judge, consent: no}}
 entries:
-  - {bird: 25-036, class: pullet, judge: j2, result: 1 of 7, remark: Good head.}
+  - {bird: 25-036, class: pullet, judge: j2, result: 1 of 7, grade: very good, remark: Good head., about: general-characteristics-male/head}
 ---
 `,
 })
