@@ -10,12 +10,13 @@ import {inSeason, yearsInOrder} from './next-season.ts'
 import type {Way} from './ways.ts'
 
 /**
- * In how many years running was the breed shown? A year in which it was not, though a show of the records was officially cancelled, neither breaks the run nor counts. The longest run decides; the one
- * that still goes on says what is wanting.
+ * In how many years running was the breed shown? A year in which every show on record was officially cancelled neither breaks the run nor counts; one in which a show was held and the breed was not
+ * there breaks it. The longest run decides; the one that still goes on says what is wanting.
  */
 export function consecutiveShows(asked: Requirement, from: Sources): Finding {
   const {entries, aged} = entriesAsked(asked, from), {book: {asOf}, shows} = from, least = asked.atLeast ?? asked.seasons
-  const years = yearsInOrder(entries.map(({show}) => yearOf(show.on.first))), cancelledYears = yearsInOrder(shows.cancelled.map(show => yearOf(show.on.first))).filter(year => !years.includes(year))
+  const years = yearsInOrder(entries.map(({show}) => yearOf(show.on.first))), held = new Set(shows.shows.map(({show}) => yearOf(show.on.first)))
+  const cancelledYears = yearsInOrder(shows.cancelled.map(show => yearOf(show.on.first))).filter(year => !held.has(year))
   const runs = runsOf(years, cancelledYears), longest = runs.reduce<readonly number[]>((best, run) => (run.length > best.length ? run : best), [])
   const now = yearOf(asOf), isOpen = (year: number): boolean => year === now || cancelledYears.includes(year)
   const last = runs.at(-1) ?? [], lastYear = last.at(-1), goesOn = lastYear !== undefined && Array.from({length: Math.max(0, now - lastYear)}, (_, index) => lastYear + 1 + index).every(isOpen)

@@ -28,23 +28,23 @@ export function shownPerClass(asked: Requirement, from: Sources): Finding {
   const ofClass = (name: string, among: readonly ShowResult[]): readonly ShowResult[] => among.filter(({show, entry}) => standsIn(name, entry.class, entry.bird, show.on.first) === true)
   const classesOf = (among: readonly ShowResult[]): readonly ClassShown[] => names.map(name => {
     const birds = birdsOf(ofClass(name, among))
-    return {class: name, birds: birds.length, bands: birds}
+    return {class: name, birds: birds.length, shown: birds}
   })
   const wanting = (classes: readonly ClassShown[]): number => classes.reduce((sum, {birds}) => sum + Math.max(0, (least ?? 0) - birds), 0)
   const each = byShow(counting).map(among => ({show: among[0]?.show ?? null, classes: classesOf(among)}))
   const enough = each.filter(({classes}) => wanting(classes) === 0).length
   const best = each.reduce<(typeof each)[number] | null>((found, one) => (found === null || wanting(one.classes) <= wanting(found.classes) ? one : found), null)
   const atOne = asked.shows !== null, classes = atOne ? best?.classes ?? classesOf([]) : classesOf(counting), met = least === null ? null : atOne ? enough >= (asked.shows ?? 1) : wanting(classes) === 0
-  const used = counting.filter(({entry}) => classes.some(({bands}) => bands.includes(entry.bird)) && (!atOne || best === null || best.show?.entries.includes(entry)))
+  const used = counting.filter(({entry}) => classes.some(({shown}) => shown.includes(entry.bird)) && (!atOne || best === null || best.show?.entries.includes(entry)))
   const ways: readonly Way[] = least === null ? [{kind: 'name-figure', earliest: null}] : classes.flatMap((found): readonly Way[] => waysOfClass(found, atOne, asked.shows, least, from))
   return judged(met === false && unsure.size > 0 ? null : met, {kind: 'shown-per-class', classes, atOne: atOne ? {show: best?.show ?? null, enough} : null, untold: unsure.size}, {behind: behindEntries(used), aged, ways})
 }
 
-function waysOfClass({class: name, birds, bands}: ClassShown, atOne: boolean, shows: number | null, least: number, {book, census}: Sources): readonly Way[] {
+function waysOfClass({class: name, birds, shown}: ClassShown, atOne: boolean, shows: number | null, least: number, {book, census}: Sources): readonly Way[] {
   // what stood at a show that is over helps no other
   const more = atOne ? least : Math.max(0, least - birds)
   if (more === 0) return []
-  const own = census.alive.filter(bird => bird.step.kind !== 'strain' && (atOne || !bands.includes(bird)))
+  const own = census.alive.filter(bird => bird.step.kind !== 'strain' && (atOne || !shown.includes(bird)))
   const now = own.filter(bird => standsIn(name, null, bird, book.asOf) === true).length
   const grown = CLASS_WORDS.find(word => standsIn(name, word, {sex: 'unknown', hatched: null}, book.asOf) === true)
   return [{kind: 'show-birds', class: name, more, shows, living: now, earliest: earliestInClass(grown, more, now, own, book)}]

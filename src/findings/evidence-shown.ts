@@ -90,7 +90,7 @@ export interface GenerationsOfBird extends GenerationsInside {
 export interface ClassShown {
   readonly class: string
   readonly birds: number
-  readonly bands: readonly Bird[]
+  readonly shown: readonly Bird[]
 }
 
 export interface FromNeighbour {

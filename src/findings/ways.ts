@@ -61,8 +61,6 @@ export type WantingOfWork =
   | {readonly kind: 'parents'; readonly more: number; readonly birds: readonly Bird[]}
   /** the requirement names no figure to reach */
   | {readonly kind: 'name-figure'}
-  /** nothing the records could show would meet it */
-  | {readonly kind: 'not-known'}
 
 export interface PictureWanted {
   readonly sex: 'male' | 'female'

@@ -24,12 +24,12 @@ export function showsWords({shows, judges, unjudged, years}: Of<'shows-and-judge
 }
 
 export function resultWords({entries, disqualified, firsts, awards, leastPoints, below, unwritten, worstGrade}: Of<'show-result'>, {leastGrade, atLeast}: Requirement): string {
-  const points = leastPoints === null ? 'no points on record' : `the least points ${rounded(leastPoints, 1).replace(/\.0$/, '')}`
+  const points = leastPoints === null ? (atLeast === null ? [] : ['no points on record']) : [`the least points ${rounded(leastPoints, 1).replace(/\.0$/, '')}`]
   const grade = leastGrade === null ? [] : [worstGrade === null ? 'no grade on record' : `the least grade ${worstGrade}`]
   return [
-    `${figured(entries, 'entry', 'entries')}, ${disqualified === 0 ? 'none' : disqualified} disqualified; ${figured(firsts, 'first')}, ${figured(awards, 'award')}; ${[points, ...grade].join(', ')}.`,
+    `${figured(entries, 'entry', 'entries')}, ${disqualified === 0 ? 'none' : disqualified} disqualified; ${figured(firsts, 'first')}, ${figured(awards, 'award')}${[...points, ...grade].map(words => `; ${words}`).join('')}.`,
     ...(below.length === 0 ? [] : [`In the way: ${bandsOf(below)}.`]),
-    ...(unwritten === 0 ? [] : [`Of ${counted(unwritten, 'entry', 'entries')} ${leastGrade === null ? 'no points are' : atLeast === null ? 'no grade is' : 'points or a grade are not'} on record.`]),
+    ...(unwritten === 0 ? [] : [`Of ${counted(unwritten, 'entry', 'entries')} ${leastGrade === null ? 'no points are' : atLeast === null ? 'no grade that it names is' : 'points or a grade are not'} on record.`]),
   ].join(' ')
 }
 
@@ -44,5 +44,5 @@ export function birdsPerShowWords({shows, enough}: Of<'birds-per-show'>): string
   const [first] = shows
   if (!first) return NOT_SHOWN
   const most = shows.reduce((best, each) => (each.birds > best.birds ? each : best), first), unknown = most.withoutKeeper === 0 ? '' : `; whose ${countWord(most.withoutKeeper)} of them ${most.withoutKeeper === 1 ? 'was' : 'were'} is not on record`
-  return `${sentence(counted(enough, 'show'))} of ${shows.length} with as many; the most were ${counted(most.birds, 'bird')} of ${counted(most.keepers, 'keeper')}, at ${most.show.name}${unknown}.`
+  return `${enough === 0 ? `None of ${counted(shows.length, 'show')} had` : `${sentence(countWord(enough))} of ${counted(shows.length, 'show')} had`} as many; the most were ${counted(most.birds, 'bird')} of ${counted(most.keepers, 'keeper')}, at ${most.show.name}${unknown}.`
 }

@@ -36,7 +36,7 @@ function wayWords(way: Way, naming: Naming): string {
     case 'show-birds': return `${way.shows === null ? counted(way.more, 'more bird') : counted(way.more, 'bird')} shown as ${way.class}${way.shows === null ? '' : ' at one show'} (${way.living === 0 ? 'none' : way.living} living could be)`
     case 'shows': return counted(way.more, 'more show')
     case 'judges': return counted(way.more, 'more judge')
-    case 'show-years': return `shown in ${counted(way.more, 'more year')}${way.more > 1 ? ' running' : ''}, but for years that are officially cancelled`
+    case 'show-years': return `${counted(way.more, 'more year')} with a show${way.more > 1 ? ', one after the other' : ''}`
     case 'large-shows': return `${counted(way.more, 'more show')} with ${listWords([...(way.birds === null ? [] : [counted(way.birds, 'bird')]), ...(way.keepers === null ? [] : [counted(way.keepers, 'keeper')])])}`
     case 'show-again': return way.earliest === null ? `ask from which day on shows count, for what was given to ${bandsOf(way.birds)} stays on record` : `wait until what was given to ${bandsOf(way.birds)} no longer counts`
     case 'name-grades': return 'write the judges’ grades under grades, from the least, and the least that will do as one of them'
@@ -57,7 +57,6 @@ function wayWords(way: Way, naming: Naming): string {
     case 'band': return `band ${figured(way.more, 'more bird')}`
     case 'parents': return `make certain who the parents are of ${figured(way.more, 'more bird')}, out of ${bandsOf(way.birds)}`
     case 'name-figure': return 'write in the requirement how much is asked'
-    case 'not-known': return 'none is known'
     default: return breedingWayWords(way)
   }
 }
