@@ -62,8 +62,8 @@ export function reworded(runs: readonly WordRun[]): Reworded {
   return {marked: kept && (oneWay || shareKept(shown) >= LEGIBLE) ? spacesOutside(endedWell(shown)) : [], was: stopped(was), now: stopped(now)}
 }
 
-/** What ends in the middle of a longer sentence ends without its sign. */
-const stopped = (text: string): string => text.replace(/[;:]$/, '')
+/** What ends in the middle of a longer sentence says so. */
+const stopped = (text: string): string => text.replace(/[;:]$/, ' …')
 
 const endedWell = (runs: readonly WordRun[]): readonly WordRun[] => runs.map((run, index) => (index === runs.length - 1 ? {...run, text: stopped(run.text)} : run)).filter(({text}) => text !== '')
 

@@ -12,7 +12,7 @@ const shown = (before: string, after: string): string => {
 describe('reworded(runs)', () => {
   it.each([
     ['Broad. Carried well up. Curved.', 'Broad. Carried at 45 degrees. Curved.', 'Carried <well up> {at 45 degrees}.'],
-    ['Of medium length, well up; sickles long.', 'Of medium length, carried at 45 degrees; sickles long.', 'Of medium length, <well up> {carried at 45 degrees}'],
+    ['Of medium length, well up; sickles long.', 'Of medium length, carried at 45 degrees; sickles long.', 'Of medium length, <well up> {carried at 45 degrees} …'],
     ['Broad. Deep.', 'Broad. Long. Deep.', 'was – now Long.'],
     ['Broad. Long. Deep.', 'Broad. Deep.', 'was Long. now –'],
     ['Small and low.', 'Three even ridges, set close.', 'was Small and low. now Three even ridges, set close.'],

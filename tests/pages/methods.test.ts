@@ -8,6 +8,7 @@ import {METHODS, methodsPage, type MethodsView} from '../../src/pages/methods.ts
 const EXPECTED: Readonly<Record<string, string>> = {
   // by hand 40, 44 and 50 of five; Wilson's formula worked apart in Python 3 for 3/5
   clauses: '3 of 5 (60.0%, 23.1 to 88.2). Unscored: 1.',
+  'draft-changes': '“Of medium length, ~~well up~~ **carried at 45 degrees**; sickles curved.” The range is narrower.',
   // Newcombe 1998, Stat. Med. 17:857–872, table I, method 3: 81/263 0.2553 to 0.3662, 0/20 0 to 0.1611; method 5: 0.2527 to 0.3676, 0 to 0.1684
   share: '81 of 263 is 30.8% (25.5 to 36.6); 0 of 20 is 0.0% (0.0 to 16.1). By Clopper and Pearson 25.3 to 36.8 and 0.0 to 16.8.',
   // Wilson's formula worked apart in Python 3 for 59 of 62: 0.8671 to 0.9834
