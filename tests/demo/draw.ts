@@ -11,7 +11,7 @@ import {fileURLToPath} from 'node:url'
 import {genotype} from './genes.ts'
 import {boxWeighing, eggSheets, feedSheets, grownSheets, weighSheets} from './measures.ts'
 import {birdRecord, hatchRecord, otherBirds, penRecord} from './records.ts'
-import {autumnSheets, brassyCock, earlyCombs, scoringSheets, shellSheets, yellowAgain} from './scorings.ts'
+import {autumnSheets, brassyCock, earlyCombs, pointsSheet, scoringSheets, shellSheets, yellowAgain} from './scorings.ts'
 import {SEED} from './seed.ts'
 import {drawSeasons} from './seasons.ts'
 
@@ -28,7 +28,7 @@ export function drawnFiles(seed = SEED): Map<string, string> {
   for (const [band, record] of otherBirds()) files.set(`birds/${band}.md`, record)
   for (const tables of [
     weighSheets(flock), grownSheets(flock, choices), boxWeighing(flock), eggSheets(flock), feedSheets(flock),
-    scoringSheets(flock), autumnSheets(flock, choices), earlyCombs(flock), brassyCock(flock), yellowAgain(flock), shellSheets(flock, choices),
+    scoringSheets(flock), autumnSheets(flock, choices), earlyCombs(flock), brassyCock(flock), yellowAgain(flock), shellSheets(flock, choices), pointsSheet(),
   ]) for (const [name, text] of tables) files.set(name, text)
   return files
 }

@@ -97,3 +97,26 @@ export function shellSheets(flock: Flock, choices: Choices): Map<string, string>
   }
   return sheets
 }
+
+const SCALE = ['Type and carriage', 'Colour and markings', 'Head and comb', 'Legs and feet', 'Size and weight', 'Condition', 'Closeness of feather']
+
+/** Points by the scale of draft 5, six days old: not drawn but written by hand, after what was scored of these birds two days before. */
+const POINTS: readonly (readonly string[])[] = [
+  ['25-101', '2025-10-20', 'inga', '5', '28', '18', '10', '9', '8', '9', '4', ''],
+  ['25-102', '2025-10-20', 'inga', '5', '28', '18', '14', '9', '8', '9', '5', ''],
+  ['25-104', '2025-10-20', 'inga', '5', '21', '17', '14', '9', '7', '8', '4', ''],
+  ['25-105', '2025-10-19', 'inga', '5', '26', '15', '10', '9', '8', '6', '4', 'wet through, scored again the next day'],
+  ['25-105', '2025-10-20', 'inga', '5', '26', '18', '10', '9', '8', '8', '4', ''],
+  ['25-115', '2025-10-20', 'inga', '5', '27', '18', '11', '9', '9', '9', '5', ''],
+  ['25-202', '2025-10-20', 'inga', '5', '25', '18', '14', '9', '8', '9', '5', ''],
+  ['25-204', '2025-10-20', 'inga', '5', '18', '17', '10', '9', '7', '8', '4', ''],
+  ['25-210', '2025-10-20', 'inga', '5', '25', '18', '14', '9', '6', '8', '5', ''],
+  ['25-005', '2025-10-20', 'rasmus', '5', '27', '18', '11', '9', '8', '9', '4', ''],
+  ['25-008', '2025-10-20', 'rasmus', '5', '28', '17', '14', '9', '8', '9', '5', ''],
+  ['25-101', '2025-10-20', 'rasmus', '5', '28', '17', '11', '9', '8', '9', '4', ''],
+]
+
+export function pointsSheet(): Map<string, string> {
+  const quoted = POINTS.map(row => row.map(cell => (cell.includes(',') ? `"${cell}"` : cell)))
+  return new Map([['scores/2025-10-points.csv', table([['band', 'on', 'by', 'draft', ...SCALE, 'struck'], ...quoted])]])
+}
