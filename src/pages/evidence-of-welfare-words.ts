@@ -29,8 +29,8 @@ function genesWords({harms, looks, withoutGenes}: ShownWelfare): string {
 }
 
 function lifeWords({of, age, found, undated, unlisted, culled, taken, lost, decidedBy}: LifeAsked): string {
-  const open = undated + unlisted, aside = [...(open > 0 ? [`of ${open} hatched nothing is written, or no day`] : []), ...(culled > 0 ? [`${culled} culled`] : []), ...(taken > 0 ? [`${taken} taken`] : []), ...(lost > 0 ? [`${lost} lost`] : [])]
-  const beside = aside.length === 0 ? '' : ` Beside them: ${listWords(aside)}.`
+  const open = undated + unlisted, aside = [...(culled > 0 ? [`${culled} culled`] : []), ...(taken > 0 ? [`${taken} taken`] : []), ...(lost > 0 ? [`${lost} lost`] : [])]
+  const beside = `${aside.length === 0 ? '' : ` ${sentence(listWords(aside))}, counted for as long as they were there.`}${open === 0 ? '' : ` Of ${open} more that hatched nothing is written, or no day.`}`
   if (found === null) return `How many live to ${ageWords(age)} cannot be told of ${of === '' ? 'any step' : of}: nobody was watched so long.${beside}`
   const whose = found.kind === 'families' ? `by ${found.families} sire families` : 'of these chicks only'
   return `Of ${figured(found.n, 'chick')} of ${of} ${percentSign(found.share)} (${limits(found)}, ${whose}) lived to ${ageWords(age)}${decidedBy === 'cautious' ? '; the lower limit decides' : ''}.${beside}`

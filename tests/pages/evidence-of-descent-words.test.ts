@@ -42,7 +42,7 @@ describe('inbreedingWords(shown)', () => {
   it('gives the mean, the highest, the kinship, and the birds in the way', () => {
     // by hand: two full sibs of full sibs: F ¼ each; between them 3/8, with themselves 5/8: ½
     expect(words('kind: inbreeding, at-most: 10%', ['A male - -', 'B female - -', 'm male A B', 'n female A B', 'x male m n', 'y female m n'])).toEqual({
-      text: 'Mean F of 2 living breeders 25.0%; the highest 25.0%, x; mean kinship among them 50.0%. Above 10.0%: x 25.0% and y 25.0%. Descent is known for 3.0 generations on average.', where: {text: 'Birds', link: 'birds.html'},
+      text: 'Mean F of 2 living breeders 25.0%; the highest 25.0%, x; mean kinship among them 50.0%. Above 10.0%: x 25.0% and y 25.0%. Descent is known for 2.0 generations on average.', where: {text: 'Birds', link: 'birds.html'},
     })
   })
 
