@@ -96,8 +96,16 @@ export function writeBook(chance: Chance, flock: DrawnFlock): Map<string, string
     files.set(`measures/eggs-${year}.csv`, eggTable(chance, flock.pens.filter(pen => pen.season === year)))
     writeYear(chance, files, year, season, hatches)
   }
+  files.set('requirements.md', page(['requirements:', ...REQUIREMENTS.map(asked => `  - {${asked}}`)]))
   return files
 }
+
+/** One of every kind that reckons with many birds. */
+const REQUIREMENTS = [
+  'kind: years-bred, title: Years bred, asked: Five, at-least: 5', 'kind: inter-se-generations, title: Generations, asked: Three, at-least: 3', 'kind: breeders-alive, title: Stock, asked: Four and sixteen, males: 4, females: 16',
+  'kind: true-to-type, title: True to type, asked: Half, at-least: 50%, judged-on: cautious', 'kind: fixed, title: Fixed, asked: Every breeder', 'kind: even-weight, title: Even weights, asked: A tenth, trait: weight-20, at-most: 10%',
+  'kind: inbreeding, title: Inbreeding, asked: A tenth, at-most: 10%', 'kind: welfare, title: Welfare, asked: Nine in ten, at-least: 90%, to-age: 8 weeks', 'kind: identity, title: Identity, asked: Nearly all, at-least: 95%',
+]
 
 function founderFile(chance: Chance, bird: DrawnBird): string {
   const note = chance.happens(0.3) ? `A ${chance.oneOf(['quiet', 'lively', 'watchful'])} bird with a ${chance.oneOf(['broad', 'long', 'level'])} back.` : ''
@@ -209,7 +217,7 @@ function writeYear(chance: Chance, files: Map<string, string>, year: number, sea
   const shown = `${year}-11-08`
   const old = hatches.flatMap(hatch => hatch.banded.filter(bird => bird.left === null && !bird.unsexed))
   const entries = chance.some(old, 6).map((bird, n) =>
-    `  - {bird: ${bird.band}, class: ${bird.sex === 'male' ? 'cockerel' : 'pullet'}, judge: j${(n % 2) + 1}, result: ${chance.whole(1, 7)} of 7, remark: ${chance.oneOf(['Good head.', 'A little narrow.', 'Fine leg.'])}}`)
+    `  - {bird: ${bird.band}, class: ${bird.sex === 'male' ? 'cockerel' : 'pullet'}, judge: j${(n % 2) + 1}, result: ${n + 1} of 7, remark: ${chance.oneOf(['Good head.', 'A little narrow.', 'Fine leg.'])}}`)
   if (entries.length > 0) {
     files.set(`shows/${shown}-kelpgarth.md`, page([
       'name: Autumn show', `on: ${shown}`, 'judges: {j1: {name: A judge from Ternhouse, consent: yes}, j2: {name: A judge from Wadderness, consent: no}}', 'entries:', ...entries,
@@ -224,6 +232,10 @@ function writeYear(chance: Chance, files: Map<string, string>, year: number, sea
     const n = season / 3 + 1
     files.set(`standard/${n}.md`, page([
       `draft: ${n}`, `on: ${year}-12-01`, 'classification: Heavy, soft feather', 'weights: {cock: 3.2 kg, hen: 2.5 kg}', 'scale: {Type and carriage: 60, Colour: 40}',
-    ], `## General characteristics, male\n\n**Tail.** Of medium length, carried ${n > 1 ? 'well up' : 'up'}.\n\n**Comb.** Pea, of three ridges.`))
+      'clauses:', '  general-characteristics-male/comb: {trait: comb, mandatory: yes, if-missed: disqualifying}', '  colour/in-both-sexes: {trait: skin, mandatory: yes}', '  colour/ground: {trait: ground}',
+    ], [
+      '## General characteristics, male', `**Tail.** Of medium length, carried ${n > 1 ? 'well up' : 'up'}.`, '**Comb.** Pea, of three ridges.', '## General characteristics, female', 'As the male.',
+      '## Colour', '**In both sexes.** Skin white.', '**Ground.** Silver.', '## Faults', '**Disqualifications.** Any comb but pea.',
+    ].join('\n\n')))
   }
 }
