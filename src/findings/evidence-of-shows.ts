@@ -36,19 +36,25 @@ export function shownPerClass(asked: Requirement, from: Sources): Finding {
   const best = each.reduce<(typeof each)[number] | null>((found, one) => (found === null || wanting(one.classes) <= wanting(found.classes) ? one : found), null)
   const atOne = asked.shows !== null, classes = atOne ? best?.classes ?? classesOf([]) : classesOf(counting), met = least === null ? null : atOne ? enough >= (asked.shows ?? 1) : wanting(classes) === 0
   const used = counting.filter(({entry}) => classes.some(({shown}) => shown.includes(entry.bird)) && (!atOne || best === null || best.show?.entries.includes(entry)))
-  const ways: readonly Way[] = least === null ? [{kind: 'name-figure', earliest: null}] : classes.flatMap((found): readonly Way[] => waysOfClass(found, atOne, asked.shows, least, from))
+  const ways: readonly Way[] = least === null ? [{kind: 'name-figure', earliest: null}] : waysOfClasses(classes, least, asked.shows === null ? null : asked.shows - enough, from)
   return judged(met === false && unsure.size > 0 ? null : met, {kind: 'shown-per-class', classes, atOne: atOne ? {show: best?.show ?? null, enough} : null, untold: unsure.size}, {behind: behindEntries(used), aged, ways})
 }
 
-function waysOfClass({class: name, birds, shown}: ClassShown, atOne: boolean, shows: number | null, least: number, {book, census}: Sources): readonly Way[] {
-  // what stood at a show that is over helps no other
-  const more = atOne ? least : Math.max(0, least - birds)
-  if (more === 0) return []
-  const own = census.alive.filter(bird => bird.step.kind !== 'strain' && (atOne || !shown.includes(bird)))
-  const now = own.filter(bird => standsIn(name, null, bird, book.asOf) === true).length
-  const grown = CLASS_WORDS.find(word => standsIn(name, word, {sex: 'unknown', hatched: null}, book.asOf) === true)
-  return [{kind: 'show-birds', class: name, more, shows, living: now, earliest: earliestInClass(grown, more, now, own, book)}]
+/** What stood at a show that is over helps no other: each class is wanted anew there. */
+function waysOfClasses(classes: readonly ClassShown[], least: number, fullShows: number | null, {book, census}: Sources): readonly Way[] {
+  const own = census.alive.filter(bird => bird.step.kind !== 'strain')
+  const wanted = classes.map(({class: name, birds, shown}) => {
+    const more = fullShows === null ? Math.max(0, least - birds) : least, there = own.filter(bird => fullShows !== null || !shown.includes(bird))
+    const living = there.filter(bird => standsIn(name, null, bird, book.asOf) === true).length, word = CLASS_WORDS.find(each => standsIn(name, each, NO_BIRD, book.asOf) === true)
+    return {class: name, more, living, earliest: earliestInClass(word, more, living, there, book)}
+  })
+  if (fullShows === null) return wanted.filter(({more}) => more > 0).map((each): Way => ({kind: 'show-birds', ...each}))
+  const years = wanted.map(({earliest}) => (earliest?.kind === 'season' ? earliest.season : null))
+  return [{kind: 'full-shows', more: fullShows, each: least, classes: wanted.map(({class: name, living}) => ({class: name, living})), earliest: years.includes(null) ? null : inSeason(Math.max(...years.map(year => year ?? 0)))}]
 }
+
+/** Of which nothing but the class as written tells. */
+const NO_BIRD = {sex: 'unknown', hatched: null} as const
 
 /** This year where enough are alive; next year where enough will then be grown; else once they have hatched. */
 function earliestInClass(word: string | undefined, more: number, now: number, own: readonly Bird[], book: Sources['book']): Earliest | null {

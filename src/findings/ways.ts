@@ -23,8 +23,10 @@ export type WantingOfWork =
   | {readonly kind: 'keepers'; readonly more: number; readonly seasons: number; readonly going: readonly {readonly keeper: Keeper; readonly lacks: number}[]}
   /** birds to be bred from; `spare`: living birds of the breed that are not yet */
   | {readonly kind: 'keep'; readonly males: number; readonly females: number; readonly either: number; readonly spare: {readonly males: number; readonly females: number}}
-  /** birds of a class to show; `shows`: at so many shows, null over all of them; `living`: of those alive that could stand in it */
-  | {readonly kind: 'show-birds'; readonly class: string; readonly more: number; readonly shows: number | null; readonly living: number}
+  /** birds of a class to show; `living`: of those alive that could stand in it */
+  | {readonly kind: 'show-birds'; readonly class: string; readonly more: number; readonly living: number}
+  /** so many shows with that many birds in each class together */
+  | {readonly kind: 'full-shows'; readonly more: number; readonly each: number; readonly classes: readonly {readonly class: string; readonly living: number}[]}
   | {readonly kind: 'shows'; readonly more: number}
   | {readonly kind: 'judges'; readonly more: number}
   /** so many more years with a show, one after the other */

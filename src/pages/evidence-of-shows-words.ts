@@ -13,7 +13,7 @@ const NOT_SHOWN = 'Not shown yet.'
 export function classWords({classes, atOne, untold}: Of<'shown-per-class'>, {perClass, atLeast}: Requirement): string {
   const asked = perClass ?? atLeast, short = asked === null ? [] : classes.filter(({birds}) => birds < asked).map(({class: name}) => name)
   const where = atOne === null ? '' : atOne.show === null ? ' at any show' : ` at ${atOne.show.name}, the best of the shows`
-  const many = atOne === null || atOne.show === null ? '' : ` ${sentence(counted(atOne.enough, 'show'))} ${atOne.enough === 1 ? 'has' : 'have'} as many in each.`
+  const many = atOne === null || atOne.show === null ? '' : ` ${atOne.enough === 0 ? 'No show has' : atOne.enough === 1 ? 'One show has' : `${sentence(countWord(atOne.enough))} shows have`} as many in each.`
   return `${sentence(classes.map(({class: name, birds}) => `${name} ${birds}`).join(', '))}${where}.${short.length === 0 ? '' : ` Short of it: ${listWords(short)}.`}${many}${untoldWords(untold)}`
 }
 
@@ -29,7 +29,7 @@ export function resultWords({entries, disqualified, firsts, awards, leastPoints,
   return [
     `${figured(entries, 'entry', 'entries')}, ${disqualified === 0 ? 'none' : disqualified} disqualified; ${figured(firsts, 'first')}, ${figured(awards, 'award')}${[...points, ...grade].map(words => `; ${words}`).join('')}.`,
     ...(below.length === 0 ? [] : [`In the way: ${bandsOf(below)}.`]),
-    ...(unwritten === 0 ? [] : [`Of ${counted(unwritten, 'entry', 'entries')} ${leastGrade === null ? 'no points are' : atLeast === null ? 'no grade that it names is' : 'points or a grade are not'} on record.`]),
+    ...(unwritten === 0 ? [] : [`Of ${counted(unwritten, 'entry', 'entries')} ${leastGrade === null ? 'no points are' : atLeast === null ? 'no grade of those asked about is' : 'points or a grade are not'} on record.`]),
   ].join(' ')
 }
 

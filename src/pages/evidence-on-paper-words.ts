@@ -13,7 +13,7 @@ type Of<Kind extends Shown['kind']> = Extract<Shown, {kind: Kind}>
 
 export function standardWords({draft, clauses, emptySections, emptyClauses, missing, points, mandatory, unscored}: Of<'written-standard'>): string {
   const gaps = [
-    ...(missing.length === 0 ? [] : [`no section on ${listWords(missing.map(kind => SECTION_WORDS[kind]))}`]),
+    ...(missing.length === 0 ? [] : [`no section on ${listWords(missing.map(kind => SECTION_WORDS[kind]), 'or')}`]),
     ...(emptySections.length === 0 ? [] : [`nothing yet under ${listWords(emptySections)}`]),
     ...(emptyClauses.length === 0 ? [] : [`no words in ${listWords(emptyClauses.map(({title}) => title))}`]),
   ]

@@ -33,7 +33,8 @@ function wayWords(way: Way, naming: Naming): string {
     case 'show-these': return `show or breed from birds that have enough behind them, such as ${bandsOf(way.birds)}`
     case 'keepers': return keepersWay(way, naming)
     case 'keep': return keepWords(way)
-    case 'show-birds': return `${way.shows === null ? counted(way.more, 'more bird') : counted(way.more, 'bird')} shown as ${way.class}${way.shows === null ? '' : ' at one show'} (${way.living === 0 ? 'none' : way.living} living could be)`
+    case 'show-birds': return `${counted(way.more, 'more bird')} shown as ${way.class} (${way.living === 0 ? 'none' : way.living} living could be)`
+    case 'full-shows': return `${counted(way.more, 'show')} with ${countWord(way.each)} each of ${listWords(way.classes.map(each => each.class))} (living that could be: ${listWords(way.classes.map(each => `${each.class} ${each.living}`))})`
     case 'shows': return counted(way.more, 'more show')
     case 'judges': return counted(way.more, 'more judge')
     case 'show-years': return `${counted(way.more, 'more year')} with a show${way.more > 1 ? ', one after the other' : ''}`
@@ -44,11 +45,11 @@ function wayWords(way: Way, naming: Naming): string {
     case 'paper': return paperWay(way, naming)
     case 'name-signers': return `write whose ${listWords(way.papers.map(({title, on}) => `${title} of ${dateWords(on)}`))} ${way.papers.length === 1 ? 'is' : 'are'}`
     case 'statement': return 'a paper that shows it, or your own statement'
-    case 'write-sections': return `write ${listWords([...(way.missing.length === 0 ? [] : [`the section on ${listWords(way.missing.map(kind => SECTION_WORDS[kind]))}`]), ...way.empty.map(title => `something under ${title}`), ...(way.clauses.length === 0 ? [] : [`the clauses ${listWords(way.clauses)}`])])}`
+    case 'write-sections': return `write ${listWords([...(way.missing.length === 0 ? [] : [`the section${way.missing.length === 1 ? '' : 's'} on ${listWords(way.missing.map(kind => SECTION_WORDS[kind]))}`]), ...way.empty.map(title => `something under ${title}`), ...(way.clauses.length === 0 ? [] : [`the clauses ${listWords(way.clauses)}`])])}`
     case 'fill-clauses': return `put words into ${listWords(way.clauses.map(({title}) => title))}`
     case 'mend-points': return `mend the scale of points, which makes ${way.have}, so that it makes 100`
     case 'first-draft': return 'write a first draft of the standard'
-    case 'fill-cells': return `fill in ${listWords(way.characters.map(each => each.toLowerCase()))} beside ${way.breed}, ${countWord(way.more)} of which must differ`
+    case 'fill-cells': return `fill in ${listWords(way.characters.map(each => each.toLowerCase()))} beside ${way.breed}, ${way.characters.length > way.more ? `${countWord(way.more)} of which` : way.more === 1 ? 'which' : 'all of which'} must differ`
     case 'differ': return `${counted(way.more, 'more character')} that ${way.more === 1 ? 'differs' : 'differ'} from ${way.breed}${way.unfilled.length === 0 ? '' : `, and ${listWords(way.unfilled.map(each => each.toLowerCase()))} filled in and differing`}`
     case 'first-table': return 'fill in the table of distinctness, the neighbouring breeds beside this one'
     case 'photographs': return picturesWay(way)
@@ -80,7 +81,7 @@ function paperWay({more, instead, held, keepers}: Of<'paper'>, naming: Naming): 
 }
 
 function picturesWay({wanted, males, females, all}: Of<'photographs'>): string {
-  const birds = [...(males > 0 ? [counted(males, 'more male')] : []), ...(females > 0 ? [counted(females, 'more female')] : []), ...(all > 0 ? [counted(all, 'more photograph')] : [])]
+  const birds = [...(males > 0 ? [counted(males, 'more male')] : []), ...(females > 0 ? [counted(females, 'more female')] : [])]
   const none = wanted.filter(({living}) => living === 0), wait = none.length === 0 ? '' : none.length === wanted.length ? ` (none living)` : ` (none living of ${listWords(none.map(pictureWords))})`
-  return listWords([...(wanted.length === 0 ? [] : [`dated photographs of ${listWords(wanted.map(pictureWords))}${wait}`]), ...birds])
+  return [...(wanted.length === 0 ? [] : [`dated photograph${wanted.length === 1 ? '' : 's'} of ${listWords(wanted.map(pictureWords))}${wait}`]), ...(birds.length === 0 ? [] : [`photographs of ${listWords(birds)}`]), ...(all > 0 ? [counted(all, 'more photograph')] : [])].join('; ')
 }

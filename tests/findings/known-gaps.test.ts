@@ -44,10 +44,10 @@ const GAPS: readonly (readonly [string, Evidence['state'], readonly object[]])[]
   ['kind: breeders-alive, males: 2, females: 3', 'not-yet', [{kind: 'keep', males: 1, females: 2, either: 0, spare: {males: 5, females: 4}, earliest: TODAY}]],
   ['kind: breeders-alive, at-least: 20', 'not-yet', [{kind: 'keep', males: 0, females: 0, either: 18, spare: {males: 5, females: 4}, earliest: 2026}]],
   // the only hen was disqualified; four hens of earlier years live: 21-002, 23-002, 23-003 and 24-002
-  ['kind: shown-per-class, per-class: 1', 'not-yet', [{kind: 'show-birds', class: 'hen', more: 1, shows: null, living: 4, earliest: 2025}]],
+  ['kind: shown-per-class, per-class: 1', 'not-yet', [{kind: 'show-birds', class: 'hen', more: 1, living: 4, earliest: 2025}]],
   ['kind: shown-per-class, per-class: 1, classes: [cock, pullet], shows: 1', 'met', []],
   // one cockerel of the year lives, and two are wanted
-  ['kind: shown-per-class, per-class: 2, classes: [cockerel], shows: 1', 'not-yet', [{kind: 'show-birds', class: 'cockerel', more: 2, shows: 1, living: 1, earliest: 2026}]],
+  ['kind: shown-per-class, per-class: 2, classes: [cockerel], shows: 1', 'not-yet', [{kind: 'full-shows', more: 1, each: 2, classes: [{class: 'cockerel', living: 1}], earliest: 2026}]],
   ['kind: shows-and-judges, at-least: 3, judges: 2', 'not-yet', [{kind: 'shows', more: 1, earliest: null}, {kind: 'judges', more: 1, earliest: null}]],
   ['kind: shows-and-judges, at-least: 2, judges: 1', 'met', []],
   ['kind: show-result', 'not-yet', [{kind: 'show-again', birds: ['23-003'], earliest: null}]],
