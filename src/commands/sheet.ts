@@ -54,7 +54,7 @@ export async function sheet({folder, birds, to: named, csv, asOf, quiet}: SheetO
   const filled = sheetToFill(asked.birds, book)
   const wanting = filled.draft === null ? 'No draft of the standard is on record, so there is nothing to score by; write standard/1.md first.'
     : filled.traits.length + filled.headings.length === 0 ? `Draft ${filled.draft.number} has no clause with a trait and no scale of points, so there is nothing to score by.`
-    : filled.birds.length === 0 ? `${filled.gone === 0 ? 'No bird was asked for' : `None of the ${counted(filled.gone, 'bird')} asked for lives`}, so the sheet would be empty.` : null
+    : filled.birds.length === 0 ? `${filled.gone === 0 ? 'No bird was asked for' : filled.gone === 1 ? 'The bird asked for has left' : `All ${counted(filled.gone, 'bird')} asked for have left`}, so the sheet would be empty.` : null
   if (wanting !== null) {
     world.err(`${wanting}\n`)
     return 2
