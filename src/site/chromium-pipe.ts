@@ -101,15 +101,29 @@ class Pipe {
 /** What it said of why it stopped, among much that it says anyway. */
 const lastWords = (said: string): string => said.split('\n').find(line => /FATAL|No usable sandbox|error while loading|cannot open/i.test(line))?.trim() ?? ''
 
-/** It and all it started; on Windows those see that it is gone. */
+/** It and all it started, which may outlive it; on Windows those see that it is gone. */
 function end(child: ChildProcess): void {
-  if (child.exitCode !== null || child.signalCode !== null || child.pid === undefined) return
+  if (child.pid === undefined) return
   try {
     if (process.platform === 'win32') child.kill('SIGKILL')
     else process.kill(-child.pid, 'SIGKILL')
   } catch {
     child.kill('SIGKILL')
   }
+}
+
+/** Milliseconds that are left to what stops: to be heard out, to close. */
+const PARTING = 500, CLOSING = 10_000
+
+/** When it comes to that, or after so many milliseconds. */
+function within(milliseconds: number, come: Promise<void>): Promise<void> {
+  return new Promise(resolve => {
+    const timer = setTimeout(resolve, milliseconds)
+    void come.then(() => {
+      clearTimeout(timer)
+      resolve()
+    })
+  })
 }
 
 /**
@@ -121,25 +135,29 @@ export async function withPage<T>(chromium: string, work: (ask: Ask) => Promise<
   // root has no right to a sandbox, as in a container
   const words = [...WORDS, `--user-data-dir=${profile}`, ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])]
   const child = spawn(chromium, words, {stdio: ['ignore', 'ignore', 'pipe', 'pipe', 'pipe'], detached: process.platform !== 'win32', windowsHide: true})
-  const [, , , out, back] = child.stdio
-  let said = '', timer: NodeJS.Timeout | undefined
+  const [, , , out, back] = child.stdio, pipe = new Pipe(out as Writable, back as Readable)
+  let said = ''
   child.stderr?.setEncoding('utf8').on('data', (text: string) => { said = (said + text).slice(-20_000) })
-  const gone = new Promise<void>(resolve => { child.on('close', () => { resolve() }).on('error', () => { resolve() }) })
+  // closed: what it started is gone too, and all is heard that was said
+  const closed = new Promise<void>(resolve => { child.on('close', () => { resolve() }).on('error', () => { resolve() }) })
+  child.on('error', fault => { pipe.fail(new ChromiumFault(fault.message)) })
+  child.on('exit', code => {
+    void within(PARTING, closed).then(() => {
+      pipe.fail(new ChromiumFault(`it stopped${code === null ? '' : ` with code ${code}`}${lastWords(said) === '' ? '' : `, saying: ${lastWords(said)}`}`))
+    })
+  })
+  const timer = setTimeout(() => { pipe.fail(new ChromiumFault(`it gave no answer within ${patience / 1000} s`)) }, patience)
   try {
-    const pipe = new Pipe(out as Writable, back as Readable)
-    child.on('error', fault => { pipe.fail(new ChromiumFault(fault.message)) })
-    child.on('close', code => { pipe.fail(new ChromiumFault(`it stopped${code === null ? '' : ` with code ${code}`}${lastWords(said) === '' ? '' : `, saying: ${lastWords(said)}`}`)) })
-    timer = setTimeout(() => { pipe.fail(new ChromiumFault(`it gave no answer within ${patience / 1000} s`)) }, patience)
     const targetId = textIn(await pipe.ask('Target.createTarget', {url: 'about:blank'}), 'targetId')
     const session = textIn(await pipe.ask('Target.attachToTarget', {targetId, flatten: true}), 'sessionId')
     const done = await work((method, params = {}) => pipe.ask(method, params, session))
     await pipe.ask('Browser.close', {})
-    await gone
+    await within(CLOSING, closed)
     return done
   } finally {
     clearTimeout(timer)
     end(child)
-    await gone
+    await within(CLOSING, closed)
     try {
       rmSync(profile, {recursive: true, force: true, maxRetries: 5})
     } catch {

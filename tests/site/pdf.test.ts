@@ -39,6 +39,7 @@ describe.skipIf(process.platform === 'win32')('a Chromium that makes no PDF', ()
   it.each([
     ['stops at once', 'echo "a line" >&2; echo "FATAL: No usable sandbox!" >&2; exit 3', /^No PDF was made: R\/stops-at-once was to set it, but it stopped with code 3, saying: FATAL: No usable sandbox!\. /],
     ['stops in silence', 'exit 0', /but it stopped with code 0\. Everything else is published\.$/],
+    ['stops and leaves what it started', 'sleep 60 & exit 4', /but it stopped with code 4\. /],
     ['refuses', 'printf \'{"id":1,"error":{"message":"not here"}}\\0\' >&4; sleep 60', /but it would not do Target\.createTarget: not here\. /],
     ['answers with nonsense', 'printf \'{"id":1,"result":{"target":7}}\\0\' >&4; sleep 60', /but it answered without targetId\. /],
     ['answers in no language', 'printf \'hello\\0\' >&4; sleep 60', /but it answered with what is no JSON\. /],
