@@ -46,8 +46,8 @@ export const MANNERS_OF_STANDARD: Readonly<Record<Manner, MannerOfStandard>> = {
   'north-american': {
     weights: 'lb-then-kg',
     parts: [
-      needed('origin', 'Origin'), may('classification', 'Classification'), needed('utility', 'Economic qualities'), may('temperament', 'Temperament'), may('faults', 'Faults'), may('minor-faults', 'Defects'),
-      may('serious-faults', 'Serious defects'), needed('disqualifications', 'Disqualifications'), needed('weights', 'Weights'), may('rings', 'Band sizes'), may('egg', 'Egg'), may('impression', 'General impression'),
+      needed('origin', 'Origin'), may('classification', 'Classification'), needed('utility', 'Economic qualities'), may('temperament', 'Temperament'), may('faults', 'Faults'), may('minor-faults', 'Minor defects'),
+      may('serious-faults', 'Defects'), needed('disqualifications', 'Disqualifications'), needed('weights', 'Weights'), may('rings', 'Band sizes'), may('egg', 'Egg'), may('impression', 'General impression'),
       needed('male', 'Shape of male'), needed('female', 'Shape of female'), needed('colour', 'Colour of male and female'), may('down', 'Down of the chicks'), may('points', 'Scale of points'),
     ],
   },

@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {MANNERS_OF_STANDARD, neededIn} from '../../src/logbook/manners.ts'
 import {hasPart, partsWanting} from '../../src/logbook/parts-of-standard.ts'
+import {sectionKindOf} from '../../src/logbook/section-kinds.ts'
 import {MANNERS, SECTION_KINDS} from '../../src/records/schema/draft.ts'
 import {plainClause, plainDraft, plainSection} from '../paper-parts.ts'
 
@@ -9,6 +10,9 @@ describe.each(MANNERS)('the %s manner', manner => {
   it('has a place and a name for every kind of section, once', () => {
     expect(parts.map(({kind}) => kind).sort()).toEqual([...SECTION_KINDS].sort())
     expect(new Set(parts.map(({name}) => name)).size).toBe(parts.length)
+  })
+  it('knows each of its names again as a heading', () => {
+    for (const {kind, name} of parts) expect([name, sectionKindOf(name)]).toEqual([name, kind])
   })
   it('needs both sexes, colour and weights', () => expect(neededIn(manner)).toEqual(expect.arrayContaining(['male', 'female', 'colour', 'weights'])))
 })
