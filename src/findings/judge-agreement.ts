@@ -48,10 +48,10 @@ export interface ClassHeld {
  * @see `kendallTau`
  */
 export function judgeAgreement({shows, traits}: Pick<Logbook, 'shows' | 'traits'>, {keepers}: SheetsOfPoints): readonly JudgeAgreement[] {
-  const held = shows.filter(show => show.cancelled === null)
+  const held = shows.filter(show => show.cancelled === null), sheets = grouped(keepers, ({bird}) => bird)
   const asks: readonly (readonly [Trait | null, (bird: Bird, show: Show) => Mark | null])[] = [
     ...traits.filter(isGraded).filter(({wanted}) => wanted.male !== null || wanted.female !== null).map(trait => [trait, (bird: Bird, show: Show) => markBefore(bird, trait, show)] as const),
-    [null, (bird, show) => pointsBefore(keepers, bird, show)],
+    [null, (bird, show) => pointsBefore(sheets.get(bird) ?? [], show)],
   ]
   const judges = [...new Set(held.flatMap(({entries}) => entries.flatMap(({judge}) => judge ?? [])))]
   return asks.flatMap(([trait, mark]) => {
@@ -101,8 +101,8 @@ function better({states}: Trait, wanted: Wanted, place: number): number {
   return -Math.max(0, low - place, place - high)
 }
 
-/** The share of points on the last whole sheet that a keeper filled in before the day. */
-function pointsBefore(sheets: readonly PointsSheet[], bird: Bird, {on: day}: Show): Mark | null {
-  const last = sheets.filter(sheet => sheet.bird === bird && sheet.share !== null && sheet.on !== null && sheet.on.last < day.first).at(-1)
+/** The share of points on the last whole sheet of a bird that a keeper filled in before the day. */
+function pointsBefore(own: readonly PointsSheet[], {on: day}: Show): Mark | null {
+  const last = own.filter(({share, on}) => share !== null && on !== null && on.last < day.first).at(-1)
   return last && last.share !== null ? {mark: last.share, at: last.score.at} : null
 }

@@ -63,7 +63,9 @@ export function remarksByClause({drafts}: Pick<Logbook, 'drafts'>, {remarks}: Sh
     else byWords += 1
     for (const id of ids) {
       const {last, since} = fateOf(id, draft, history)
-      gathered.set(last, [...(gathered.get(last) ?? []), {...result, by, draft, since}])
+      const own = gathered.get(last) ?? []
+      gathered.set(last, own)
+      own.push({...result, by, draft, since})
     }
   }
   const latest = drafts.at(-1)

@@ -1,8 +1,10 @@
 import type {ShowEntry} from '../logbook/book.ts'
 import type {Spot} from '../records/problem.ts'
 import type {FigureColumn, FiguresTable} from './figures.ts'
+import {grouped} from './grouped.ts'
 import type {JudgeAgreement} from './judge-agreement.ts'
 import {recordPlaces} from './record-places.ts'
+import type {RemarksByClause} from './remarks-by-clause.ts'
 import type {SheetsCompared} from './sheets-compared.ts'
 import {relativePlace} from './show-years.ts'
 import type {Findings} from './study.ts'
@@ -21,9 +23,9 @@ const COLUMNS = NAMES.map((name): FigureColumn => ({name, as: COUNTS.has(name) ?
  * same birds gave, heading by heading (value: mean of the first less the second). Marks are named by their trait, or `points`.
  */
 export function showsTable(findings: Findings): FiguresTable {
-  const {book, shows, judgeAgreement, sheetsCompared} = findings, records = (spots: readonly Spot[]): string | null => recordPlaces(spots, book.tellableFiles)
+  const {book, shows, judgeAgreement, sheetsCompared, remarksByClause} = findings, under = clausesOfEntries(remarksByClause), records = (spots: readonly Spot[]): string | null => recordPlaces(spots, book.tellableFiles)
   const rows: readonly Row[] = [
-    ...shows.shows.flatMap(({show}) => show.entries.map((entry): Row => ({what: 'entry', show: show.id, date: show.on.text, ...entryCells(entry, findings), records: records([entry.at])}))),
+    ...shows.shows.flatMap(({show}) => show.entries.map((entry): Row => ({what: 'entry', show: show.id, date: show.on.text, ...entryCells(entry, under.get(entry) ?? []), records: records([entry.at])}))),
     ...shows.cancelled.map((show): Row => ({what: 'cancelled', show: show.id, date: show.on.text, remark: show.cancelled, judge: null, records: records([show.at])})),
     ...judgeAgreement.map((each): Row => ({...orderCells(each), records: records(each.classes.flatMap(({birds}) => birds.flatMap(({entry, at}) => [entry.at, at])))})),
     ...sheetsCompared.flatMap(each => each.headings.map((heading): Row => ({...pointsCells(each, heading), records: records(heading.differences.flatMap(({sheets}) => sheets.map(({score}) => score.at)))}))),
@@ -31,8 +33,12 @@ export function showsTable(findings: Findings): FiguresTable {
   return {columns: COLUMNS, rows: rows.map(row => NAMES.map(name => row[name] ?? null))}
 }
 
-function entryCells(entry: ShowEntry, {remarksByClause: {clauses}}: Findings): Row {
-  const under = clauses.flatMap(({id, remarks}) => remarks.flatMap(remark => (remark.entry === entry ? [{id, by: remark.by}] : [])))
+type Under = readonly {readonly id: string; readonly by: 'keeper' | 'words'}[]
+
+const clausesOfEntries = ({clauses}: RemarksByClause): ReadonlyMap<ShowEntry, Under> =>
+  new Map([...grouped(clauses.flatMap(({id, remarks}) => remarks.map(({entry, by}) => ({entry, id, by}))), ({entry}) => entry)])
+
+function entryCells(entry: ShowEntry, under: Under): Row {
   return {
     class: entry.class, bird: entry.bird.band, place: entry.place, of: entry.of, shared: entry.shared ? 'yes' : null, relative_place: relativePlace(entry), award: entry.award, points: entry.points, grade: entry.grade,
     disqualified: entry.disqualified ? 'yes' : null, judge: entry.judge, draft: entry.draft, remark: entry.remark, clauses: under.map(({id}) => id).join(' ') || null, clauses_by: under[0]?.by ?? null, birds: entry.bird.band,

@@ -1,4 +1,5 @@
 /** The judges' placings against our own marks, and points of two who scored the same birds, in words and tables. */
+import {grouped} from '../findings/grouped.ts'
 import type {JudgeAgreement} from '../findings/judge-agreement.ts'
 import {MOST_DAYS_APART, type Difference, type SheetsCompared} from '../findings/sheets-compared.ts'
 import {LEAST_FOR_LIMITS} from '../statistics/limits-of-agreement.ts'
@@ -42,15 +43,26 @@ function wordsOf(agreement: JudgeAgreement): string {
 
 /** Null where no judge placed two of our birds in one class that we had marked. */
 export function placingsView(agreements: readonly JudgeAgreement[]): PlacingsView | null {
-  const told = agreements.filter(({tau}) => tau.tau !== null), all = agreements.filter(({judge}) => judge === null), level = all.filter(({tau}) => tau.tau === null)
+  const told = agreements.filter(({tau}) => tau.tau !== null), shown = mostPairs(told), all = agreements.filter(({judge}) => judge === null), level = all.filter(({tau}) => tau.tau === null)
   if (all.length === 0) return null
   return {
-    words: [...all.filter(({tau}) => tau.tau !== null).map(wordsOf), ...(level.length === 0 ? [] : [`${listWords(level.map(nameOf))}: of the few pairs both marked, one of the two put all level, so there is no order to hold.`])],
+    words: [...all.filter(({tau}) => tau.tau !== null).map(wordsOf), ...(level.length === 0 ? [] : [`${listWords(level.map(nameOf))}: of the few pairs both marked, one of the two put all level, so there is no order to hold.`]), ...(shown.length === told.length ? [] : [`Of each mark the ${MOST_JUDGES} judges with the most pairs stand here.`])],
     table: {
       columns: [{head: 'Mark of ours'}, {head: 'Judge'}, ...['Pairs', 'Same way', 'Other way', 'Tau-b', 'P'].map(head => ({head, number: true}))],
-      rows: told.map((each): readonly Cell[] => [nameOf(each), each.judge ?? 'All', String(each.tau.pairs), String(each.tau.concordant), String(each.tau.discordant), ...tauCells(each.tau)]),
+      rows: shown.map((each): readonly Cell[] => [nameOf(each), each.judge ?? 'All', String(each.tau.pairs), String(each.tau.concordant), String(each.tau.discordant), ...tauCells(each.tau)]),
     },
   }
+}
+
+/** Judges listed of each mark, at most. */
+const MOST_JUDGES = 10
+
+/** Of each mark all judges together, then those with the most pairs, in the order they came. */
+function mostPairs(told: readonly JudgeAgreement[]): readonly JudgeAgreement[] {
+  return [...grouped(told, ({trait}) => trait).values()].flatMap(own => {
+    const kept = new Set(own.filter(({judge}) => judge !== null).sort((a, b) => b.tau.pairs - a.tau.pairs).slice(0, MOST_JUDGES))
+    return own.filter(each => each.judge === null || kept.has(each))
+  })
 }
 
 /** Where even full agreement could be chance's work, neither is given. */

@@ -30,13 +30,19 @@ interface RemarkGroup {
 
 export interface RemarksView {
   readonly words: string
-  readonly clauses: readonly {readonly name: string; readonly link: string; readonly note: string | null; readonly groups: readonly RemarkGroup[]}[]
+  readonly clauses: readonly {readonly name: string; readonly link: string; readonly note: string | null; readonly groups: readonly RemarkGroup[]; readonly more: string | null}[]
   readonly unplaced: readonly RemarkView[]
+  readonly moreUnplaced: string | null
 }
+
+/** Of one clause so many stand here, the newest; the others stand with their shows. */
+const MOST = 20
+
+const moreWords = (count: number): string | null => (count <= MOST ? null : `${figured(count - MOST, 'earlier remark')} on the pages of the shows.`)
 
 export function remarksView({clauses, unplaced, byKeeper, byWords}: RemarksByClause, book: Logbook): RemarksView | null {
   if (byKeeper + byWords + unplaced.length === 0) return null
-  return {words: placedWords(byKeeper, byWords, unplaced.length), clauses: clauses.map(of => clauseView(of, book)), unplaced: unplaced.map(each => remarkView(each, false))}
+  return {words: placedWords(byKeeper, byWords, unplaced.length), clauses: clauses.map(of => clauseView(of, book)), unplaced: unplaced.slice(0, MOST).map(each => remarkView(each, false)), moreUnplaced: moreWords(unplaced.length)}
 }
 
 function placedWords(byKeeper: number, byWords: number, unplaced: number): string {
@@ -50,7 +56,8 @@ function clauseView(of: RemarksOfClause, book: Logbook): RemarksView['clauses'][
   const {id, title, clause, draft, stands, remarks} = of
   return {
     name: clause ? clauseName(draft, clause) : sentence(title), link: `${draftLink(book, draft)}#${anchorOf(id)}`, note: stands ? null : `no longer in draft ${book.drafts.at(-1)?.number ?? ''}`,
-    groups: [...grouped(remarks, ({since}) => (since === null ? null : `Before it was ${since.is} in draft ${since.draft.number}`))].map(([head, own]) => ({head, remarks: own.map(each => remarkView(each, each.by === 'keeper'))})),
+    groups: [...grouped(remarks.slice(0, MOST), ({since}) => (since === null ? null : `Before it was ${since.is} in draft ${since.draft.number}`))].map(([head, own]) => ({head, remarks: own.map(each => remarkView(each, each.by === 'keeper'))})),
+    more: moreWords(remarks.length),
   }
 }
 

@@ -30,6 +30,15 @@ describe('placingsView(agreements)', () => {
     expect(placings(pullets('a', 7, 8, 9, 6, 7))?.words[0]).toContain('so no agreement is shown, nor that there is none.')
     expect(placings(pullets('a', 9, 8, 7, 6, 5))?.table.rows[0]).toEqual(['Type', 'All', '10', '10', '0', '+1.00', '0.017'])
   })
+  it('lists the ten judges with the most pairs', () => {
+    const shows = Array.from({length: 12}, (_, place) => {
+      const one = pullets(`s${place}`, ...(place === 3 ? [9, 8] : [9, 8, 7]))
+      return {...one, entries: one.entries.map(each => ({...each, judge: `judge ${place + 1}`}))}
+    })
+    const found = placings(...shows)
+    expect(found?.table.rows.map(row => row[1])).toEqual(['All', ...[1, 2, 3, 5, 6, 7, 8, 9, 10, 11].map(number => `judge ${number}`)])
+    expect(found?.words.at(-1)).toBe('Of each mark the 10 judges with the most pairs stand here.')
+  })
   it('names apart what was marked all level, and says nothing where there is no pair', () => {
     expect(placings(pullets('a', 7, 7))).toMatchObject({words: ['Type: of the few pairs both marked, one of the two put all level, so there is no order to hold.'], table: {rows: []}})
     expect(placings(pullets('a', 7))).toBeNull()

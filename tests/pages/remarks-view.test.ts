@@ -25,5 +25,11 @@ describe('remarksView(remarks, book)', () => {
   it('keeps a clause that the standard no longer has, with where it stood', () => {
     expect(view(['2024-12-01', 'No crest.'])?.clauses[0]).toMatchObject({name: 'Crest', link: 'standard/1.html#general-characteristics-male-crest', note: 'no longer in draft 2', groups: [{head: 'Before it was dropped in draft 2'}]})
   })
+  it('has the newest twenty of a clause, and counts the others', () => {
+    const found = view(...Array.from({length: 23}, (_, place): readonly [string, string] => [`2025-11-${String(place + 1).padStart(2, '0')}`, `Tail ${place}.`]))
+    const remarks = found?.clauses[0]?.groups.flatMap(group => group.remarks) ?? []
+    expect([remarks.length, remarks[0]?.remark, found?.clauses[0]?.more]).toEqual([20, 'Tail 22.', '3 earlier remarks on the pages of the shows.'])
+    expect(view(['2025-11-01', 'Tail.'])?.clauses[0]?.more).toBeNull()
+  })
   it('is nothing where nobody said anything', () => expect(view()).toBeNull())
 })
