@@ -27,11 +27,12 @@ const MOST_TESTED = 5
  * was ever scored or tested for it, and, though the chance be high, while one that could show it was not: descent alone proves nothing to an association.
  */
 export function fixed(asked: Requirement, from: Sources): Finding {
-  const named = asked.clauses.length > 0 ? [...new Set(looksAsked(asked, from.book).looks.map(({scored}) => scored))] : asked.trait ? [asked.trait] : null, traits = named ?? requiredTraits(from.book)
+  const byClause = asked.clauses.length > 0 ? looksAsked(asked, from.book) : null, untoldClauses = byClause?.untold ?? []
+  const named = byClause ? [...new Set(byClause.looks.map(({scored}) => scored))] : asked.trait ? [asked.trait] : null, traits = named ?? requiredTraits(from.book)
   const {birds, untold, behind, all} = breedersAsked(asked, from), mark = asked.atLeast ?? FIXED_AT, loci = lociOf(named, birds, all, from)
   const without = traits.filter(trait => !loci.some(({fixation}) => fixation.trait === trait)), [only, ...more] = named ?? []
-  const shown: ShownFixed = {kind: 'fixed', trait: only && more.length === 0 ? only : null, asked: mark, birds: birds.length, loci, without, untold}
-  const failing = loci.filter(each => isFailing(each, mark)), open = without.length > 0 || untold.length > 0 || loci.some(({scored, unscored}) => scored === 0 || unscored.length > 0)
+  const shown: ShownFixed = {kind: 'fixed', trait: only && more.length === 0 ? only : null, asked: mark, birds: birds.length, loci, without, untoldClauses, untold}
+  const failing = loci.filter(each => isFailing(each, mark)), open = without.length + untoldClauses.length + untold.length > 0 || loci.some(({scored, unscored}) => scored === 0 || unscored.length > 0)
   const state = traits.length === 0 || birds.length === 0 ? null : failing.length > 0 ? false : open ? null : true
   return judged(state, shown, {behind, ways: birds.length === 0 ? [{kind: 'keep-breeders', earliest: null}] : waysOf(shown, failing, from)})
 }
@@ -50,9 +51,10 @@ function lociOf(traits: readonly Trait[] | null, birds: readonly Bird[], all: bo
   })
 }
 
-function waysOf({loci, without, asked}: ShownFixed, failing: readonly FixedAtLocus[], from: Sources): readonly Way[] {
+function waysOf({loci, without, untoldClauses, asked}: ShownFixed, failing: readonly FixedAtLocus[], from: Sources): readonly Way[] {
   return [
-    ...(without.length > 0 || loci.length === 0 ? [{kind: 'say-genes', traits: without, earliest: null} as const] : []),
+    ...(untoldClauses.length > 0 ? [{kind: 'hold-clauses', clauses: untoldClauses, earliest: null} as const] : []),
+    ...(without.length > 0 || (loci.length === 0 && untoldClauses.length === 0) ? [{kind: 'say-genes', traits: without, earliest: null} as const] : []),
     ...failing.flatMap(({fixation}) => clearing(fixation, Math.min(asked, SURE) - SLACK, from)),
     ...loci.filter(({unscored}) => unscored.length > 0).map(({fixation: {trait, locus}, unscored}): Way => ({kind: 'score-breeders', trait, locus, birds: unscored, earliest: onDay(from.book.asOf)})),
   ]

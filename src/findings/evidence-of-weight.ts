@@ -31,41 +31,42 @@ interface Measure {
  * The figure itself decides, or with `judged-on: cautious` the end of its interval that speaks against the breed. A sex of which too few were weighed leaves it untold.
  */
 export function evenWeight(requirement: Requirement, from: Sources): Finding {
-  const {atMost, atLeast, insideAtLeast, judgedOn} = requirement, measures = measuresAsked(requirement, from), decidedBy = judgedOn ?? 'estimate'
+  const {atMost, atLeast, insideAtLeast, judgedOn} = requirement, {measures, untoldClauses} = measuresAsked(requirement, from), decidedBy = judgedOn ?? 'estimate'
   const words = requirement.classes.map(name => ({name, word: wordOf(name)})), unknownClasses = words.filter(({word}) => word === null).map(({name}) => name)
   const sexes = (['male', 'female'] as const).filter(sex => requirement.classes.length === 0 || words.some(({word}) => word !== null && (word === 'cock' || word === 'cockerel') === (sex === 'male')))
-  const {rows: all, aged} = rowsAsked(requirement, measures, from), {ladder} = from
+  const {rows: all, aged, untold} = rowsAsked(requirement, measures, from), {ladder} = from
   const own = all.filter(row => row.sex !== 'all' && sexes.includes(row.sex) && row.step !== 'mixed')
   // steps beside the ladder, such as test matings, are not what is asked about
   const step = (ladder.findLast(each => !each.beside && own.some(row => row.step === each.label && row.spread.kind === 'spread')) ?? ladder.findLast(each => !each.beside && own.some(row => row.step === each.label)))?.label
   if (step === undefined) {
     const [only] = measures
-    return judged(null, {kind: 'nothing-recorded', ...(only && {trait: only.trait})}, {aged, ways: measures.flatMap(({trait}) => sexes.map((sex): Way => weighing(trait, sex, LEAST_IN_CLASS, null, from)))})
+    return judged(null, {kind: 'nothing-recorded', ...(only && {trait: only.trait})}, {aged, ways: measures.length === 0 ? nameOthers(unknownClasses, untoldClauses) : measures.flatMap(({trait}) => sexes.map((sex): Way => weighing(trait, sex, LEAST_IN_CLASS, null, from)))})
   }
   const rows = own.filter(row => row.step === step), here = measures.filter(({trait}) => requirement.trait !== null || requirement.clauses.length > 0 || rows.some(row => row.trait === trait))
   const missing = here.flatMap(({trait}) => sexes.filter(sex => !rows.some(row => row.trait === trait && row.sex === sex)).map(sex => ({trait, sex})))
   const inside = insideAtLeast === null ? [] : rows.flatMap(row => (row.sex === 'all' ? [] : [{trait: row.trait, sex: row.sex, share: insideWanted(row.values, wantedIn(here, row))}]))
   const parts = rows.flatMap(row => partsOf(row, requirement, decidedBy === 'cautious', wantedIn(here, row)))
-  const shown: ShownEven = {kind: 'even-weight', step, decidedBy, rows, inside, parts, missing, unknownClasses}
+  const shown: ShownEven = {kind: 'even-weight', step, decidedBy, rows, inside, parts, missing, unknownClasses, untoldClauses, untold}
   if (atMost === null && atLeast === null && insideAtLeast === null) return judged(null, shown, {behind: behindOf(rows, from), aged, ways: [{kind: 'name-figure', earliest: null}]})
-  const verdicts = parts.map(({met}) => met), open = verdicts.includes(null) || missing.length > 0 || unknownClasses.length > 0
+  const verdicts = parts.map(({met}) => met), open = verdicts.includes(null) || missing.length + unknownClasses.length + untoldClauses.length + untold > 0
   return judged(verdicts.includes(false) ? false : open ? null : true, shown, {behind: behindOf(rows, from), aged, ways: waysOf(shown, from)})
 }
 
-function measuresAsked(requirement: Requirement, {book}: Sources): readonly Measure[] {
+function measuresAsked(requirement: Requirement, {book}: Sources): {readonly measures: readonly Measure[]; readonly untoldClauses: readonly string[]} {
   if (requirement.clauses.length > 0) {
-    const {looks} = looksAsked(requirement, book), traits = [...new Set(looks.map(({scored}) => scored))].filter(({kind}) => kind === 'measured')
+    const {looks, untold} = looksAsked(requirement, book), traits = [...new Set(looks.map(({scored}) => scored))].filter(({kind}) => kind === 'measured')
     // of two clauses for one sex the first holds
     const first = (trait: Trait, sex: SexAsked): Wanted | null => looks.find(look => look.scored === trait && look.trait.wanted[sex] !== null)?.trait.wanted[sex] ?? null
-    return traits.map(trait => ({trait, wanted: {male: first(trait, 'male'), female: first(trait, 'female')}}))
+    const others = looks.flatMap(({clause, scored}) => (clause && scored.kind !== 'measured' ? [clause.id] : []))
+    return {measures: traits.map(trait => ({trait, wanted: {male: first(trait, 'male'), female: first(trait, 'female')}})), untoldClauses: [...untold, ...others]}
   }
-  return (requirement.trait ? [requirement.trait] : book.traits.filter(({kind}) => kind === 'measured')).map(trait => ({trait, wanted: trait.wanted}))
+  return {measures: (requirement.trait ? [requirement.trait] : book.traits.filter(({kind}) => kind === 'measured')).map(trait => ({trait, wanted: trait.wanted})), untoldClauses: []}
 }
 
 const wantedIn = (measures: readonly Measure[], {trait, sex}: SpreadRow): Wanted | null => (sex === 'all' ? null : measures.find(each => each.trait === trait)?.wanted[sex] ?? null)
 
 /** The rows of the spread; where classes, ages, varieties or days are named, worked anew from the birds that these leave. */
-function rowsAsked(requirement: Requirement, measures: readonly Measure[], {book, ladder, spread}: Sources): {readonly rows: readonly SpreadRow[]; readonly aged: Finding['aged']} {
+function rowsAsked(requirement: Requirement, measures: readonly Measure[], {book, ladder, spread}: Sources): {readonly rows: readonly SpreadRow[]; readonly aged: Finding['aged']; readonly untold: number} {
   const {classes, ages, varieties} = requirement, all = spread.rows.filter(({trait}) => measures.some(each => each.trait === trait))
   const due = ({bird, hatch}: Pick<Measured, 'bird' | 'hatch'>, {atAge}: Trait) => {
     const born = bird ? bird.hatched : hatch?.on ?? null
@@ -73,7 +74,7 @@ function rowsAsked(requirement: Requirement, measures: readonly Measure[], {book
   }
   const weighed = all.filter(({sex}) => sex !== 'all').flatMap(({trait, values}) => values.map(value => ({trait, value})))
   const {counted, aged} = siftByDay(weighed, ({trait, value}) => due(value, trait), ({value: {bird, hatch}}) => bird?.at ?? hatch?.at ?? book.project.at, requirement, book.asOf)
-  if (counted.length === weighed.length && classes.length === 0 && ages.length === 0 && varieties.length === 0) return {rows: all, aged}
+  if (counted.length === weighed.length && classes.length === 0 && ages.length === 0 && varieties.length === 0) return {rows: all, aged, untold: 0}
   const labels = ladder.flatMap(step => (step.kind === 'reached' ? [step.label] : [])), wordAges = new Set(classes.map(name => (/^(?:cockerel|pullet)$/.test(wordOf(name) ?? '') ? 'young' : 'grown')))
   const rows = measures.flatMap(({trait}) => {
     const birds = new Set(counted.filter(each => each.trait === trait).map(({value}) => value.bird ?? value.hatch))
@@ -88,7 +89,8 @@ function rowsAsked(requirement: Requirement, measures: readonly Measure[], {book
     }
     return spreadIn({...book, traits: [trait]}, labels, rowOf).rows
   })
-  return {rows, aged}
+  const doubtful = new Set(counted.flatMap(({trait, value: {bird}}) => (bird && isAbout(requirement, bird, due({bird, hatch: null}, trait)?.first ?? book.asOf, book) === null ? [bird] : [])))
+  return {rows, aged, untold: doubtful.size}
 }
 
 function partsOf(row: SpreadRow, {atMost, atLeast, insideAtLeast}: Requirement, cautious: boolean, wanted: Wanted | null): readonly EvenPart[] {
@@ -107,10 +109,15 @@ function partsOf(row: SpreadRow, {atMost, atLeast, insideAtLeast}: Requirement, 
   ]
 }
 
-function waysOf({parts, missing, unknownClasses, rows}: ShownEven, from: Sources): readonly Way[] {
+/** Classes and clauses that nobody can be found by. */
+const nameOthers = (classes: readonly string[], clauses: readonly string[]): readonly Way[] => [
+  ...(classes.length > 0 ? [{kind: 'name-classes', classes, earliest: null} as const] : []), ...(clauses.length > 0 ? [{kind: 'hold-clauses', clauses, earliest: null} as const] : []),
+]
+
+function waysOf({parts, missing, unknownClasses, untoldClauses, rows}: ShownEven, from: Sources): readonly Way[] {
   const few = parts.filter(({have, of}) => have === null && of !== 'inside'), once = new Set(few.map(({trait, sex}) => `${trait.id} ${sex}`))
   return [
-    ...(unknownClasses.length > 0 ? [{kind: 'name-classes', classes: unknownClasses, earliest: null} as const] : []),
+    ...nameOthers(unknownClasses, untoldClauses),
     ...mostBirds(parts.flatMap(({of, trait, sex, have, mark, n, met}): readonly Even[] => (met === true || have === null ? [] : [{kind: 'more-even', of, trait, sex, have, mark, n, birds: birdsToSettle(of, have, mark, n), earliest: null}]))),
     ...missing.map(({trait, sex}) => weighing(trait, sex, LEAST_IN_CLASS, null, from)),
     ...[...once].flatMap(key => rows.filter(row => `${row.trait.id} ${row.sex}` === key)).map(row =>

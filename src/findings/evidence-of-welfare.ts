@@ -11,7 +11,7 @@ import {seasonOfHatch} from './ladder-chicks.ts'
 import {FOLLOWED} from './life-watched.ts'
 import {lifeOfHatches} from './livability-of-groups.ts'
 import {inSeason, nextSeason, onDay} from './next-season.ts'
-import {requiredGenes, type RequiredGenes} from './required-genes.ts'
+import {requiredGenes} from './required-genes.ts'
 import type {LifeAsked, ShownWelfare} from './shown-of-breeding.ts'
 import type {Way} from './ways.ts'
 
@@ -28,11 +28,11 @@ const MOST_CHICKS = 10_000
 export function welfare(asked: Requirement, from: Sources): Finding {
   const {papers, valid, aged: agedPapers, behind: paperBehind} = papersFor(asked, from), genes = requiredGenes(asked, from.book), {life, hatches, aged} = lifeAsked(asked, from)
   const lethal = genes.harms.some(({harm}) => harm === 'lethal'), word = valid.length > 0 || asked.stated !== null
-  const met: ShownWelfare['met'] = {genes: lethal ? false : genes.harms.length > 0 && valid.length === 0 ? null : true, life: life === null ? true : floorMet(life), word: word ? true : papers.length > 0 ? false : null}
+  const met: ShownWelfare['met'] = {genes: lethal ? false : genes.untoldClauses.length > 0 || (genes.harms.length > 0 && valid.length === 0) ? null : true, life: life === null ? true : floorMet(life), word: word ? true : papers.length > 0 ? false : null}
   const shown: ShownWelfare = {kind: 'welfare', ...genes, life, papers, valid, stated: asked.stated, met}
   const all = Object.values(met), lived = hatches.map(hatch => hatch.on?.last), found: Behind = behind(hatches.flatMap(({chicks}) => chicks), [...hatches, ...valid, ...(asked.stated === null ? [] : [asked])], [...lived, paperBehind.on])
   return judged(all.includes(false) ? false : all.includes(null) ? null : true, shown, {behind: found, aged: {...aged, older: aged.older + agedPapers.older, earlier: aged.earlier + agedPapers.earlier,
-    later: aged.later + agedPapers.later, undated: aged.undated + agedPapers.undated, records: [...aged.records, ...agedPapers.records], last: aged.last ?? agedPapers.last}, ways: waysOf(shown, genes, from)})
+    later: aged.later + agedPapers.later, undated: aged.undated + agedPapers.undated, records: [...aged.records, ...agedPapers.records], last: aged.last ?? agedPapers.last}, ways: waysOf(shown, from)})
 }
 
 /** The hatches asked about, and how their chicks lived; null where no floor is asked for. */
@@ -56,13 +56,14 @@ function floorMet({found, mark, decidedBy, undated, unlisted}: LifeAsked): boole
   return (held * found.n + open) / all < mark - SLACK ? false : null
 }
 
-function waysOf({met, life, harms}: ShownWelfare, {harms: all}: RequiredGenes, {book}: Sources): readonly Way[] {
-  const now = onDay(book.asOf), next = inSeason(nextSeason(book, seasonsOf(book.hatches))), lethal = all.filter(({harm}) => harm === 'lethal')
+function waysOf({met, life, harms, untoldClauses}: ShownWelfare, {book}: Sources): readonly Way[] {
+  const now = onDay(book.asOf), next = inSeason(nextSeason(book, seasonsOf(book.hatches))), lethal = harms.filter(({harm}) => harm === 'lethal')
   return [
-    ...(lethal.length > 0 ? [{kind: 'ask-otherwise', harms: lethal, earliest: now} as const] : met.genes === null ? [{kind: 'veterinary-word', harms, earliest: now} as const] : []),
+    ...(lethal.length > 0 ? [{kind: 'ask-otherwise', harms: lethal, earliest: now} as const] : met.genes === null && harms.length > 0 ? [{kind: 'veterinary-word', harms, earliest: now} as const] : []),
+    ...(untoldClauses.length > 0 ? [{kind: 'hold-clauses', clauses: untoldClauses, earliest: null} as const] : []),
     ...(life === null || met.life === true ? [] : met.life === null && life.undated + life.unlisted > 0 ? [{kind: 'follow-chicks', chicks: life.undated + life.unlisted, earliest: now} as const]
       : [{kind: 'chicks-live', more: chicksToLive(life), age: life.age, earliest: next} as const]),
-    ...(met.word === true || met.genes === null ? [] : [{kind: 'statement', earliest: now} as const]),
+    ...(met.word === true || (met.genes === null && harms.length > 0) ? [] : [{kind: 'statement', earliest: now} as const]),
   ]
 }
 

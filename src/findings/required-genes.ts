@@ -13,6 +13,8 @@ export interface RequiredGenes {
   readonly looks: number
   /** of these the traits of which no rule says what they come of: of them nothing can be told */
   readonly withoutGenes: readonly Trait[]
+  /** clauses that the requirement names, and that have no trait or are not in the latest draft */
+  readonly untoldClauses: readonly string[]
 }
 
 /**
@@ -22,11 +24,11 @@ export interface RequiredGenes {
  * It kills where a lethal rule of any trait, or a caution about what is lethal, names it; it harms where a caution about the bird's good does. What a look merely allows is not required.
  */
 export function requiredGenes(requirement: Pick<Requirement, 'clauses' | 'varieties'>, book: Pick<Logbook, 'drafts' | 'traits' | 'loci'>): RequiredGenes {
-  const asked = looksAsked(requirement, book).looks, named = new Set(asked.map(({scored}) => scored))
+  const {by, looks: asked, untold} = looksAsked(requirement, book), named = new Set(asked.map(({scored}) => scored))
   const required = requiredTraits(book).filter(trait => !named.has(trait)).map((trait): AskedLook => ({clause: null, trait, scored: trait}))
   const looks = [...asked, ...required].filter(({scored: {states}}) => states.length > 0)
   return {
-    looks: looks.length, withoutGenes: [...new Set(looks.filter(({scored: {loci, shows}}) => loci.length === 0 || shows.length === 0).map(({scored}) => scored))],
+    looks: looks.length, untoldClauses: by === 'clauses' ? untold : [], withoutGenes: [...new Set(looks.filter(({scored: {loci, shows}}) => loci.length === 0 || shows.length === 0).map(({scored}) => scored))],
     harms: looks.flatMap(look => (['male', 'female'] as const).flatMap(sex => harmsOf(look, sex, book))),
   }
 }

@@ -55,8 +55,11 @@ export interface ShownEven {
   readonly parts: readonly EvenPart[]
   /** a sex asked about of which no bird was measured there */
   readonly missing: readonly {readonly trait: Trait; readonly sex: 'male' | 'female'}[]
-  /** classes named that say no sex and age */
+  /** classes named that say no sex and age; clauses named of which nothing measured can be held against birds */
   readonly unknownClasses: readonly string[]
+  readonly untoldClauses: readonly string[]
+  /** birds weighed of which it is not known whether they are asked about */
+  readonly untold: number
 }
 
 /** What the living breeders may carry of what the trait is to be rid of; `traits`: those asked about; no loci: no rule says what they come of. */
@@ -67,8 +70,9 @@ export interface ShownFixed {
   readonly asked: number
   readonly birds: number
   readonly loci: readonly FixedAtLocus[]
-  /** asked about, and no rule says which genes their looks come of */
+  /** asked about, and no rule says which genes their looks come of; and clauses named that have no trait, or are not in the latest draft */
   readonly without: readonly Trait[]
+  readonly untoldClauses: readonly string[]
   /** breeders of which it is not known whether they are asked about */
   readonly untold: readonly Bird[]
 }
@@ -144,6 +148,8 @@ export interface ShownWelfare {
   /** looks asked for: all, and those whose genes no rule says */
   readonly looks: number
   readonly withoutGenes: readonly Trait[]
+  /** clauses named that have no trait, or are not in the latest draft */
+  readonly untoldClauses: readonly string[]
   /** null: no floor is asked for */
   readonly life: LifeAsked | null
   readonly papers: readonly Paper[]

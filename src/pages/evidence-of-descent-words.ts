@@ -36,14 +36,17 @@ function inTheWayWords({inTheWay, others, clean}: Fixation, head: string): reado
 export function fixedWords(shown: ShownFixed): string {
   const {trait, asked, birds, loci} = shown, mark = `It counts as fixed from ${percent(asked).replace(/\.0$/, '')}% on.`
   if (birds === 0) return NO_BREEDER
+  if (loci.length === 0 && shown.untoldClauses.length > 0) return withoutWords(shown)
   if (loci.length === 0) return trait === null ? 'No required trait has rules that say which genes it comes of.' : `Nothing on record says which genes ${trait.name.toLowerCase()} comes of, or which of them are not wanted.`
   if (fixedLines(shown).length > 0) return `Each allele that is not wanted, with the chance that none of the ${figured(birds, 'living breeder')} carries it, and of those in the way the chance of each to do so. ${[mark, withoutWords(shown)].filter(words => words !== '').join(' ')}${untoldWords(shown.untold.length)}`
   const said = loci.toSorted((a, b) => a.fixation.clean - b.fixation.clean).map(each => `${trait === null ? `${each.fixation.trait.name}: ` : ''}${atLocus(each, birds)}`)
   return [...said, mark, withoutWords(shown)].filter(words => words !== '').join(' ') + untoldWords(shown.untold.length)
 }
 
-const withoutWords = ({without}: ShownFixed): string =>
-  (without.length === 0 ? '' : `No rule says which genes ${listWords(without.map(({name}) => name.toLowerCase()))} ${without.length === 1 ? 'comes' : 'come'} of, or which of them are not wanted.`)
+const withoutWords = ({without, untoldClauses}: ShownFixed): string => [
+  ...(without.length === 0 ? [] : [`No rule says which genes ${listWords(without.map(({name}) => name.toLowerCase()))} ${without.length === 1 ? 'comes' : 'come'} of, or which of them are not wanted.`]),
+  ...(untoldClauses.length === 0 ? [] : [`Nothing can be held against birds for ${listWords(untoldClauses)}.`]),
+].join(' ')
 
 function atLocus({fixation, scored, unscored}: FixedAtLocus, birds: number): string {
   return [

@@ -7,6 +7,7 @@ import type {TrueBredPart} from '../findings/true-bred-parts.ts'
 import type {Logbook, Requirement, Trait} from '../logbook/book.ts'
 import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
 import {cannotSay, leftOutWords, shareInText} from './estimate-words.ts'
+import {untoldWords} from './evidence-of-work-words.ts'
 import {counted, countWord, figured, limits, listWords, percentSign, sentence} from './numbers.ts'
 import {flockWord} from './sex-words.ts'
 import {ALL_THEY_COULD, onFewerWords} from './true-bred-words.ts'
@@ -65,11 +66,12 @@ function rowWords({sex, trait, spread}: SpreadRow, asked: Requirement, shown: Sh
 
 /** `Weight at 20 weeks in BC3F3, CV: cockerels 8.6% (6.8 to 11.8) of 27, …` */
 export function evenWords(shown: ShownEven, asked: Requirement, book: Logbook): string {
-  const {step, rows, missing, unknownClasses, decidedBy, parts} = shown, traits = [...new Set(rows.map(({trait}) => trait))]
+  const {step, rows, missing, unknownClasses, untoldClauses, untold, decidedBy, parts} = shown, traits = [...new Set(rows.map(({trait}) => trait))]
   const said = traits.map(trait => `${trait.name}, CV: ${rows.filter(row => row.trait === trait).map(row => rowWords(row, asked, shown, book)).join('; ')}.`)
   const lacking = missing.map(({trait, sex}) => `No ${flockWord(sex, book.project.species, trait.atAge)} of it were weighed for ${trait.name.toLowerCase()}.`)
   const unknown = unknownClasses.length === 0 ? [] : [`Which birds stand in ${listWords(unknownClasses.map(name => `“${name}”`))} is not known.`]
-  return [...said, `Step ${step}.`, ...lacking, ...unknown, ...(decidedBy === 'cautious' && parts.length > 0 ? ['The end of each interval that speaks against the breed decides.'] : pastWords(shown, asked))].join(' ')
+  const clauses = untoldClauses.length === 0 ? [] : [`Nothing measured can be held against birds for ${listWords(untoldClauses)}.`]
+  return [...said, `Step ${step}.`, ...lacking, ...unknown, ...clauses, ...(decidedBy === 'cautious' && parts.length > 0 ? ['The end of each interval that speaks against the breed decides.'] : pastWords(shown, asked))].join(' ') + untoldWords(untold)
 }
 
 /** Where the figure decides: how many intervals reach past the mark all the same. */

@@ -16,16 +16,17 @@ export function welfareWords(shown: ShownWelfare): string {
 /** `legs (Cp)`: what is asked for, and the allele it cannot be had without */
 export const harmName = (harm: Pick<HarmAsked, 'trait' | 'locus' | 'allele'>): string => `${nameOf(harm)} (${harm.locus.alleles[harm.allele] ?? ''})`
 
-function genesWords({harms, looks, withoutGenes}: ShownWelfare): string {
+function genesWords({harms, looks, withoutGenes, untoldClauses}: ShownWelfare): string {
+  const clauses = untoldClauses.length === 0 ? '' : ` Nothing can be told of ${listWords(untoldClauses)}.`
   const unknown = withoutGenes.length === 0 ? '' : ` Of ${someOf(withoutGenes.map(({name}) => name.toLowerCase()))} no rule says which genes it comes of.`.replace(/(Of [^,]*(?:,| and ).*) it comes of/, '$1 they come of')
-  if (harms.length === 0) return `${looks === 0 ? 'No look is asked for that genes could be told of.' : `None of the ${figured(looks, 'look')} asked for needs an allele that is on record as killing or harming a bird.`}${looks === 0 ? '' : unknown}`
+  if (harms.length === 0) return `${looks === 0 ? 'No look is asked for that genes could be told of.' : `None of the ${figured(looks, 'look')} asked for needs an allele that is on record as killing or harming a bird.`}${looks === 0 ? '' : unknown}${clauses}`
   const once = [...new Map(harms.map(harm => [harmName(harm), harm])).values()], of = (what: HarmAsked['harm']): readonly HarmAsked[] => once.filter(({harm}) => harm === what)
   const says = [...new Set(once.flatMap(({says}) => says ?? []))].join(' ')
   const told = [
     ...(of('lethal').length === 0 ? [] : [`cannot be had without an allele of which chicks die: ${listWords(of('lethal').map(harmName))}`]),
     ...(of('welfare').length === 0 ? [] : [`needs an allele of which a caution is on record: ${listWords(of('welfare').map(harmName))}`]),
   ]
-  return `Of what is asked for ${told.join('; ')}.${says === '' ? '' : ` ${says}`}${unknown}`
+  return `Of what is asked for ${told.join('; ')}.${says === '' ? '' : ` ${says}`}${unknown}${clauses}`
 }
 
 function lifeWords({of, age, found, undated, unlisted, culled, taken, lost, decidedBy}: LifeAsked): string {

@@ -8,6 +8,7 @@ import {bandsOf, someOf} from './evidence-of-work-words.ts'
 import {counted, countWord, figured, listWords, percentSign} from './numbers.ts'
 
 const FIGURES = {'cv': 'coefficient of variation', 'within-tenth': 'share within a tenth', 'inside': 'share inside the target'} as const
+const MOST_NAMED = 5
 const SEXES = {male: 'males', female: 'females'} as const
 
 type Of<Kind extends WantingOfBreeding['kind']> = Extract<WantingOfBreeding, {readonly kind: Kind}>
@@ -41,9 +42,10 @@ export function breedingWayWords(way: WantingOfBreeding & {readonly earliest: un
   }
 }
 
-/** `: 24-003, 24-010 and 4 more, and 5 that wear no band` */
+/** `: 24-003, 24-010, 4 more and 5 that wear no band` */
 function whomWords({birds, unbanded}: Pick<Of<'score'>, 'birds' | 'unbanded'>): string {
-  const who = [...(birds.length === 0 ? [] : [bandsOf(birds)]), ...(unbanded === 0 ? [] : [`${unbanded} that ${unbanded === 1 ? 'wears' : 'wear'} no band`])]
+  const some = birds.slice(0, MOST_NAMED).map(({band}) => band), more = birds.length - some.length
+  const who = [...some, ...(more === 0 ? [] : [`${more} more`]), ...(unbanded === 0 ? [] : [`${unbanded} that ${unbanded === 1 ? 'wears' : 'wear'} no band`])]
   return who.length === 0 ? '' : `: ${listWords(who)}`
 }
 

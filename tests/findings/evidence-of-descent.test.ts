@@ -53,6 +53,12 @@ describe('fixed(requirement, from)', () => {
     expect(asked('kind: fixed, trait: comb', [], {})).toMatchObject({state: 'cannot-tell', shown: {birds: 0}})
   })
 
+  it('takes the traits of the clauses that it names, and cannot tell of a clause without one', () => {
+    const standard = {'standard/1.md': '---\ndraft: 1\non: 2024-01-01\ntitle: t\nclauses:\n  male/comb: {trait: comb}\n---\n## Male\n\n**Comb.** Pea.\n\n**Gait.** Free.\n'}
+    expect(of('kind: fixed, clauses: [male/comb]', {...PURE, ...standard})).toMatchObject({state: 'met', shown: {trait: {id: 'comb'}, untoldClauses: []}})
+    expect(of('kind: fixed, clauses: [male/comb, male/gait]', {...PURE, ...standard})).toMatchObject({state: 'cannot-tell', shown: {untoldClauses: ['male/gait']}, ways: [{kind: 'hold-clauses'}]})
+  })
+
   it('works a trait that is not required for the asking', () => {
     const loose = {'traits/comb.md': '---\nname: Comb\nstates: [pea, single]\ntarget: pea\nloci:\n  P: {on: autosome, alleles: [P, p+]}\nshows:\n  - {P: P/_, is: pea}\n  - {P: _/_, is: single}\n---\n'}
     expect(of('kind: fixed, trait: comb', {...CARRIER, ...loose})).toMatchObject({state: 'not-yet', shown: {loci: [{fixation: {clean: expect.closeTo(0.25, 6) as number}}]}})

@@ -7,7 +7,7 @@ import type {Bird, Logbook, Requirement, Sex} from '../../src/logbook/book.ts'
 import {coefficientOfVariationInterval} from '../../src/statistics/coefficient-of-variation.ts'
 import {wilsonInterval} from '../../src/statistics/wilson-interval.ts'
 import {plainClause, plainDraft, plainRequirement, plainSection} from '../paper-parts.ts'
-import {at, bird, date, F2, hatch, logbook, parents, project, weight} from '../pages/small-logbook.ts'
+import {at, bird, comb, date, F2, hatch, logbook, looks, parents, project, score, weight} from '../pages/small-logbook.ts'
 import '../seeded.ts'
 
 /** Birds of one hatch and sex, weighed at twenty weeks. */
@@ -92,6 +92,19 @@ describe('evenWeight(requirement, from)', () => {
     const book = bookOf({male: MALES}, {drafts: [plainDraft(1, '2024-01-01', {sections: [plainSection('male', [plainClause('male/size', 'Size', '', {trait: weight, allows: narrow})])]})]})
     expect(found(book, {clauses: ['male/size'], classes: ['cockerel'], insideAtLeast: 0.2})).toMatchObject({state: 'met', shown: {parts: [{have: 0.2, n: 5}]}})
     expect(found(book, {clauses: ['male/size'], classes: ['cockerel'], insideAtLeast: 0.3}).state).toBe('not-yet')
+  })
+
+  it('cannot tell of a clause that nothing measured stands behind, nor of birds of which the variety is not known', () => {
+    const clauses = [plainClause('male/size', 'Size', '', {trait: weight, allows: weight.wanted}), plainClause('male/comb', 'Comb', '', {trait: comb, allows: comb.wanted})]
+    const light = {name: 'Light', looks: new Map([[comb, {kind: 'states', states: ['pea']} as const]])}
+    const book = bookOf({male: MALES, female: MALES}, {traits: [weight, comb], drafts: [plainDraft(1, '2024-01-01', {sections: [plainSection('male', clauses)], varieties: [light]})]})
+    expect(found(book, {clauses: ['male/size'], atMost: 0.1}).state).toBe('met')
+    expect(found(book, {clauses: ['male/size', 'male/comb', 'male/gone'], atMost: 0.1})).toMatchObject({state: 'cannot-tell', shown: {untoldClauses: ['male/gone', 'male/comb']}, ways: [{kind: 'hold-clauses'}]})
+    expect(evidenceOf(book, {clauses: ['male/gone'], atMost: 0.1})).toMatchObject({state: 'cannot-tell', ways: [{kind: 'hold-clauses', clauses: ['male/gone']}]})
+    const scored = {...book, birds: book.birds.map((each, index) => (index < 11 ? {...each, looks: new Map([...each.looks, ...looks(score(comb, 'pea'))])} : each))}
+    expect(found(scored, {trait: weight, atMost: 0.1, varieties: ['light']})).toMatchObject({state: 'met', shown: {untold: 0}})
+    const part = {...book, birds: book.birds.map((each, index) => (index < 4 ? {...each, looks: new Map([...each.looks, ...looks(score(comb, 'pea'))])} : each))}
+    expect(found(part, {trait: weight, atMost: 0.1, varieties: ['light'], classes: ['cockerel']})).toMatchObject({state: 'cannot-tell', shown: {untold: 2}})
   })
 
   it('leaves out birds of other days, and counts them', () => {

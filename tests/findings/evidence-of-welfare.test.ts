@@ -39,6 +39,10 @@ describe('welfare(requirement, from)', () => {
     expect(found(frizzle, {}, [plainPaper('welfare', '2022-01-01')]).state).toBe('met')
   })
 
+  it('cannot be told of a clause named that has no trait', () => {
+    expect(found(bookOf(alive(4)), {...SAID, clauses: ['male/gait']})).toMatchObject({state: 'cannot-tell', shown: {untoldClauses: ['male/gait']}, ways: [{kind: 'hold-clauses'}]})
+  })
+
   it('needs a paper that holds, or the keeper’s own word', () => {
     const book = bookOf(alive(4))
     expect(found(book, {})).toMatchObject({state: 'cannot-tell', ways: [{kind: 'statement'}]})

@@ -38,6 +38,6 @@ describe('requiredGenes(requirement, book)', () => {
 
   it('counts looks of which no rule says what they come of', () => {
     // the comb of this book has no rules
-    expect(of({})).toEqual({looks: 1, withoutGenes: ['comb'], harms: []})
+    expect(of({})).toEqual({looks: 1, withoutGenes: ['comb'], untoldClauses: [], harms: []})
   })
 })

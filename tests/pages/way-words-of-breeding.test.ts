@@ -1,0 +1,48 @@
+import {describe, expect, it} from 'vitest'
+import type {WantingOfBreeding} from '../../src/findings/ways-of-breeding.ts'
+import {breedingWayWords} from '../../src/pages/way-words-of-breeding.ts'
+import {bird, comb, weight} from './small-logbook.ts'
+
+const locus = {symbol: 'P', on: 'autosome', alleles: ['P', 'p+']} as const, a = bird('24-003', 'male'), b = bird('24-010', 'female')
+const HARM = {clause: null, trait: comb, sex: 'male', locus, allele: 0, harm: 'lethal', says: null} as const
+const words = (way: WantingOfBreeding, earliest: unknown = {kind: 'day', day: 0}): string => breedingWayWords({...way, earliest})
+
+describe('breedingWayWords(way)', () => {
+  const SAID: readonly (readonly [WantingOfBreeding, string])[] = [
+    [{kind: 'score', trait: comb, clause: null, birds: [a, b], unbanded: 3}, 'score comb: 24-003, 24-010 and 3 that wear no band'],
+    [{kind: 'score', trait: comb, clause: null, birds: [], unbanded: 0}, 'score comb'],
+    [{kind: 'score-rest', birds: [a], unbanded: 1, gone: 2, right: 3}, 'score the rest: 24-003 and 1 that wears no band, of whom at least 3 must be right (2 are gone and can be scored no more)'],
+    [{kind: 'hold-clauses', clauses: ['male/gait']}, 'give male/gait a trait, and say what it may show'],
+    [{kind: 'of-age', chicks: 1}, 'wait until 1 chick is of an age to be scored for all of it'],
+    [{kind: 'chicks-true', more: 30, seasons: 1, reared: 50, sires: 0}, '30 more chicks, if every one is right'],
+    [{kind: 'chicks-true', more: null, seasons: 2, reared: 0, sires: 2}, 'more chicks that are right, of two more sires at least'],
+    [{kind: 'weigh', trait: weight, sex: 'female', more: 3}, 'weigh 3 more birds of the females, reared together, for weight at 20 weeks'],
+    [{kind: 'more-even', of: 'within-tenth', trait: weight, sex: 'male', have: 0.6, mark: 0.7, n: 20, birds: null}, 'bring the share within a tenth of the males in weight at 20 weeks from 60.0% to 70.0%'],
+    [{kind: 'give-target', trait: weight, sex: 'male'}, 'give weight at 20 weeks a target with a tolerance for males'],
+    [{kind: 'name-classes', classes: ['giants']}, 'call giants cock, cockerel, hen or pullet'],
+    [{kind: 'test-mate', trait: comb, locus, birds: [{bird: a, carries: 0.5, chicks: 7}, {bird: b, carries: 0.25, chicks: null}], others: 4}, 'test by mating, for P (comb), 24-003 (50.0%, 7 clean chicks), 24-010 (25.0%, no test mating is to be made for it) and 4 more after them'],
+    [{kind: 'leave-out', trait: comb, locus, birds: [a], clean: 0.96}, 'leave 24-003 out of the breeding pens, for P (comb): the chance that none of the rest carries it would be 96.0%'],
+    [{kind: 'score-breeders', trait: comb, locus, birds: [a, b]}, 'score or test 24-003 and 24-010 for comb'],
+    [{kind: 'say-genes', traits: [comb, weight]}, 'say which genes comb and weight at 20 weeks come of, and which are wanted'],
+    [{kind: 'say-genes', traits: []}, 'say in a trait which genes it comes of'],
+    [{kind: 'keep-breeders'}, 'record which birds are bred from'],
+    [{kind: 'mate-wider', of: 'mean', have: 0.17, mark: 0.1}, 'mate birds that are less akin: mean F is 17.0%, and 10.0% will do'],
+    [{kind: 'know-descent', birds: [a]}, 'find out the descent of 24-003'],
+    [{kind: 'breed-on'}, 'one more generation mated inside the breed'],
+    [{kind: 'more-males', more: 2, choices: [a]}, 'two more males bred from, such as 24-003, the least akin of those there'],
+    [{kind: 'more-lines', more: 1, males: []}, 'one more line of males bred from, and no living male is surely of another'],
+    [{kind: 'ask-otherwise', harms: [HARM]}, 'ask for another look than comb (P), or drop the demand; ask a veterinarian, and the law, first'],
+    [{kind: 'veterinary-word', harms: [HARM]}, 'a veterinarian’s paper on comb (P)'],
+    [{kind: 'follow-chicks', chicks: 5}, 'write what became of 5 chicks'],
+    [{kind: 'chicks-live', more: 27, age: 56}, '27 more chicks, if every one lives to 8 weeks'],
+  ]
+
+  it.each(SAID.map(([way, said]) => [said, way] as const))('says: %s', (said, way) => {
+    expect(words(way)).toBe(said)
+  })
+
+  it('gives the rate of rearing where no season can be named', () => {
+    expect(words({kind: 'chicks-true', more: 296, seasons: 2, reared: 58, sires: 0}, null)).toBe('296 more chicks, if every one is right, in two seasons, where 58 were reared in the latest')
+    expect(words({kind: 'chicks-true', more: 96, seasons: 1, reared: 58, sires: 0}, null)).toBe('96 more chicks, if every one is right, in one season, where 58 were reared in the latest')
+  })
+})
