@@ -5,6 +5,7 @@ import {behind, judged, type Aged, type Behind, type Finding} from './evidence-f
 import type {Sources} from './evidence-shown.ts'
 import {siftByDay} from './evidence-window.ts'
 import {onDay} from './next-season.ts'
+import {paperHoldsUntil} from './paper-holds.ts'
 
 export interface Papers {
   /** all that prove it, oldest first */
@@ -20,12 +21,6 @@ export function papersFor(asked: Requirement, {book}: Sources): Papers {
   const {counted, aged} = siftByDay(papers, paper => paper.on, paper => paper.at, asked, book.asOf)
   const valid = counted.filter(paper => paper.until === null || paper.until.last >= book.asOf)
   return {papers, valid, aged, behind: behind([], valid, valid.map(paper => paper.on.last))}
-}
-
-/** The last day on which a paper counts: its own, or that on which it grows too old for the rule; null where neither ends it. */
-function lastDay(paper: Paper, {within}: Pick<Requirement, 'within'>): Day | null {
-  const ends = [paper.until?.last, within === null ? undefined : paper.on.first + within].filter(day => day !== undefined)
-  return ends.length === 0 ? null : Math.min(...ends)
 }
 
 /** Met by a paper that holds on the book's day, or by the keeper's own statement; nobody else can say. */
@@ -57,12 +52,12 @@ export function statementPapers(asked: Requirement, from: Sources): Finding {
 export function veterinaryPaper(asked: Requirement, from: Sources): Finding {
   const {papers, valid, aged, behind: found} = papersFor(asked, from), instead = papers.at(-1) ?? null, least = asked.atLeast ?? 1
   return judged(valid.length >= least, {kind: 'papers', papers, valid, keepers: null, until: until(valid, asked)}, {
-    behind: found, aged, ways: [{kind: 'paper', more: least - valid.length, instead, held: instead && lastDay(instead, asked), keepers: [], earliest: onDay(from.book.asOf)}],
+    behind: found, aged, ways: [{kind: 'paper', more: least - valid.length, instead, held: instead && paperHoldsUntil(instead, asked.within), keepers: [], earliest: onDay(from.book.asOf)}],
   })
 }
 
 /** The day on which the last of them stops counting; null where one never does. */
 function until(valid: readonly Paper[], asked: Requirement): Day | null {
-  const ends = valid.map(paper => lastDay(paper, asked))
+  const ends = valid.map(paper => paperHoldsUntil(paper, asked.within))
   return ends.length === 0 || ends.includes(null) ? null : Math.max(...ends.map(day => day ?? 0))
 }

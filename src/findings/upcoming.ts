@@ -1,9 +1,10 @@
-import type {Bird, CareEntry, Hatch, Logbook, Paper, Trait} from '../logbook/book.ts'
+import type {Bird, CareEntry, Hatch, Logbook, Paper, Requirement, Trait} from '../logbook/book.ts'
 import {isWhole, type Day} from '../records/dates.ts'
 import {SPECIES} from '../records/species.ts'
 import {isAlive} from '../logbook/alive.ts'
 import {countedValue} from './counted-value.ts'
 import {grouped} from './grouped.ts'
+import {paperHoldsUntil} from './paper-holds.ts'
 import {ladderChicks} from './ladder-chicks.ts'
 import type {LadderStep} from './ladder.ts'
 import {requiredTraits} from './verdict.ts'
@@ -21,8 +22,10 @@ export type Upcoming =
   | {readonly kind: 'score'; readonly on: Day; readonly trait: Trait; readonly birds: readonly Bird[]}
   /** the last day eggs, or meat, must be withheld as far as the record says; local law and a veterinarian decide */
   | {readonly kind: 'eggs-withheld' | 'meat-withheld'; readonly on: Day; readonly care: CareEntry}
-  /** the last day a paper holds */
+  /** the last day a paper holds, by its own words or by how old the rule lets it be */
   | {readonly kind: 'paper-ends'; readonly on: Day; readonly paper: Paper}
+  /** the last day on which a waiver holds, or by which a requirement must be reached */
+  | {readonly kind: 'waiver-ends' | 'asked-by'; readonly on: Day; readonly requirement: Requirement}
   /** a step of the project's ladder not reached; no day is known */
   | {readonly kind: 'planned-step'; readonly on: null; readonly label: string}
 
@@ -62,14 +65,16 @@ function ofPapers(book: Logbook): Upcoming[] {
     {kind: 'eggs-withheld', on: entry.eggsWithheldUntil?.last ?? null, care: entry} as const,
     {kind: 'meat-withheld', on: entry.meatWithheldUntil?.last ?? null, care: entry} as const,
   ])
-  const papers = (book.requirements?.papers ?? []).map(paper => ({kind: 'paper-ends', on: paper.until?.last ?? null, paper}) as const)
-  return [...care, ...papers].flatMap((entry): Upcoming[] => (entry.on !== null && entry.on >= book.asOf ? [{...entry, on: entry.on} as Upcoming] : []))
+  const items = book.requirements?.items ?? [], within = (kind: Paper['proves']): number | null => items.find(item => item.kind === kind && item.within !== null)?.within ?? null
+  const papers = (book.requirements?.papers ?? []).map(paper => ({kind: 'paper-ends', on: paperHoldsUntil(paper, within(paper.proves)), paper}) as const)
+  const asked = items.flatMap(requirement => [{kind: 'waiver-ends', on: requirement.waived?.until?.last ?? null, requirement} as const, {kind: 'asked-by', on: requirement.by?.last ?? null, requirement} as const])
+  return [...care, ...papers, ...asked].flatMap((entry): Upcoming[] => (entry.on !== null && entry.on >= book.asOf ? [{...entry, on: entry.on} as Upcoming] : []))
 }
 
 /**
  * What comes next? Everything the records themselves put on a day on or after the book's own: eggs to stop turning (three days
  * before the hatch: common practice, no source) and to hatch, ages at which living birds are to be weighed or scored, ends of
- * withholding and of papers, then the steps planned. By day; what is overdue stands first, what has no day last.
+ * withholding, of papers and waivers, days by which something is asked, then the steps planned. By day; what is overdue stands first, what has no day last.
  */
 export function upcoming(book: Logbook, ladder: readonly LadderStep[]): readonly Upcoming[] {
   const planned: Upcoming[] = ladder.flatMap(step => (step.kind === 'planned' ? [{kind: 'planned-step', on: null, label: step.label} as const] : []))

@@ -1,4 +1,4 @@
-/** What comes next, in words: hatches due, ages to weigh and score at, ends of withholding and of papers, steps planned. */
+/** What comes next, in words: hatches due, ages to weigh and score at, ends of withholding, papers and waivers, days by which something is asked, steps planned. */
 import type {Upcoming} from '../findings/upcoming.ts'
 import type {Bird} from '../logbook/book.ts'
 import type {Day} from '../records/dates.ts'
@@ -30,6 +30,8 @@ export function comingWords(entry: Upcoming, asOf: Day): Coming {
     case 'eggs-withheld': return {when, title: 'Eggs withheld', link: carePath(entry.care), text: 'The last day, as far as the record says; a veterinarian and the law decide.'}
     case 'meat-withheld': return {when, title: 'Meat withheld', link: carePath(entry.care), text: 'The last day, as far as the record says; a veterinarian and the law decide.'}
     case 'paper-ends': return {when, title: entry.paper.title, link: DOSSIER, text: 'This paper holds until then.'}
+    case 'waiver-ends': return {when, title: entry.requirement.title, link: DOSSIER, text: 'It is waived until then.'}
+    case 'asked-by': return {when, title: entry.requirement.title, link: DOSSIER, text: 'It must be reached by then.'}
     case 'planned-step': return {when: 'planned', title: entry.label, link: stepPath(entry.label), text: 'The next step of the ladder, not reached yet.'}
   }
 }

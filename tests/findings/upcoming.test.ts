@@ -4,7 +4,7 @@ import {upcoming} from '../../src/findings/upcoming.ts'
 import type {CareEntry, Hatch, Logbook} from '../../src/logbook/book.ts'
 import {isoDay} from '../../src/records/dates.ts'
 import {at, bird, comb, date, F2, hatch, logbook, looks, project, score} from '../pages/small-logbook.ts'
-import {plainPaper} from '../paper-parts.ts'
+import {plainPaper, plainRequirement} from '../paper-parts.ts'
 
 const told = (book: Logbook): string[] => upcoming(book, ladderOf(book)).map(({kind, on}) => `${on === null ? '' : `${isoDay(on)} `}${kind}`)
 const plain = (asOf: string, more: Partial<Logbook>): Logbook => logbook(asOf, {project: {...project, ladder: []}, ...more})
@@ -39,5 +39,12 @@ describe('upcoming(book)', () => {
     }
     const requirements = {at, body: '', association: null, items: [], distinctness: null, papers: [plainPaper('veterinary', '2024', '2024-06', {title: ''})]}
     expect(told(logbook('2024-05-10', {care: [care], requirements}))).toEqual(['2024-05-21 eggs-withheld', '2024-06-30 paper-ends', 'planned-step', 'planned-step', 'planned-step'])
+  })
+  it('tells the day by which something is asked, the last of a waiver, and of a paper by the age that is allowed', () => {
+    const waived = {because: 'Forbidden.', by: null, on: null, until: date('2024-08')}
+    const items = [plainRequirement('years-bred', {by: date('2024-07'), waived}), plainRequirement('veterinary', {within: 100}), plainRequirement('history', {by: date('2024-04')})]
+    // by hand: 100 days after 1 April are 10 July, before its own end in December
+    const requirements = {at, body: '', association: null, items, distinctness: null, papers: [plainPaper('veterinary', '2024-04-01', '2024-12')]}
+    expect(told(logbook('2024-05-10', {requirements}))).toEqual(['2024-07-10 paper-ends', '2024-07-31 asked-by', '2024-08-31 waiver-ends', 'planned-step', 'planned-step', 'planned-step'])
   })
 })

@@ -24,6 +24,8 @@ function datesIn(book: Logbook): readonly {readonly way: string; readonly date: 
   const found: {way: string; date: PartialDate}[] = [], seen = new Set<object>()
   /** the ends of pens, of stays in them and of care may be planned; no other end is known before its day */
   const planned = new Set<object>([...book.care, ...book.pens, ...book.pens.flatMap(pen => [...pen.males, ...pen.females])])
+  /** what is asked may count from a day ahead, and be asked by one */
+  const asked = new Set<object>(book.requirements?.items)
   const open: {way: string; value: unknown}[] = [{way: '', value: book}]
   for (let next = open.pop(); next; next = open.pop()) {
     const {way, value} = next
@@ -35,7 +37,7 @@ function datesIn(book: Logbook): readonly {readonly way: string; readonly date: 
     if (seen.has(value)) continue
     seen.add(value)
     const inner: readonly (readonly [string, unknown])[] = value instanceof Map ? [...value].flatMap(([key, each]) => [['key', key], ['value', each]] as const) : Object.entries(value)
-    for (const [key, each] of inner) if (!AHEAD.has(key) && !(key === 'to' && planned.has(value))) open.push({way: `${way}.${key}`.slice(-80), value: each})
+    for (const [key, each] of inner) if (!AHEAD.has(key) && !(asked.has(value) && (key === 'from' || key === 'by')) && !(key === 'to' && planned.has(value))) open.push({way: `${way}.${key}`.slice(-80), value: each})
   }
   return found
 }
