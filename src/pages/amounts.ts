@@ -1,4 +1,5 @@
 /** Measures as they are shown: in the trait's own unit, heavy weights in kilograms, or in pounds and inches where the project asks for them. */
+import {limitsOf} from '../findings/against-standard.ts'
 import type {Project, Sex, Trait, Wanted} from '../logbook/book.ts'
 import {UNITS, isUnit} from '../records/quantities.ts'
 import type {Unit} from '../records/quantities.ts'
@@ -68,6 +69,12 @@ export function wantedWords(wanted: Wanted, shown: Shown): string {
     case 'about': return `${amount(wanted.value, shown)}${tolerance(wanted.tolerance)}`
     case 'between': return `${amountPlain(wanted.low, shown)} to ${amount(wanted.high, shown)}`
   }
+}
+
+/** A mark with its tolerance as the two ends it leaves: `2.25 to 2.75 kg`; any other wish as it is. */
+export function withinEnds(wanted: Wanted): Wanted {
+  const limits = wanted.kind === 'about' ? limitsOf(wanted) : null
+  return limits ? {kind: 'between', ...limits} : wanted
 }
 
 /** What is wanted of both sexes, once when it is the same: `males 2.40 kg, females 1.90 kg`; null when nothing is. */

@@ -3,7 +3,7 @@ import type {ClauseShare} from '../findings/clause-counts.ts'
 import type {ClauseBeside, ClausesOfFlock, OtherWords, UnscoredClause} from '../findings/clauses.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Clause, Draft, Project} from '../logbook/book.ts'
-import {shownIn, wantedOfBoth, wantedWords} from './amounts.ts'
+import {shownIn, wantedOfBoth, wantedWords, withinEnds} from './amounts.ts'
 import {acceptedWords, expiredWords} from './ask-words.ts'
 import {anchorOf} from './clause-view.ts'
 import {dateWords} from './dates.ts'
@@ -35,11 +35,12 @@ const linked = (draft: Draft, clause: Clause): {readonly text: string; readonly 
 /** `pea`, `at least 7`; of one sex where the two differ. */
 function allowedWords({trait, allows}: Clause, sex: ClauseShare['sex'], units: Units): string {
   if (!trait) return NOTHING
-  const own = sex === 'male' || sex === 'female' ? allows[sex] : null
-  return own ? wantedWords(own, shownIn(trait, units)) : wantedOfBoth({...trait, wanted: allows}, units)?.replace(/^(?:fe)?males /, '') ?? NOTHING
+  const ends = {male: allows.male && withinEnds(allows.male), female: allows.female && withinEnds(allows.female)}
+  const own = sex === 'male' || sex === 'female' ? ends[sex] : null
+  return own ? wantedWords(own, shownIn(trait, units)) : wantedOfBoth({...trait, wanted: ends}, units)?.replace(/^(?:fe)?males /, '') ?? NOTHING
 }
 
-const missedWords = ({ifMissed, mandatory}: Clause): string => ifMissed ?? (mandatory ? 'mandatory' : 'desirable')
+const missedWords = ({ifMissed, mandatory}: Clause): string => ifMissed ?? (mandatory ? 'mandatory' : NOTHING)
 
 /** `Since BC3F2 more birds meet “Tail, male” (70.0% then).`; those that cannot be told apart after the others. */
 function sinceWords({draft, scored, before}: ClausesOfFlock): string {
@@ -74,7 +75,7 @@ function scoredTable({draft, scored, step}: ClausesOfFlock, units: Units): Table
   if (!draft || scored.length === 0) return null
   return {
     columns: [
-      {head: 'Clause'}, {head: 'It allows'}, {head: 'If missed'}, {head: `${step ?? ''} that meet it`, number: true}, {head: '%', number: true}, {head: '95%', number: true}, {head: 'Not scored', number: true}, {head: 'All steps', number: true},
+      {head: 'Clause'}, {head: 'It allows'}, {head: 'If missed'}, {head: step ?? '', number: true}, {head: '%', number: true}, {head: '95%', number: true}, {head: 'Not scored', number: true}, {head: 'All steps', number: true},
     ],
     rows: scored.flatMap(one => rowsOf(one, draft, units)),
   }

@@ -3,7 +3,7 @@ import type {Findings} from '../findings/study.ts'
 import {birdsOfLatestStep, sheetToFill, type BirdToScore, type SheetToFill} from '../findings/sheet-to-fill.ts'
 import type {FiguresTable} from '../findings/figures.ts'
 import type {Clause, Logbook, Project, Trait} from '../logbook/book.ts'
-import {shownIn, wantedWords} from './amounts.ts'
+import {shownIn, wantedWords, withinEnds} from './amounts.ts'
 import {ageWords, dateShort, dateWords} from './dates.ts'
 import {SCORE_SHEET} from './links.ts'
 import {counted, listWords, NOTHING, sentence} from './numbers.ts'
@@ -38,7 +38,7 @@ const SEX = {male: 'm', female: 'f', unknown: '?'} as const
 /** `40 to 50°`, or for each sex its own; `males 40 to 50°` of clauses that speak of one sex alone. */
 function asks(trait: Trait, clauses: readonly Clause[], units: Units): string {
   const shown = shownIn(trait, units)
-  const of = (sex: 'male' | 'female'): string => [...new Set(clauses.flatMap(({allows}) => (allows[sex] ? [wantedWords(allows[sex], shown)] : [])))].join('; ')
+  const of = (sex: 'male' | 'female'): string => [...new Set(clauses.flatMap(({allows}) => (allows[sex] ? [wantedWords(withinEnds(allows[sex]), shown)] : [])))].join('; ')
   const male = of('male'), female = of('female')
   return male === female ? male : [male === '' ? '' : `m ${male}`, female === '' ? '' : `f ${female}`].filter(part => part !== '').join(', ')
 }

@@ -25,7 +25,7 @@ describe('clausesPage(findings)', () => {
     expect(lead).toBe('Draft 1 of 10 January 2022, beside the birds of F2: the flock falls shortest in “Comb”, which 2 of 3 (66.7%, 20.8 to 93.9) meet; one clause nobody scores.')
     expect(table?.rows.map(row => row.map(cell => (typeof cell === 'string' ? cell : cell.text)))).toEqual([
       ['Comb, males', 'pea', 'disqualifying', '1 of 2', '50.0', '9.5–90.5', '0', '3 of 4'], ['Comb, females', 'pea', 'disqualifying', '1 of 1', '100.0', '20.7–100.0', '1', '–'],
-      ['Tail, males', '40 to 50°', 'desirable', '1 of 2', '50.0', '9.5–90.5', '0', '2 of 3'], ['Tail, females', '30 to 45°', 'desirable', '1 of 1', '100.0', '20.7–100.0', '1', '–'],
+      ['Tail, males', '40 to 50°', '–', '1 of 2', '50.0', '9.5–90.5', '0', '2 of 3'], ['Tail, females', '30 to 45°', '–', '1 of 1', '100.0', '20.7–100.0', '1', '–'],
     ])
     expect(table?.rows[0]?.[0]).toMatchObject({link: 'standard.html#male-comb'})
     expect(unscored).toMatchObject([{head: 'Words alone, no trait shows whether a bird meets them', clauses: [{name: 'Neck', link: 'standard.html#male-neck'}]}])
