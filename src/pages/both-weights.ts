@@ -17,11 +17,17 @@ export function poundWeight(grams: number): string {
 
 const QUARTERS = ['', '¼', '½', '¾'] as const
 
-/** `5½ lb` where the nearest ounce comes out in quarters of a pound, else as `poundWeight` has it. */
+/** Does the nearest ounce come out in quarters of a pound? */
+export const inQuarters = (grams: number): boolean => grams / UNITS.oz.size >= 15.5 && Math.round(grams / UNITS.oz.size) % 4 === 0
+
+/** `5½ lb` where it comes out in quarters of a pound, else as `poundWeight` has it. */
 export function poundQuarters(grams: number): string {
-  const ounces = Math.round(grams / UNITS.oz.size), quarter = QUARTERS[(ounces % 16) / 4]
-  return ounces < 16 || quarter === undefined ? poundWeight(grams) : `${Math.floor(ounces / 16)}${quarter} lb`
+  const ounces = Math.round(grams / UNITS.oz.size)
+  return inQuarters(grams) ? `${Math.floor(ounces / 16)}${QUARTERS[(ounces % 16) / 4] ?? ''} lb` : poundWeight(grams)
 }
+
+/** `1.9 oz`, for what weighs a few ounces. */
+export const ounceWeight = (grams: number): string => `${rounded(grams / UNITS.oz.size, 1)} oz`
 
 /** From one to another, the unit said once where it is the same: `2.3 to 2.7 kg`, `900 g to 1.1 kg`, `5 lb 1 oz to 6 lb`. `high` null: one weight. */
 export function weightRange(low: number, high: number | null, words: (grams: number) => string): string {

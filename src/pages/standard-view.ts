@@ -1,7 +1,7 @@
 /** One draft of the standard, arranged as the pages of a book: title block, sections with run-in heads, weights, scale of points, faults, changes. */
 import type {Draft, Logbook} from '../logbook/book.ts'
 import {rowId, tellsOrigin} from '../findings/standard-changes.ts'
-import {metricWeight, poundQuarters, poundWeight, weightRange} from './both-weights.ts'
+import {inQuarters, metricWeight, ounceWeight, poundQuarters, poundWeight, weightRange} from './both-weights.ts'
 import {anchorOf, expiredTolerances, missedWords, rowNote, seasonOf, sectionView, type PrintedAs, type SectionView} from './clause-view.ts'
 import {dateWords} from './dates.ts'
 import {draftPath, STANDARD} from './links.ts'
@@ -78,7 +78,7 @@ const NONE: PartView = {section: null, brief: [], id: '', title: '', heads: [], 
 
 function eggWords({egg, eggAtLeast, manner}: Draft): string {
   if (eggAtLeast === null) return sentence(egg ?? '')
-  const least = manner === 'north-american' ? `${poundWeight(eggAtLeast)} or ${metricWeight(eggAtLeast)}` : metricWeight(eggAtLeast)
+  const least = manner === 'north-american' ? `${ounceWeight(eggAtLeast)} (${metricWeight(eggAtLeast)})` : metricWeight(eggAtLeast)
   return `${sentence(egg ?? '')}, at least ${least} for hatching`
 }
 
@@ -96,7 +96,9 @@ function briefEntry(draft: Draft, kind: BriefKind, printed: PrintedAs): readonly
 }
 
 function weightsPart(draft: Draft, printed: PrintedAs): PartView {
-  const shown = weightsShown(draft), kilos = {head: 'Metric', words: metricWeight}, pounds = {head: 'Pounds and ounces', words: shown === 'lb-then-kg' ? poundQuarters : poundWeight}
+  // a table in quarters of a pound is so throughout
+  const quarters = draft.weights.every(({grams, high}) => inQuarters(grams) && inQuarters(high ?? grams))
+  const shown = weightsShown(draft), kilos = {head: 'Metric', words: metricWeight}, pounds = {head: 'Pounds and ounces', words: shown === 'lb-then-kg' && quarters ? poundQuarters : poundWeight}
   const columns = shown === 'kg' ? [kilos] : shown === 'lb-then-kg' ? [pounds, kilos] : [kilos, pounds]
   return {
     ...NONE, id: 'weights', title: pieceName(draft, 'weights', 'Weights'), heads: columns.map(({head}) => head),

@@ -49,10 +49,18 @@ describe('which units stand first', () => {
   ] as const)('%s', (manner, amounts) => expect(weights(manner)).toEqual([amounts]))
 })
 
+describe('a table in quarters of a pound', () => {
+  it('is so throughout, or not at all', () => {
+    const weights = [{class: 'cock', grams: 2494.76, high: null}, {class: 'hen', grams: 2100, high: null}]
+    expect(view(draft({manner: 'north-american', weights})).parts.flatMap(part => part.weights.map(({amounts}) => amounts[0]))).toEqual(['5 lb 8 oz', '4 lb 10 oz'])
+  })
+})
+
 describe('facts in brief', () => {
   it('stand in the first section where they follow it, and together elsewhere', () => {
     const {brief, parts} = view(draft({manner: 'commonwealth'}))
     expect(brief.map(({term, words}) => [term, words])).toEqual([['Classification', 'Heavy']])
     expect(parts.filter(part => part.brief.length > 0).map(part => part.brief.map(({words}) => words))).toEqual([['Male 20 mm', 'Tinted, at least 55 g for hatching']])
+    expect(view(draft({manner: 'north-american'})).parts.flatMap(part => part.brief.map(({words}) => words))).toEqual(['Male 20 mm', 'Tinted, at least 1.9 oz (55 g) for hatching'])
   })
 })
