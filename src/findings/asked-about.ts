@@ -28,9 +28,15 @@ export function classOf(bird: Pick<Bird, 'sex' | 'hatched'>, on: Day): ClassWord
 export function standsIn(name: string, written: string | null, bird: Pick<Bird, 'sex' | 'hatched'>, on: Day): boolean | null {
   if (written !== null && plain(written) === plain(name)) return true
   const asked = wordOf(name)
-  if (asked === null) return written === null ? null : false
+  if (asked === null) return written === null ? null : called(name, written)
   const word = (written === null ? null : wordOf(written)) ?? classOf(bird, on)
   return word === null ? null : word === asked
+}
+
+/** Of classes in words of another species, or of the keeper’s own: `drake` in `Drakes, coloured`, but not in `Young drakes`. */
+function called(name: string, written: string): boolean {
+  const words = plain(name).replace(/[.*+?^${}()|[\]\\]/g, '\\$&'), isYoung = (text: string): boolean => /\b(?:young|junior)\b/i.test(text)
+  return new RegExp(`\\b${words}s?\\b`, 'i').test(written) && isYoung(name) === isYoung(written)
 }
 
 /** Is a requirement about this bird on a day: of its classes, ages and varieties? Null where the records do not tell; true where it names none. */

@@ -16,7 +16,7 @@ const plain = (text: string): string => text.trim().toLowerCase()
 /**
  * Is there a dated picture of each sex, young and grown, in each variety? The age is the bird's on the picture's day, as shows have it; the varieties those named, else of the latest draft where it has
  * several, and a bird is of one by the looks that the draft gives. How many birds of a sex, and how many pictures, may be asked besides. A picture without its date, or of a bird of which sex, hatch or
- * variety is not known, shows none of them.
+ * variety is not known, shows none of them; where such pictures could make it whole, it cannot be told.
  */
 export function photographs(asked: Requirement, {book, census}: Sources): Finding {
   const draft = book.drafts.at(-1), {males, females, atLeast} = asked, ages = asked.ages.length > 0 ? asked.ages : BOTH_AGES
@@ -37,9 +37,14 @@ export function photographs(asked: Requirement, {book, census}: Sources): Findin
   const pictures = missing.map((cell): PictureWanted => ({...cell, living: alive(cell)}))
   const might = undated.filter(({bird}) => missing.some(cell => bird.sex === cell.sex && isOf(cell.variety, bird))), isShort = more.males + more.females + more.all > 0
   const wait = pictures.some(each => each.living === 0) ? inSeason(nextSeason(book, seasonsOf(book.hatches))) : onDay(book.asOf)
-  const isOpen = !isShort && missing.length > 0 && missing.every(cell => might.some(({bird}) => bird.sex === cell.sex && isOf(cell.variety, bird)))
+  // pictures of the right sex and age, of birds of which nobody knows the variety
+  const unsure = counted.filter(({bird, photo}) => variety(bird) === null && missing.some(cell => cell.variety !== null && bird.sex === cell.sex && ageIn(bird, photo) === cell.age)).map(({bird}) => bird)
+  const without = varieties.filter(name => name !== null && !draft?.varieties.some(each => plain(each.name) === plain(name) && each.looks.size > 0)).filter(name => name !== null)
+  const isOpen = !isShort && missing.length > 0 && missing.every(cell => might.some(({bird}) => bird.sex === cell.sex && isOf(cell.variety, bird))
+    || counted.some(({bird, photo}) => unsure.includes(bird) && bird.sex === cell.sex && ageIn(bird, photo) === cell.age))
   const ways: readonly Way[] = [
     ...(might.length > 0 ? [{kind: 'date-photographs', birds: [...new Set(might.map(({bird}) => bird))], earliest: onDay(book.asOf)} as const] : []),
+    ...(unsure.length > 0 ? [{kind: 'tell-varieties', varieties: without, birds: [...new Set(unsure)], earliest: onDay(book.asOf)} as const] : []),
     ...(isOpen || pictures.length + more.males + more.females + more.all === 0 ? [] : [{kind: 'photographs', wanted: pictures, ...more, earliest: wait} as const]),
   ]
   return judged(isOpen ? null : !isShort && missing.length === 0, {

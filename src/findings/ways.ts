@@ -57,6 +57,8 @@ export type WantingOfWork =
   /** pictures wanted; of more males and females, or more of any */
   | {readonly kind: 'photographs'; readonly wanted: readonly PictureWanted[]; readonly males: number; readonly females: number; readonly all: number}
   | {readonly kind: 'date-photographs'; readonly birds: readonly Bird[]}
+  /** of which variety these birds are; `varieties`: those of which no looks are given by which to tell */
+  | {readonly kind: 'tell-varieties'; readonly varieties: readonly string[]; readonly birds: readonly Bird[]}
   | {readonly kind: 'founders-and-steps'; readonly founders: boolean; readonly unfounded: readonly Strain[]; readonly steps: number}
   /** chicks or birds to band, and birds whose parents to make certain; `of`: how many living */
   | {readonly kind: 'band'; readonly more: number}

@@ -54,6 +54,7 @@ function wayWords(way: Way, naming: Naming): string {
     case 'first-table': return 'fill in the table of distinctness, the neighbouring breeds beside this one'
     case 'photographs': return picturesWay(way)
     case 'date-photographs': return `write the date of the photographs of ${bandsOf(way.birds)}`
+    case 'tell-varieties': return way.varieties.length > 0 ? `write under varieties by which looks ${listWords(way.varieties)} ${way.varieties.length === 1 ? 'is' : 'are'} told, and score ${bandsOf(way.birds)} for them` : `score ${bandsOf(way.birds)} for the looks of the varieties`
     case 'founders-and-steps': return listWords([...(way.founders ? ['record the founders'] : []), ...(way.unfounded.length === 0 ? [] : [`record the founders of ${listWords(way.unfounded.map(({name}) => name))}`]), ...(way.steps > 0 ? [`${counted(way.steps, 'more step')} with chicks`] : [])])
     case 'band': return `band ${figured(way.more, 'more bird')}`
     case 'parents': return `make certain who the parents are of ${figured(way.more, 'more bird')}, out of ${bandsOf(way.birds)}`

@@ -20,6 +20,7 @@ describe('standsIn(name, written, bird, on)', () => {
     expect(standsIn('pullet', 'young hens', hen, on)).toBe(true)
     expect(standsIn('Trio', 'trio', hen, on)).toBe(true)
     expect(standsIn('Trio', 'pullet', hen, on)).toBe(false)
+    expect([standsIn('drake', 'Drakes, coloured', hen, on), standsIn('drake', 'Young drakes', hen, on), standsIn('young drake', 'Young drakes', hen, on), standsIn('drake', null, hen, on)]).toEqual([true, false, true, null])
   })
   it('goes by the bird where the class says neither sex nor age', () => {
     expect([standsIn('hen', null, hen, on), standsIn('hen', 'Large fowl', hen, on), standsIn('hen', null, pullet, on), standsIn('hen', null, unknown, on)]).toEqual([true, true, false, null])
