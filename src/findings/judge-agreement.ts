@@ -17,7 +17,7 @@ export interface JudgeAgreement {
   /** those with two birds or more that both ordered */
   readonly classes: readonly ClassHeld[]
   readonly leftOut: {
-    /** not placed or disqualified, or without a class */
+    /** not placed, nor given points where nobody was placed; or disqualified, or without a class */
     readonly notPlaced: number
     /** without a mark of ours from before the show; struck and too early ones are none */
     readonly unscored: number
@@ -33,17 +33,17 @@ interface Mark {
   readonly at: Spot
 }
 
-/** Our birds of one class of one show under one judge, best placed first. */
+/** Our birds of one class of one show under one judge, the best by the judge first. */
 export interface ClassHeld {
   readonly show: Show
   readonly class: string
-  readonly birds: readonly (Mark & {readonly entry: ShowEntry})[]
+  readonly birds: readonly (Mark & {readonly entry: ShowEntry; /** minus the place; where the class was not placed, the judge's points */ readonly worth: number})[]
 }
 
 /**
- * Do the judges see the birds as we do? Of every trait scored on a scale or by ordered states, and of the points on our own sheets: the pairs of our birds that one judge placed in one class, held
- * against the last mark that we gave either before the day of the show. A mark is better the nearer it lies to what is wanted: higher where at least so much is, lower where at most,
- * else by how far it lies outside. Where nothing is wanted there is no better, and the trait is not held. All judges together, then each; classes are never mixed.
+ * Do the judges see the birds as we do? Of every trait scored on a scale or by ordered states, and of the points on our own sheets: the pairs of our birds that one judge placed in one class (or gave points,
+ * where nobody was placed), held against the last mark that we gave either before the day of the show. A mark is better the nearer it lies to what is wanted: higher where at least so much is, lower where
+ * at most, else by how far it lies outside. Where nothing is wanted there is no better, and the trait is not held. All judges together, then each; classes are never mixed.
  *
  * @see `kendallTau`
  */
@@ -65,18 +65,22 @@ function agreementOf(trait: Trait | null, judge: string | null, held: readonly S
   for (const show of held) {
     const own = show.entries.filter(entry => judge === null || entry.judge === judge)
     for (const [key, entries] of grouped(own, entry => `${entry.class ?? ''}\n${entry.judge ?? ''}`)) {
-      const placed = entries.filter(entry => entry.class !== null && entry.place !== null && !entry.disqualified)
+      const placings = entries.some(({place}) => place !== null)
+      const placed = entries.flatMap(entry => {
+        const worth = placings ? entry.place && -entry.place : entry.points
+        return entry.class === null || worth === null || entry.disqualified ? [] : [{entry, worth}]
+      })
       left.notPlaced += entries.length - placed.length
-      const birds = placed.flatMap(entry => {
-        const mark = markOf(entry.bird, show)
-        return mark === null ? [] : [{entry, ...mark}]
-      }).sort((a, b) => (a.entry.place ?? 0) - (b.entry.place ?? 0))
+      const birds = placed.flatMap(one => {
+        const mark = markOf(one.entry.bird, show)
+        return mark === null ? [] : [{...one, ...mark}]
+      }).sort((a, b) => b.worth - a.worth)
       left.unscored += placed.length - birds.length
       if (birds.length > 1) classes.push({show, class: key.slice(0, key.indexOf('\n')), birds})
       else left.alone += birds.length
     }
   }
-  return {trait, judge, tau: kendallTau(classes.map(({birds}) => birds.map(({entry, mark}): Ordered => [-(entry.place ?? 0), mark]))), classes, leftOut: left}
+  return {trait, judge, tau: kendallTau(classes.map(({birds}) => birds.map(({worth, mark}): Ordered => [worth, mark]))), classes, leftOut: left}
 }
 
 /** The last of our own marks from before the day, the higher the nearer to what is wanted. */

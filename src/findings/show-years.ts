@@ -25,6 +25,10 @@ export interface TallyOfEntries {
   readonly awards: number
   readonly disqualified: number
   readonly place: MeanPlace
+  /** the judges' words, in the order they first appear */
+  readonly grades: readonly {readonly grade: string; readonly entries: number}[]
+  /** the least and the most that were given with a placing; null where none were. Judges are strict each in his own way, so there is no mean */
+  readonly points: {readonly low: number; readonly high: number; readonly entries: number} | null
 }
 
 export interface YearOfShows extends TallyOfEntries {
@@ -79,10 +83,12 @@ const resultsOf = (show: Show): ShowResult[] => show.entries.map(entry => ({show
 const yearOfShow = ({on}: Show): number => yearOf(on.first)
 
 function tallyOf(results: readonly ShowResult[]): TallyOfEntries {
-  const entries = results.map(({entry}) => entry), places = entries.map(relativePlace).filter(place => place !== null)
+  const entries = results.map(({entry}) => entry), points = entries.flatMap(each => each.points ?? []), places = entries.map(relativePlace).filter(place => place !== null)
   return {
     entries: entries.length, birds: new Set(entries.map(({bird}) => bird)).size, firsts: entries.filter(({place, disqualified}) => place === 1 && !disqualified).length,
     awards: entries.filter(({award}) => award !== null).length, disqualified: entries.filter(({disqualified}) => disqualified).length,
     place: {placed: places.length, mean: places.length < LEAST_PLACED ? null : meanAndDeviation(places).mean, leftOut: entries.length - places.length},
+    grades: [...grouped(entries, ({grade}) => grade ?? undefined)].map(([grade, own]) => ({grade, entries: own.length})),
+    points: points.length === 0 ? null : {low: Math.min(...points), high: Math.max(...points), entries: points.length},
   }
 }

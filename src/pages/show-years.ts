@@ -14,6 +14,12 @@ function placeCell({mean, placed}: MeanPlace): string {
   return placed === 0 ? NOTHING : `${placed} only`
 }
 
+function pointsCell({points}: TallyOfEntries): string {
+  if (points === null) return NOTHING
+  const mark = (of: number): string => rounded(of, 1).replace(/\.0$/, '')
+  return points.low === points.high ? mark(points.low) : `${mark(points.low)} to ${mark(points.high)}`
+}
+
 const count = (number: number): string => (number === 0 ? NOTHING : String(number))
 
 function showsCell({shows, cancelled}: YearOfShows): string {
@@ -26,10 +32,11 @@ function yearsTable({years}: ShowYears): Table {
   const columns: readonly (readonly [head: string, cell: (year: YearOfShows) => string, always: boolean])[] = [
     ['Shows', showsCell, true], ['Entries', year => count(year.entries), true], ['Birds', year => count(year.birds), true], ['Firsts', year => count(year.firsts), true],
     ['Awards', year => count(year.awards), years.some(({awards}) => awards > 0)], ['Disqualified', year => count(year.disqualified), years.some(({disqualified}) => disqualified > 0)],
+    ['Points', year => pointsCell(year), years.some(({points}) => points !== null)], ['Grades', year => year.grades.map(({grade, entries}) => `${entries} ${grade}`).join(', ') || NOTHING, years.some(({grades}) => grades.length > 0)],
   ]
   const shown = columns.filter(([, , always]) => always)
   return {
-    columns: [{head: 'Year'}, ...shown.map(([head]) => ({head, number: true}))],
+    columns: [{head: 'Year'}, ...shown.map(([head]) => (head === 'Grades' ? {head} : {head, number: true}))],
     rows: [...years].reverse().map((year): readonly Cell[] => [String(year.year), ...shown.map(([, cell]) => cell(year))]),
   }
 }

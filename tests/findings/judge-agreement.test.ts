@@ -55,6 +55,13 @@ describe('judgeAgreement(book, sheets)', () => {
     expect(shown({...type, wanted: wanting(null)}, 5, 9)).toBeUndefined()
   })
 
+  it('takes the judge’s points where nobody was placed', () => {
+    const pointed = (place: number | null) => [show('x', 'x', '2025-09-01', {entries: [entry(a, {class: 'hen', points: 95, place}), entry(b, {class: 'hen', points: 95}), entry(c, {class: 'hen', points: 96}), entry(d, {class: 'hen'})]})]
+    // a 9, b 8, c 6: both below c, and level with each other
+    expect(agreement(pointed(null))[0]).toMatchObject({tau: {concordant: 0, discordant: 2, tiedOne: 1}, leftOut: {notPlaced: 1}})
+    expect(agreement(pointed(1))).toEqual([])
+  })
+
   it('leaves cancelled shows and disqualified birds aside', () => {
     expect(agreement([{...pullets('x', '2025-09-01', [[a, 1], [c, 2]]), cancelled: 'forbidden'}])).toEqual([])
     expect(agreement([show('x', 'x', '2025-09-01', {entries: [entry(a, {class: 'hen', place: 1}), entry(c, {class: 'hen', place: 2, disqualified: true})]})])).toEqual([])

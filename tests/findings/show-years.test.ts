@@ -28,8 +28,8 @@ describe('relativePlace(entry)', () => {
 
 describe('showYears(results)', () => {
   const found = years(
-    ['a', 'A', '2023-09-01', {entries: [pullet(1, 5), pullet(2, 5, {award: 'Best pullet'}), entry(two, {class: 'cock', disqualified: true})]}],
-    ['b', 'B', '2023-11-01', {entries: [pullet(5, 5), pullet(1, 3), pullet(4, 5)]}],
+    ['a', 'A', '2023-09-01', {entries: [pullet(1, 5), pullet(2, 5, {award: 'Best pullet', grade: 'good', points: 94}), entry(two, {class: 'cock', disqualified: true})]}],
+    ['b', 'B', '2023-11-01', {entries: [pullet(5, 5), pullet(1, 3, {grade: 'very good', points: 95.5}), pullet(4, 5, {grade: 'good'})]}],
     ['off', 'C', '2024-03-01', {cancelled: 'forbidden'}], ['c', 'D', '2025-03-01', {entries: [entry(two, {class: 'cock', place: 1})]}],
   )
 
@@ -42,6 +42,9 @@ describe('showYears(results)', () => {
     expect(found.years[0]?.place).toEqual({placed: 5, mean: 0.6, leftOut: 1})
     expect(found.years[2]?.place).toEqual({placed: 0, mean: null, leftOut: 1})
     expect(LEAST_PLACED).toBe(5)
+  })
+  it('counts the grades, and gives the least and the most of the points', () => {
+    expect(found.years.map(({grades, points}) => [grades, points])).toEqual([[[{grade: 'good', entries: 2}, {grade: 'very good', entries: 1}], {low: 94, high: 95.5, entries: 2}], [[], null], [[], null]])
   })
   it('does the same by class, and by class and year', () => {
     expect(found.classes.map(each => [each.class, each.entries, each.place.mean, each.years.map(({year, entries}) => [year, entries])])).toEqual([['pullet', 5, 0.6, [[2023, 5]]], ['cock', 2, null, [[2023, 1], [2025, 1]]]])

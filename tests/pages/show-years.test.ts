@@ -16,6 +16,11 @@ describe('showYearsView(years)', () => {
     expect(found?.years.columns.map(({head}) => head)).toEqual(['Year', 'Shows', 'Entries', 'Birds', 'Firsts'])
     expect(found?.years.rows).toEqual([['2025', '1', '1', '1', '–'], ['2024', '1 cancelled', '–', '–', '–'], ['2023', '1', '2', '1', '1']])
   })
+  it('has points and grades where judges give them', () => {
+    const found = view(show('a', 'A', '2023-09-01', {entries: [entry(hen, {points: 93}), entry(hen, {points: 95.5, grade: 'very good'}), entry(hen, {grade: 'good'})]}), show('b', 'B', '2024-09-01', {entries: [entry(hen, {points: 94})]}))
+    expect(found?.years.columns.slice(-2)).toEqual([{head: 'Points', number: true}, {head: 'Grades'}])
+    expect(found?.years.rows.map(row => row.slice(-2))).toEqual([['94', '–'], ['93 to 95.5', '1 very good, 1 good']])
+  })
   it('gives a mean with its number, and says where there are only a few', () => {
     const found = view(show('a', 'A', '2023-09-01', {entries: [...hens(1, 2, 3, 4, 5), entry(hen, {class: 'cock', place: 1, of: 2})]}), show('c', 'C', '2025-09-01', {entries: hens(3)}))
     expect(found?.classes?.columns.map(({head}) => head)).toEqual(['Class', '2023', '2025', 'All years'])

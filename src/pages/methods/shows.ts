@@ -34,7 +34,7 @@ const order: Method = {
   id: 'judges-order',
   title: 'The judges’ order and ours',
   question: 'Do the judges see the birds as we do?',
-  definition: 'Every two of our birds that one judge placed in one class of one show are a pair. Each pair is held against our own marks: of a trait scored on a scale or by ordered states, or the share of points on our own whole sheets, always the last mark from before the day of the show. Pairs the same way round speak for agreement, pairs the other way round against it. **Birds of two classes are never a pair**, since no judge held them against each other.',
+  definition: 'Every two of our birds that one judge placed in one class of one show are a pair; where a class was given points and no places, the points are the order. Each pair is held against our own marks: of a trait scored on a scale or by ordered states, or the share of points on our own whole sheets, always the last mark from before the day of the show. Pairs the same way round speak for agreement, pairs the other way round against it. **Birds of two classes are never a pair**, since no judge held them against each other.',
   formula: 'τ_b = (C − D) / √( (N − N₁)(N − N₂) )',
   letters: [['C, D', 'pairs put the same way round by both, and the other way'], ['N', 'pairs'], ['N₁, N₂', 'pairs put level by the judge, and by us']],
   edges: `- A mark is better the higher it is where at least so much is wanted, the lower where at most; else the less it lies outside what is wanted. A trait of which nothing is wanted is not held.
