@@ -84,11 +84,15 @@ function sizePart(step: ClosenessOfStep | null, mark: number, cautious: boolean)
 function waysOf({parts}: ShownInbreeding, {atLeast}: InbreedingOfBreeders, {males, females}: {readonly males: number; readonly females: number}, birds: readonly Bird[], from: Sources): readonly Way[] {
   const {book, census, oneMoreMale} = from, next = inSeason(nextSeason(book, seasonsOf(book.hatches))), now = onDay(book.asOf)
   const spare = census.alive.filter(bird => bird.sex === 'male' && bird.step.kind !== 'strain' && !birds.includes(bird)), choices = (oneMoreMale?.choices ?? []).map(({male}) => male)
-  return parts.flatMap(({of, met, have, mark}): readonly Way[] => {
+  const over = parts.flatMap(({of, met, have, mark}) => ((of === 'mean' || of === 'rate') && met === false && have !== null ? [{of, have, mark}] : [])), least = leastAkin(birds, from), ofMean = over.find(({of}) => of === 'mean')
+  // chicks of the next season are bred from in the one after
+  const later = ofMean === undefined ? next : least !== null && least <= ofMean.mark ? inSeason(nextSeason(book, seasonsOf(book.hatches)) + 1) : null
+  const wider: readonly Way[] = over.length === 0 ? [] : [{kind: 'mate-wider', figures: over, least, earliest: later}]
+  return [...wider, ...parts.flatMap(({of, met, have, mark}): readonly Way[] => {
     if (met === true) return []
     switch (of) {
-      case 'mean': return met === false && have !== null ? [{kind: 'mate-wider', of, have, mark, earliest: next}] : [{kind: 'know-descent', birds: atLeast.length > 0 ? atLeast : doubtful(birds), earliest: null}]
-      case 'rate': return have === null ? [{kind: 'breed-on', earliest: next}] : met === false ? [{kind: 'mate-wider', of, have, mark, earliest: next}] : [{kind: 'know-descent', birds: atLeast, earliest: null}]
+      case 'mean': return met === false ? [] : [{kind: 'know-descent', birds: atLeast.length > 0 ? atLeast : doubtful(birds), earliest: null}]
+      case 'rate': return have === null ? [{kind: 'breed-on', earliest: next}] : met === false ? [] : [{kind: 'know-descent', birds: atLeast, earliest: null}]
       case 'size': {
         if (have === null) return [{kind: 'breed-on', earliest: next}]
         if (met === null) return [{kind: 'know-descent', birds: atLeast, earliest: null}]
@@ -100,7 +104,15 @@ function waysOf({parts}: ShownInbreeding, {atLeast}: InbreedingOfBreeders, {male
         return [{kind: 'more-lines', more, males: others.flatMap(({males: [first]}) => first ?? []), earliest: others.length >= more ? now : null}]
       }
     }
-  })
+  })]
+}
+
+/** Mean F of the chicks if each hen goes to the male least akin to her, of pairs that lose no chicks by a lethal rule; null where there is no such pair. */
+function leastAkin(birds: readonly Bird[], {breedingPairs: {pairs}, pairHarm}: Sources): number | null {
+  const own = new Set(birds), best = new Map<Bird, number>()
+  // the least first
+  for (const {male, hen, mean} of pairs) if (own.has(male) && own.has(hen) && !best.has(hen) && pairHarm.lossOf(male, hen) === null) best.set(hen, mean)
+  return best.size === 0 ? null : meanAndDeviation([...best.values()]).mean
 }
 
 const doubtful = (birds: readonly Bird[]): readonly Bird[] => birds.filter(({parentage: {kind}, maybe}) => kind === 'uncertain' || maybe.length > 0)

@@ -1,5 +1,6 @@
 import type {Bird, Clause, Keeper, Logbook, Paper, SectionKind, Show, Strain, Trait} from '../logbook/book.ts'
 import type {Day} from '../records/dates.ts'
+import type {BreedingPairs} from './breeding-pairs.ts'
 import type {Census, Count} from './census.ts'
 import type {ClosenessOfStep} from './closeness.ts'
 import type {CannotSay, Share} from './estimate.ts'
@@ -11,6 +12,7 @@ import type {LadderStep} from './ladder.ts'
 import type {LifeOfFlock} from './life-of-flock.ts'
 import type {LivingCarriers} from './living-carriers.ts'
 import type {OneMoreMale} from './one-more-male.ts'
+import type {PairHarm} from './pair-harm.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 import type {RecordsAudit} from './records-audit.ts'
 import type {ShowResults} from './show-results.ts'
@@ -37,6 +39,8 @@ export interface Sources {
   readonly testMates: TestMates
   readonly closeness: readonly ClosenessOfStep[]
   readonly oneMoreMale: OneMoreMale | null
+  readonly breedingPairs: BreedingPairs
+  readonly pairHarm: PairHarm
   readonly life: LifeOfFlock
 }
 

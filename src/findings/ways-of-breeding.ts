@@ -29,8 +29,8 @@ export type WantingOfBreeding =
   /** traits of which no rule says what they come of; none: the requirement names none and none is required */
   | {readonly kind: 'say-genes'; readonly traits: readonly Trait[]}
   | {readonly kind: 'keep-breeders'}
-  /** less related pairings: mean F, or its rise, is above the mark */
-  | {readonly kind: 'mate-wider'; readonly of: 'mean' | 'rate'; readonly have: number; readonly mark: number}
+  /** less related pairings: mean F, or its rise, is above the mark; `least`: mean F of chicks if every hen bred from goes to the least akin of the males bred from, no pair that may lose chicks among them */
+  | {readonly kind: 'mate-wider'; readonly figures: readonly {readonly of: 'mean' | 'rate'; readonly have: number; readonly mark: number}[]; readonly least: number | null}
   /** breeders whose parents or grandparents to find out */
   | {readonly kind: 'know-descent'; readonly birds: readonly Bird[]}
   /** generations mated inside before a rate can be told */

@@ -19,25 +19,25 @@ export function inbreedingWords(shown: ShownInbreeding): string {
   ].join(' ') + untoldWords(untold.length)
 }
 
-function partWords({of, have, low, high}: ClosenessPart, {step, lines, census}: ShownInbreeding): string {
+function partWords({of, have, low, high, mark}: ClosenessPart, {step, lines, census}: ShownInbreeding): string {
   const open = step && step.atLeast > 0 ? ` Of ${figured(step.atLeast, 'bird')} of that step a grandparent or nearer is not in the book.` : ''
   switch (of) {
     case 'rate': {
       if (have === null || !step) return 'How fast F rises in a generation cannot be told: no step mated inside the breed has birds of two known generations.'
       const own = low === null || high === null ? '' : `; by the birds of ${step.label} each by itself ${limits({low, high})}`
-      return `F rises by ${percentSign(have)} in a generation, ${step.since === null ? `by the birds of ${step.label} each by itself` : `from ${step.since} to ${step.label}`}${step.since === null ? (low === null || high === null ? '' : ` (${limits({low, high})})`) : own}.${open}`
+      return `F rises by ${percentSign(have)} in a generation, ${step.since === null ? `by the birds of ${step.label} each by itself` : `from ${step.since} to ${step.label}`}${step.since === null ? (low === null || high === null ? '' : ` (${limits({low, high})})`) : own}; ${percentSign(mark)} will do.${open}`
     }
     case 'size': {
       const count = census === null ? '' : ` By the count of cocks and hens bred from it is ${rounded(census, 1)}.`
       if (have === null || !step) return `An effective size cannot be told: F has not risen inside the breed, or too little descent is known.${count}`
       const range = low === null ? '' : ` (${rounded(low, 1)} ${high === null ? 'or more' : `to ${rounded(high, 1)}`})`
-      return `The birds of ${step.label} come to an effective size of ${rounded(have, 1)}${range}.${count}${open}`
+      return `The birds of ${step.label} come to an effective size of ${rounded(have, 1)}${range}, where ${mark} is asked.${count}${open}`
     }
     case 'male-lines': {
       const sure = lines.flatMap(({founder, males}) => (founder ? [`${founder.band} (${figured(males.length, 'male')})`] : [])), unsure = lines.flatMap(({founder, males}) => (founder ? [] : males))
       if (lines.length === 0) return 'No male is bred from.'
       const more = unsure.length === 0 ? '' : ` Of ${bandsOf(unsure)} the line is not sure.`
-      return `${sentence(counted(have ?? 0, 'line'))} of males${high !== null && high !== have ? `, or as many as ${countWord(high)}` : ''}${sure.length === 0 ? '' : `, back to ${named(sure)}`}.${more}`
+      return `${sentence(counted(have ?? 0, 'line'))} of males${high !== null && high !== have ? `, or as many as ${countWord(high)}` : ''}${sure.length === 0 ? '' : `, back to ${named(sure)}`}, where ${countWord(mark)} ${mark === 1 ? 'is' : 'are'} asked.${more}`
     }
     case 'mean': return ''
   }

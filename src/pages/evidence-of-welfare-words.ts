@@ -29,12 +29,12 @@ function genesWords({harms, looks, withoutGenes, untoldClauses}: ShownWelfare): 
   return `Of what is asked for ${told.join('; ')}.${says === '' ? '' : ` ${says}`}${unknown}${clauses}`
 }
 
-function lifeWords({of, age, found, undated, unlisted, culled, taken, lost, decidedBy}: LifeAsked): string {
+function lifeWords({of, age, mark, found, undated, unlisted, culled, taken, lost, decidedBy}: LifeAsked): string {
   const open = undated + unlisted, aside = [...(culled > 0 ? [`${culled} culled`] : []), ...(taken > 0 ? [`${taken} taken`] : []), ...(lost > 0 ? [`${lost} lost`] : [])]
   const beside = `${aside.length === 0 ? '' : ` ${sentence(listWords(aside))}, counted for as long as they were there.`}${open === 0 ? '' : ` Of ${open} more that hatched nothing is written, or no day.`}`
   if (found === null) return `How many live to ${ageWords(age)} cannot be told of ${of === '' ? 'any step' : of}: nobody was watched so long.${beside}`
   const whose = found.kind === 'families' ? `by ${found.families} sire families` : 'of these chicks only'
-  return `Of ${figured(found.n, 'chick')} of ${of} ${percentSign(found.share)} (${limits(found)}, ${whose}) lived to ${ageWords(age)}${decidedBy === 'cautious' ? '; the lower limit decides' : ''}.${beside}`
+  return `Of ${figured(found.n, 'chick')} of ${of} ${percentSign(found.share)} (${limits(found)}, ${whose}) lived to ${ageWords(age)}, where ${percentSign(mark)} is asked${decidedBy === 'cautious' ? ' of the lower limit' : ''}.${beside}`
 }
 
 function wordWords({papers, valid, stated}: ShownWelfare): string {

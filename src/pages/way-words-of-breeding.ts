@@ -30,7 +30,7 @@ export function breedingWayWords(way: WantingOfBreeding & {readonly earliest: un
     case 'score-breeders': return `score or test ${bandsOf(way.birds)} for ${way.trait.name.toLowerCase()}`
     case 'say-genes': return way.traits.length === 0 ? 'say in a trait which genes it comes of' : `say which genes ${listWords(way.traits.map(({name}) => name.toLowerCase()))} ${way.traits.length === 1 ? 'comes' : 'come'} of, and which are wanted`
     case 'keep-breeders': return 'record which birds are bred from'
-    case 'mate-wider': return `mate birds that are less akin: ${way.of === 'mean' ? 'mean F' : 'the rise of F in a generation'} is ${percentSign(way.have)}, and ${percentSign(way.mark)} will do`
+    case 'mate-wider': return widerWay(way)
     case 'know-descent': return way.birds.length === 0 ? 'find out more of the descent' : `find out the descent of ${bandsOf(way.birds)}`
     case 'breed-on': return 'one more generation mated inside the breed'
     case 'more-males': return malesWay(way)
@@ -68,4 +68,10 @@ const testWords = ({bird, carries, chicks}: BirdToTest): string =>
 function malesWay({more, choices}: Of<'more-males'>): string {
   const such = choices.length === 0 ? '' : `, such as ${someOf(choices.map(({band}) => band))}, the least akin of those there`
   return more === null ? `more hens bred from, for no number of males is enough with so few${such}` : `${counted(more, 'more male')} bred from${such}`
+}
+
+function widerWay({figures, least}: Of<'mate-wider'>): string {
+  const said = listWords(figures.map(({of, have, mark}) => `${of === 'mean' ? 'mean F' : 'the rise of F in a generation'} from ${percentSign(have)} to ${percentSign(mark)}`)), mean = figures.find(({of}) => of === 'mean')
+  const forecast = least === null ? '' : `, each hen with the male least akin to her (chicks of ${percentSign(least)} on average${mean && least > mean.mark ? ', so that males less akin are needed too' : ''})`
+  return `mate birds that are less akin${forecast}, to bring ${said}`
 }

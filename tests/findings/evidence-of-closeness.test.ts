@@ -80,6 +80,14 @@ describe('inbreeding(requirement, from): the mean', () => {
     expect(of('').state).toBe('cannot-tell')
   })
 
+  it('forecasts what the least akin pairs of the breeders would give', () => {
+    // by hand: kinship of x with y ⅜, with z 3/16: each hen once, 9/32
+    expect(of('at-most: 10%').ways).toMatchObject([{kind: 'mate-wider', figures: [{of: 'mean', mark: 0.1}], least: expect.closeTo(9 / 32, 12) as number, earliest: null}])
+    // x with o, who is no kin: chicks of 2027, bred from in 2028
+    expect(of('at-most: 10%', OWN, PEN('x', 'o')).ways).toMatchObject([{kind: 'mate-wider', least: 0, earliest: {kind: 'season', season: 2028}}])
+    expect(of('at-most: 10%', OWN, PEN('x', '')).ways).toMatchObject([{kind: 'mate-wider', least: null, earliest: null}])
+  })
+
   it('cannot be told where an ancestor nearer than the third generation is not in the book', () => {
     expect(of('at-most: 17%', OWN, PEN('m', 'n'))).toMatchObject({state: 'cannot-tell', shown: {of: {mean: 0, atLeast: [{band: 'm'}, {band: 'n'}]}}})
   })

@@ -18,13 +18,13 @@ describe('inbreedingWords(shown): its parts', () => {
   it('tells the rise of F and the size that it comes to, with what they rest on', () => {
     const {shown, way} = said('rate-at-most: 1%, size-at-least: 50')
     // F2: ¼ each, F3 ⅜ each: (⅜ − ¼)/(1 − ¼) = 1/6; own rates 1 − √⅝ = 20.9%, Ne 2.4, by hand
-    expect(shown).toMatch(/F rises by 16\.7% in a generation, from F2 to F3; by the birds of F3 each by itself 20\.9 to 20\.9\. The birds of F3 come to an effective size of 2\.4 \(2\.4 to 2\.4\)\. By the count of cocks and hens bred from it is 2\.0\. Descent is known for 3\.0 generations on average\.$/)
-    expect(way).toBe('Shortest way: mate birds that are less akin: the rise of F in a generation is 16.7%, and 1.0% will do, in 2027 at the earliest; more hens bred from, for no number of males is enough with so few.')
+    expect(shown).toMatch(/F rises by 16\.7% in a generation, from F2 to F3; by the birds of F3 each by itself 20\.9 to 20\.9; 1\.0% will do\. The birds of F3 come to an effective size of 2\.4 \(2\.4 to 2\.4\), where 50 is asked\. By the count of cocks and hens bred from it is 2\.0\. Descent is known for 3\.0 generations on average\.$/)
+    expect(way).toBe('Shortest way: mate birds that are less akin, each hen with the male least akin to her (chicks of 50.0% on average), to bring the rise of F in a generation from 16.7% to 1.0%, in 2027 at the earliest; more hens bred from, for no number of males is enough with so few.')
   })
 
   it('tells the lines of males, and who could bring in another', () => {
     const {shown, way} = said('male-lines: 2')
-    expect(shown).toMatch(/One line of males, back to A \(1 male\)\. Descent is known/)
+    expect(shown).toMatch(/One line of males, back to A \(1 male\), where two are asked\. Descent is known/)
     expect(way).toBe('Shortest way: one more line of males bred from, such as by p.')
     expect(said('male-lines: 3').way).toBe('Shortest way: two more lines of males bred from, such as by p.')
   })

@@ -31,7 +31,7 @@ describe('welfareWords(shown)', () => {
     const from = hatch('1', {on: date('2024-03-23'), step: F2, unlisted: 2, hatched: 12})
     Object.assign(from, {chicks: Array.from({length: 10}, (_, index) => bird(`c${index}`, 'unknown', {hatched: from.on, hatch: from, step: F2, strain: null, left: index < 2 ? {on: date('2024-04-01'), how: index === 0 ? 'died' : 'culled', why: null} : null}))})
     const book = logbook('2025-10-30', {birds: from.chicks, hatches: [from], traits: [], project: {...project, ladder: ['F2']}}), {shown, way, where} = said(book, {atLeast: 0.85})
-    expect(shown).toMatch(/^No look is asked for that genes could be told of\. Of 10 chicks of F2 90\.0% \(.*, of these chicks only\) lived to 8 weeks\. 1 culled, counted for as long as they were there\. Of 2 more that hatched nothing is written, or no day\. No paper and no statement says that birds bear it\. Local law/)
+    expect(shown).toMatch(/^No look is asked for that genes could be told of\. Of 10 chicks of F2 90\.0% \(.*, of these chicks only\) lived to 8 weeks, where 85\.0% is asked\. 1 culled, counted for as long as they were there\. Of 2 more that hatched nothing is written, or no day\. No paper and no statement says that birds bear it\. Local law/)
     expect(way).toBe('Shortest way: write what became of 2 chicks; a paper that shows it, or your own statement.')
     expect(where?.text).toBe('Hatches')
   })
