@@ -143,6 +143,17 @@ function countsOf(clause: Clause, {book, draft, labels, chicks, read}: Standing)
   const cells = cellsFor(labels), others = new Map<string, Counted['others'][number]>()
   const {trait} = clause, ofVariety = isOfVariety(clause, draft), season = yearOf(book.asOf), accepted = acceptedIn(clause, season)
   if (!trait) return {cells, others: []}
+  // drafts that say the same share their cells
+  const known = new Map<Clause | null, {readonly asked: Clause; readonly own: Counted['others'][number]}>()
+  const wordsOf = (then: Clause | null): {readonly asked: Clause; readonly own: Counted['others'][number]} => {
+    const before = known.get(then)
+    if (before) return before
+    const asked = then?.trait === trait && canBeHeld(then) ? then : clause, key = then ? JSON.stringify([then.text, asked.allows]) : ''
+    const own = others.get(key) ?? {clause: then, cells: cellsFor(labels)}
+    others.set(key, own)
+    known.set(then, {asked, own})
+    return {asked, own}
+  }
   const scoreOf = read(clause, trait), oneSex = !(concerns(clause, 'male') && concerns(clause, 'female'))
   for (const chick of chicks) {
     const cell = cells.get(chick.step.label)?.[chick.sex]
@@ -155,15 +166,12 @@ function countsOf(clause: Clause, {book, draft, labels, chicks, read}: Standing)
       if (why) cell.aside.add(oneSex && chick.sex === 'unknown' ? 'sex-unknown' : why, chick.count)
       continue
     }
-    const {score: {value, at: place}, under} = found, then = under.clause
+    const {score: {value, at: place}, under} = found
     if (is === null) cell.varietyUnknown += chick.count
     else if (under.asNow) cell.judge(chick, judge(trait, clause.allows, accepted, chick.sex, value), place, under.draft?.number ?? null)
     else {
       cell.otherWords += chick.count
-      const asked = then?.trait === trait && canBeHeld(then) ? then : clause
-      const key = then ? JSON.stringify([then.text, asked.allows]) : ''
-      const own = others.get(key) ?? {clause: then, cells: cellsFor(labels)}
-      others.set(key, own)
+      const {asked, own} = wordsOf(under.clause)
       const cellThen = own.cells.get(chick.step.label)?.[chick.sex]
       if (concerns(asked, chick.sex)) cellThen?.judge(chick, judge(trait, asked.allows, acceptedIn(asked, season), chick.sex, value), place, under.draft?.number ?? null)
       else if (cellThen) cellThen.sexUnknown += chick.count
