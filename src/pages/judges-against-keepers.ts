@@ -36,9 +36,14 @@ function verdict({tau: {tau, p, leastP}}: JudgeAgreement): string {
 }
 
 function wordsOf(agreement: JudgeAgreement): string {
-  const {tau: {pairs, concordant, discordant, tiedOne, tiedOther, tiedBoth}, leftOut} = agreement
-  const level = tiedOther + tiedBoth, aside = [...(leftOut.unscored > 0 ? [`${leftOut.unscored} without a mark from before the show`] : []), ...(leftOut.alone > 0 ? [`${leftOut.alone} with no other of ours beside it`] : []), ...(leftOut.notPlaced > 0 ? [`${leftOut.notPlaced} not placed`] : [])]
-  return `${nameOf(agreement)}: of ${figured(pairs, 'pair')} of our birds, ${concordant} stood the same way round with the judge as with us and ${discordant} the other way${level > 0 ? `; ${level} we had marked level` : ''}${tiedOne > 0 ? `; ${tiedOne} shared a place` : ''}. ${verdict(agreement)}${aside.length === 0 ? '' : ` Left out: ${listWords(aside)}.`}`
+  const {tau: {pairs, concordant, discordant, tiedOne, tiedOther, tiedBoth}, leftOut: {unscored, alone, notPlaced}} = agreement, level = tiedOther + tiedBoth
+  const aside = [
+    ...(unscored > 0 ? [`${unscored} without a mark from before the show`] : []), ...(alone > 0 ? [`${alone} with no other of ours beside it`] : []), ...(notPlaced > 0 ? [`${notPlaced} not placed`] : []),
+  ]
+  return [
+    `${nameOf(agreement)}: of ${figured(pairs, 'pair')} of our birds, ${concordant} stood the same way round with the judge as with us and ${discordant} the other way`,
+    `${level > 0 ? `; ${level} we had marked level` : ''}${tiedOne > 0 ? `; ${tiedOne} shared a place` : ''}. ${verdict(agreement)}`, aside.length === 0 ? '' : ` Left out: ${listWords(aside)}.`,
+  ].join('')
 }
 
 /** Null where no judge placed two of our birds in one class that we had marked. */
@@ -46,7 +51,11 @@ export function placingsView(agreements: readonly JudgeAgreement[]): PlacingsVie
   const told = agreements.filter(({tau}) => tau.tau !== null), shown = mostPairs(told), all = agreements.filter(({judge}) => judge === null), level = all.filter(({tau}) => tau.tau === null)
   if (all.length === 0) return null
   return {
-    words: [...all.filter(({tau}) => tau.tau !== null).map(wordsOf), ...(level.length === 0 ? [] : [`${listWords(level.map(nameOf))}: of the few pairs both marked, one of the two put all level, so there is no order to hold.`]), ...(shown.length === told.length ? [] : [`Of each mark the ${MOST_JUDGES} judges with the most pairs stand here.`])],
+    words: [
+      ...all.filter(({tau}) => tau.tau !== null).map(wordsOf),
+      ...(level.length === 0 ? [] : [`${listWords(level.map(nameOf))}: of the few pairs both marked, one of the two put all level, so there is no order to hold.`]),
+      ...(shown.length === told.length ? [] : [`Of each mark the ${MOST_JUDGES} judges with the most pairs stand here.`]),
+    ],
     table: {
       columns: [{head: 'Mark of ours'}, {head: 'Judge'}, ...['Pairs', 'Same way', 'Other way', 'Tau-b', 'P'].map(head => ({head, number: true}))],
       rows: shown.map((each): readonly Cell[] => [nameOf(each), each.judge ?? 'All', String(each.tau.pairs), String(each.tau.concordant), String(each.tau.discordant), ...tauCells(each.tau)]),
@@ -93,7 +102,8 @@ function pointsView(compared: SheetsCompared): PointsView {
   const who = between === 'judges' ? 'The judges’ points against ours' : `${listWords(first)} and ${listWords(second)}`
   const what = between === 'judges' ? 'Judge less ours' : `${listWords(first)} less ${listWords(second)}`
   const pair = between === 'judges' ? 'the judge’s points, then ours, the mean where several of us scored it' : `${listWords(first)}’s points, then ${listWords(second)}’s`
-  const said = birds === 0 ? 'No bird was scored by both under one draft.' : enough ? `${figured(birds, 'bird')} scored by both under one draft. ${wholeWords(compared)}` : `${figured(birds, 'bird')} scored by both under one draft: too few for a mean, so here they stand, ${pair}.`
+  const both = `${figured(birds, 'bird')} scored by both under one draft`
+  const said = birds === 0 ? 'No bird was scored by both under one draft.' : enough ? `${both}. ${wholeWords(compared)}` : `${both}: too few for a mean, so here they stand, ${pair}.`
   return {
     head: who, words: [said.trim(), leftOutWords(compared.leftOut)].filter(part => part !== '').join(' '),
     table: headings.length === 0 ? null : enough ? meansTable(headings, what) : plainTable(headings),
