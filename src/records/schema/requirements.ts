@@ -39,7 +39,7 @@ const requirements = object('the requirements', {
     'size-at-least': optional(count, 'For inbreeding: the least effective size.'),
     'male-lines': optional(count, 'For inbreeding: how many lines of males.'),
     'judged-on': optional(oneOf(['estimate', 'cautious']), 'Whether the figure itself has to reach what is asked, or the end of its 95% interval that speaks against the breed.'),
-    interval: optional(oneOf(['families', 'exact']), 'For kind `true-to-type`: whose lower limit has to reach the share. `families`: of the 95% interval by sire families; `exact`: of Clopper and Pearson’s. Without it the rate itself decides.'),
+    interval: optional(oneOf(['families', 'exact']), 'For kind `true-to-type`: whose lower limit has to reach the share. `families`: of the 95% interval by sire families; `exact`: of Clopper and Pearson’s. Without it the rate itself decides, or with `judged-on: cautious` the limit by sire families.'),
     trait: optional(reference('a trait'), 'The trait it is about.'),
     clauses: optional(listOf(reference('a clause')), 'The clauses of the standard it is about (section/clause).'),
     classes: optional(listOf(text('a class such as pullet')), 'The classes it is about: cock, cockerel, hen, pullet.'),
