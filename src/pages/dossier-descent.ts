@@ -1,15 +1,16 @@
 /** Descent for the dossier: how closely each step is bred, and what is left of the founders. */
 import type {Findings} from '../findings/study.ts'
-import type {References} from './dossier-behind.ts'
+import type {NumberedTable, References} from './dossier-behind.ts'
 import {FOUNDERS, stepPath} from './links.ts'
-import {figured, limits, NOTHING, percent, percentSign, rounded, sizeRange} from './numbers.ts'
-import type {Cell, Table} from './page.ts'
+import {figured, limits, listWords, NOTHING, percent, percentSign, rounded, sizeRange} from './numbers.ts'
+import type {Cell} from './page.ts'
 
 /** A row a step: F with its range over who the parents may be, kinship, what a generation of the closed phase cost, and how far back descent is known. */
-export function closenessTable({closeness, ladder}: Findings, refs: References): Table | null {
+export function closenessTable({closeness, ladder}: Findings, refs: References): NumberedTable | null {
   if (closeness.length === 0) return null
+  const {name, ...head} = refs.table('descent')
   return {
-    columns: [
+    ...head, columns: [
       {head: 'Step'}, {head: 'Birds', number: true}, {head: 'Mean F, %', number: true}, {head: 'Highest, %', number: true}, {head: 'Mean kinship, %', number: true},
       {head: 'Rise since the step before, %', number: true}, {head: 'Generations known', number: true}, {head: 'Behind it'},
     ],
@@ -18,10 +19,16 @@ export function closenessTable({closeness, ladder}: Findings, refs: References):
       const range = percent(of.meanLow) === percent(of.meanHigh) ? '' : ` (${limits({low: of.meanLow, high: of.meanHigh})})`
       return [
         of.step, String(of.birds), `${percent(of.mean)}${range}`, percent(of.most.f), percent(of.kinship), of.rate ? percent(of.rate.value).replace('-', '−') : NOTHING, rounded(of.generations, 1),
-        refs.to({of: `Descent, ${of.step}`, birds, records: birds.map(({at}) => at), page: stepPath(of.step)}),
+        refs.to({of: `${name}, ${of.step}`, birds, records: birds.map(({at}) => at), page: stepPath(of.step)}),
       ]
     }),
   }
+}
+
+/** `No chick of BC4 wore a band, so it is not in the table.` Nothing where every step stands in it. */
+export function notInTable({closeness, ladder}: Findings): string {
+  const steps = ladder.filter(step => step.kind === 'reached' && !closeness.some(of => of.step === step.label)).map(({label}) => label)
+  return steps.length === 0 ? '' : `No chick of ${listWords(steps, 'or')} wore a band, so ${steps.length === 1 ? 'it is' : 'they are'} not in it.`
 }
 
 /** `The 27 living breeders stand on what 5.2 founders would give that had each bred alike …` */

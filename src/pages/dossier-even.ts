@@ -3,9 +3,9 @@ import type {SpreadRow} from '../findings/spread.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, Tally, Trait} from '../logbook/book.ts'
 import {isUnit, UNITS} from '../records/quantities.ts'
-import type {Behind} from './dossier-behind.ts'
+import {besidesOf, type Behind} from './dossier-behind.ts'
 import {LADDER} from './links.ts'
-import {figured, limitsShort, percent} from './numbers.ts'
+import {limitsShort, listWords, percent} from './numbers.ts'
 import type {Cell, Figure} from './page.ts'
 import {trueBredFigure} from './step-figures.ts'
 import {weightsFigure} from './weights-figure.ts'
@@ -64,9 +64,9 @@ export function evenFigures(findings: Findings): readonly Figure[] {
 }
 
 /** The chicks and the scores and weighings that the drawings count. */
-export function behindFigures({ladder}: Findings): Behind {
+export function behindFigures({ladder}: Findings, figures: readonly Figure[]): Behind {
   const chicks: readonly (Bird | Tally)[] = ladder.flatMap(step => (step.kind === 'reached' ? [...step.birds, ...step.tallies] : []))
   const counted = chicks.map(chick => ({chick, scores: [...chick.looks].flatMap(([trait, look]) => (look.counted && (trait.required || trait.kind === 'measured') ? [look.counted] : []))})).filter(({scores}) => scores.length > 0)
   const unbanded = counted.reduce((sum, {chick}) => sum + (chick.kind === 'bird' ? 0 : chick.count), 0)
-  return {of: 'Figures 1 and 2', birds: counted.flatMap(({chick}) => (chick.kind === 'bird' ? [chick] : [])), ...(unbanded > 0 ? {besides: `${figured(unbanded, 'chick')} without a band`} : {}), records: counted.flatMap(({scores}) => scores.map(({at}) => at)), page: LADDER}
+  return {of: listWords(figures.map(({head}) => head.replace(/[.]$/, ''))), birds: counted.flatMap(({chick}) => (chick.kind === 'bird' ? [chick] : [])), ...besidesOf(unbanded), records: counted.flatMap(({scores}) => scores.map(({at}) => at)), page: LADDER}
 }

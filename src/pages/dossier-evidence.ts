@@ -1,8 +1,9 @@
 /** Requirement by requirement: what is asked, what the records show, what stands behind it, and what would meet it. */
 import type {Evidence, EvidenceOfAll} from '../findings/evidence.ts'
 import type {Findings} from '../findings/study.ts'
-import {dayWords} from './dates.ts'
-import type {Reference, References} from './dossier-behind.ts'
+import type {Logbook} from '../logbook/book.ts'
+import {dateWords, dayWords} from './dates.ts'
+import {besidesOf, type Reference, type References} from './dossier-behind.ts'
 import {fixedLines} from './evidence-of-descent-words.ts'
 import {shownWords, whereShown} from './evidence-words.ts'
 import type {Naming} from './naming.ts'
@@ -20,8 +21,8 @@ export interface EvidenceView {
   readonly lines: readonly string[]
   /** a place in the dossier itself; null where its numbers stand nowhere else in it */
   readonly where: Reference | null
-  /** the birds and records behind it; null where there are none */
-  readonly ref: Reference | null
+  /** the birds and records behind it; where there are none, the record that asks for it */
+  readonly ref: Reference
   readonly waived: string | null
   /** what would meet it; empty where it is met */
   readonly way: string
@@ -38,16 +39,20 @@ export function evidenceViews({evidence, book}: Findings, naming: Naming, refs: 
     return {
       ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: `${shownWords(item, book, naming)}${behind.on === null || behind.on === book.asOf ? '' : ` Latest record: ${dayWords(behind.on)}.`}`, way: waySentence(item, book.asOf, naming),
       lines: shown.kind === 'fixed' ? fixedLines(shown) : [], where: where && page === null ? where : null,
-      ref: behind.birds.length + behind.records.length === 0 ? null : refs.to({of: `Requirement: ${requirement.title}`, birds: behind.birds, records: behind.records, page}), waived: waivedWords(item),
+      ref: refs.to({of: `Requirement: ${requirement.title}`, birds: behind.birds, ...besidesOf(unbandedOf(shown, behind.birds.length)), records: behind.records.length > 0 ? behind.records : [requirement.at], page}), waived: waivedWords(item, book),
     }
   })
 }
 
-function waivedWords({requirement: {waived}, lapsed}: Evidence): string | null {
+/** Of chicks that were counted those that wear no band. */
+const unbandedOf = (shown: Evidence['shown'], banded: number): number => (shown.kind === 'true-to-type' ? Math.max(0, shown.rate.passes + shown.rate.fails + shown.rate.partScored - banded) : 0)
+
+function waivedWords({requirement: {waived, kind}, lapsed}: Evidence, {requirements}: Logbook): string | null {
   if (waived === null) return null
+  const papers = (requirements?.papers ?? []).filter(({proves}) => proves === kind).map(({title, on}) => `${title}, ${dateWords(on)}`), shown = papers.length === 0 ? '' : ` On paper: ${listWords(papers)}.`
   const by = waived.by === null ? '' : ` by ${waived.by}`, because = waived.because.replace(/[.]$/, '')
-  if (lapsed) return `A waiver${by} held until ${waived.until ? dayWords(waived.until.last) : 'a day that is past'}: ${because}.`
-  return `Waived${by}${waived.until ? ` until ${dayWords(waived.until.last)}` : ''}: ${because}.`
+  if (lapsed) return `A waiver${by} held until ${waived.until ? dayWords(waived.until.last) : 'a day that is past'}: ${because}.${shown}`
+  return `Waived${by}${waived.until ? ` until ${dayWords(waived.until.last)}` : ''}: ${because}.${shown}`
 }
 
 export function evidenceLead({counts}: EvidenceOfAll): string {

@@ -1,15 +1,15 @@
 /** How the breed came to be: the seasons in words, and every step in a table. */
 import type {ReachedStep} from '../findings/ladder.ts'
 import type {Findings} from '../findings/study.ts'
-import type {Bird, Pen} from '../logbook/book.ts'
+import type {Bird, Hatch, Pen} from '../logbook/book.ts'
 import {bandRuns} from './band-runs.ts'
 import {dateWords, onDate} from './dates.ts'
-import type {Behind, References} from './dossier-behind.ts'
+import {besidesOf, type Behind, type NumberedTable, type References} from './dossier-behind.ts'
 import {cannotSay} from './estimate-words.ts'
 import {penPath, stepPath, strainPath} from './links.ts'
 import type {Naming} from './naming.ts'
-import {counted, figured, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
-import type {Cell, Table} from './page.ts'
+import {counted, listWords, NOTHING, ofWords, percent, sentence} from './numbers.ts'
+import type {Cell} from './page.ts'
 import {stepMeaning} from './step-words.ts'
 import {yearsWords} from './count-words.ts'
 import {ALL_THEY_COULD} from './true-bred-words.ts'
@@ -21,9 +21,9 @@ export interface HistoryView {
   readonly closing: readonly string[]
   /** Markdown: the keeper's own account, the project's body */
   readonly body: string
-  readonly founders: Table | null
-  readonly table: Table | null
-  readonly crosses: Table | null
+  readonly founders: NumberedTable | null
+  readonly table: NumberedTable | null
+  readonly crosses: NumberedTable | null
   readonly note: string
 }
 
@@ -56,26 +56,22 @@ function bloodWords({strainShares, book}: Findings): string {
 }
 
 /** What is behind a step's row: its banded birds, its unbanded chicks, and the hatches and pens. */
-function behindStep({label, birds, chicks, hatches, pens}: ReachedStep): Behind {
-  return {
-    of: `Table 1, ${label}`, birds, ...(chicks.unbanded + chicks.unlisted > 0 ? {besides: `${figured(chicks.unbanded + chicks.unlisted, 'chick')} without a band, in the hatches’ files`} : {}),
-    records: [...hatches, ...pens].map(({at}) => at), page: stepPath(label),
-  }
-}
+const behindStep = ({label, birds, chicks, hatches, pens}: ReachedStep, table: string): Behind =>
+  ({of: `${table}, ${label}`, birds, ...besidesOf(chicks.unbanded + chicks.unlisted), records: [...hatches, ...pens].map(({at}) => at), page: stepPath(label)})
 
-function stepsTable(findings: Findings, steps: readonly ReachedStep[], refs: References): Table | null {
+function stepsTable(findings: Findings, steps: readonly ReachedStep[], refs: References): NumberedTable | null {
   if (steps.length === 0) return null
-  const {recurrent} = findings.book.project
+  const {recurrent} = findings.book.project, {name, ...head} = refs.table('every step')
   const rows = steps.map((step): readonly Cell[] => {
     const bred = findings.trueBred.steps.find(each => each.step === step.label)?.rate
     return [
       step.label, step.seasons.length === 0 ? NOTHING : yearsWords(step.seasons), String(step.sires.length), String(step.dams.length),
       String(step.chicks.hatched), String(step.chicks.scored), String(step.chicks.kept), bred === undefined ? NOTHING : bred.kind === 'cannot-say' ? cannotSay(bred) : ofWords(bred.count, bred.total),
-      step.recurrentShare ? percent(step.recurrentShare.mean) : NOTHING, refs.to(behindStep(step)),
+      step.recurrentShare ? percent(step.recurrentShare.mean) : NOTHING, refs.to(behindStep(step, name)),
     ]
   })
   return {
-    columns: [
+    ...head, columns: [
       {head: 'Step'}, {head: 'Seasons'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'Hatched', number: true}, {head: 'Scored', number: true}, {head: 'Kept', number: true},
       {head: 'All they could', number: true}, {head: recurrent ? `${recurrent.name}, %` : 'Recurrent strain, %', number: true}, {head: 'Behind it'},
     ],
@@ -84,34 +80,46 @@ function stepsTable(findings: Findings, steps: readonly ReachedStep[], refs: Ref
 }
 
 /** Who was mated to whom, a row a pen that had chicks, season by season. */
-function crossesTable({book}: Findings, naming: Naming, refs: References): Table | null {
+function crossesTable({book}: Findings, naming: Naming, refs: References): NumberedTable | null {
   const pens = book.pens.filter(({hatches}) => hatches.length > 0).toSorted((a, b) => a.season - b.season || (a.id < b.id ? -1 : 1))
   if (pens.length === 0) return null
+  const {name, ...head} = refs.table('every cross')
   return {
-    columns: [{head: 'Pen'}, {head: 'Males'}, {head: 'Females'}, {head: 'Keeper'}, {head: 'Gave'}, {head: 'Behind it'}],
+    ...head, columns: [{head: 'Pen'}, {head: 'Males'}, {head: 'Females'}, {head: 'Keeper'}, {head: 'Gave'}, {head: 'Behind it'}],
     rows: pens.map((pen): readonly Cell[] => {
       const males = stayed(pen.males), females = stayed(pen.females)
       return [
         pen.id, bandRuns(males.map(({band}) => band)) || NOTHING, bandRuns(females.map(({band}) => band)) || NOTHING, pen.keeper ? naming.keeper(pen.keeper) : NOTHING,
-        listWords([...new Set(pen.hatches.map(({step}) => step.label))]),
-        refs.to({of: `Table 2, pen ${pen.id}`, birds: [...males, ...females], records: [pen.at, ...pen.hatches.map(({at}) => at)], page: penPath(pen)}),
+        listWords([...new Set(pen.hatches.map(gaveWords))]),
+        refs.to({of: `${name}, pen ${pen.id}`, birds: [...males, ...females], records: [pen.at, ...pen.hatches.map(({at}) => at)], page: penPath(pen)}),
       ]
     }),
   }
 }
 
+/** A step, or the strain that was bred pure. */
+const gaveWords = ({step, shares}: Hatch): string => (step.kind === 'strain' ? listWords([...shares.keys()].map(({name}) => name)) || 'pure stock' : step.label)
+
 const stayed = (stays: Pen['males']): readonly Bird[] => [...new Set(stays.map(({bird}) => bird))]
 
-/** The founding birds of each strain, by band. */
-function foundersTable({book}: Findings, refs: References): Table | null {
-  const rows = book.strains.flatMap((strain): readonly (readonly Cell[])[] => {
-    const birds = book.birds.filter(bird => bird.parentage.kind === 'founder' && bird.strain === strain)
-    if (birds.length === 0) return []
-    const of = (sex: Bird['sex']): string => String(birds.filter(bird => bird.sex === sex).length)
-    const gives = strain === book.project.recurrent ? 'crossed back to' : book.project.donors.includes(strain) ? 'gives a trait' : 'other blood'
-    return [[strain.name, gives, of('male'), of('female'), refs.to({of: `Founders, ${strain.name}`, birds, records: [strain.at, ...birds.map(({at}) => at)], page: strainPath(strain)})]]
-  })
-  return rows.length === 0 ? null : {columns: [{head: 'Strain'}, {head: 'Its part'}, {head: 'Males', number: true}, {head: 'Females', number: true}, {head: 'Behind it'}], rows}
+/** The founding birds of each strain, by band: those that came in from outside and hatched of bought eggs, and how many of them were bred from for the breed. */
+function foundersTable({book, ladder}: Findings, refs: References): NumberedTable | null {
+  const groups = book.strains.map(strain => ({strain, birds: book.birds.filter(bird => bird.parentage.kind === 'founder' && bird.strain === strain)})).filter(({birds}) => birds.length > 0)
+  if (groups.length === 0) return null
+  const penned = new Set(book.pens.filter(({hatches}) => hatches.length > 0).flatMap(({males, females}) => [...males, ...females].map(({bird}) => bird)))
+  const parents = new Set(ladder.filter(step => step.kind === 'reached').flatMap(({sires, dams}) => [...sires, ...dams]))
+  const isBred = (bird: Bird): boolean => penned.has(bird) || parents.has(bird), hasUnsexed = groups.some(({birds}) => birds.some(({sex}) => sex === 'unknown')), {name, ...head} = refs.table('founding birds')
+  return {
+    ...head, columns: [{head: 'Strain'}, {head: 'Its part'}, {head: 'Males', number: true}, {head: 'Females', number: true}, ...(hasUnsexed ? [{head: 'Not sexed', number: true}] : []), {head: 'Bred from here', number: true}, {head: 'Behind it'}],
+    rows: groups.map(({strain, birds}): readonly Cell[] => {
+      const of = (sex: Bird['sex']): string => String(birds.filter(bird => bird.sex === sex).length)
+      const gives = strain === book.project.recurrent ? 'crossed back to' : book.project.donors.includes(strain) ? 'gives a trait' : 'other blood'
+      return [
+        strain.name, gives, of('male'), of('female'), ...(hasUnsexed ? [of('unknown')] : []), String(birds.filter(isBred).length),
+        refs.to({of: `${name}, ${strain.name}`, birds, records: [strain.at, ...birds.map(({at}) => at)], page: strainPath(strain)}),
+      ]
+    }),
+  }
 }
 
 export function historyView(findings: Findings, naming: Naming, refs: References): HistoryView {

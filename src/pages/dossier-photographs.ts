@@ -4,9 +4,9 @@ import {varietyOf} from '../findings/variety-of.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, Logbook, Photo} from '../logbook/book.ts'
 import {dateWords} from './dates.ts'
-import type {References} from './dossier-behind.ts'
+import type {NumberedTable, References} from './dossier-behind.ts'
 import {figured, NOTHING} from './numbers.ts'
-import type {Cell, Table} from './page.ts'
+import type {Cell} from './page.ts'
 import {plates, type Plate} from './plates.ts'
 import {birdWord} from './sex-words.ts'
 
@@ -20,7 +20,7 @@ interface Pictured {
 
 export interface PhotographsView {
   readonly words: string
-  readonly table: Table | null
+  readonly table: NumberedTable | null
   readonly plates: readonly Plate[]
 }
 
@@ -56,18 +56,20 @@ function inTurn(groups: readonly (readonly Pictured[])[]): readonly Pictured[] {
 
 function captioned({bird, photo}: Pictured, {project, asOf}: Logbook): Photo {
   const who = `${bird.band}, ${birdWord(bird, project.species, photo.on?.first ?? asOf)}`
-  return {...photo, alt: photo.alt ?? who, caption: photo.caption === null ? who : `${who}: ${photo.caption}`}
+  const words = photo.caption?.startsWith(`${bird.band} `) ? photo.caption.slice(bird.band.length + 1) : photo.caption
+  return {...photo, alt: photo.alt ?? who, caption: words === null ? who : `${who}: ${words.charAt(0).toLowerCase()}${words.slice(1)}`}
 }
 
-function tableOf(groups: readonly {readonly name: string; readonly pictures: readonly Pictured[]}[], refs: References): Table {
+function tableOf(groups: readonly {readonly name: string; readonly pictures: readonly Pictured[]}[], refs: References): NumberedTable {
+  const {name: title, ...head} = refs.table('photographs by sex and age')
   return {
-    columns: [{head: 'Birds'}, {head: 'Photographs', number: true}, {head: 'Taken'}, {head: 'Behind it'}],
+    ...head, columns: [{head: 'Birds'}, {head: 'Photographs', number: true}, {head: 'Taken'}, {head: 'Behind it'}],
     rows: groups.map(({name, pictures}): readonly Cell[] => {
       const days = [...new Set(pictures.flatMap(({photo}) => photo.on ?? []))].sort((a, b) => a.first - b.first).map(dateWords)
       const undated = pictures.filter(({photo}) => photo.on === null).length
       return pictures.length === 0 ? [name, '0', 'none yet', NOTHING] : [
         name, String(pictures.length), [...new Set(days), ...(undated === 0 ? [] : [`${undated} undated`])].join(', '),
-        refs.to({of: `Photographs, ${name.toLowerCase()}`, birds: pictures.map(({bird}) => bird), records: pictures.map(({bird}) => bird.at)}),
+        refs.to({of: `${title}, ${name.toLowerCase()}`, birds: pictures.map(({bird}) => bird), records: pictures.map(({bird}) => bird.at)}),
       ]
     }),
   }

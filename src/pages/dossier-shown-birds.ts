@@ -2,7 +2,10 @@
 import type {ShowResult} from '../findings/show-results.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, Parent} from '../logbook/book.ts'
-import {dateWords} from './dates.ts'
+import {dateWords, onDate} from './dates.ts'
+import type {Reference, References} from './dossier-behind.ts'
+import {LEFT} from './life-words.ts'
+import {SHOWS} from './links.ts'
 import type {Naming} from './naming.ts'
 import {listWords, percentSign} from './numbers.ts'
 import {birdWord} from './sex-words.ts'
@@ -10,7 +13,7 @@ import {stepWords} from './step-words.ts'
 
 export interface ShownBird {
   readonly band: string
-  /** `hen, hatched 14 March 2024, BC3F2, with the keeper at Kelpgarth, F 3.1%` */
+  /** `hen, hatched 14 March 2024, BC3F2, with the keeper at Kelpgarth, F 3.1%`; of a bird that is gone as what it left, and when */
   readonly is: string
   readonly sire: string
   readonly dam: string
@@ -28,10 +31,17 @@ export function shownBirds(findings: Findings, naming: Naming): readonly ShownBi
   }))
 }
 
+/** Where the birds and their shows are on record. */
+export function shownBirdsRef({shows}: Findings, refs: References): Reference | null {
+  const birds = [...shows.birds.keys()]
+  return birds.length === 0 ? null : refs.to({of: 'Birds shown', birds, records: [...birds.map(({hatch, at}) => hatch?.at ?? at), ...birds.map(({at}) => at), ...shows.shows.map(({show}) => show.at)], page: SHOWS})
+}
+
 function isWords(bird: Bird, {book, kinship}: Findings, naming: Naming): string {
-  const keeper = bird.keptAt.at(-1)?.keeper, {f, atLeast} = kinship.of(bird)
+  const keeper = bird.keptAt.at(-1)?.keeper, {f, atLeast} = kinship.of(bird), {left} = bird
   return [
-    birdWord(bird, book.project.species, book.asOf), ...(bird.hatched ? [`hatched ${dateWords(bird.hatched)}`] : []), stepWords(bird), ...(keeper ? [`with ${naming.keeper(keeper)}`] : []),
+    birdWord(bird, book.project.species, left?.on?.first ?? book.asOf), ...(bird.hatched ? [`hatched ${dateWords(bird.hatched)}`] : []), stepWords(bird),
+    keeper ? `${left ? 'last with' : 'with'} ${naming.keeper(keeper)}` : 'keeper not recorded', ...(left ? [`${LEFT[left.how]}${left.on ? ` ${onDate(left.on)}` : ''}`] : []),
     `F ${atLeast ? 'at least ' : ''}${percentSign(f.mean)}`,
   ].join(', ')
 }
@@ -55,5 +65,5 @@ function sideWords(parents: readonly Parent[], sex: 'male' | 'female', left: num
 
 const resultsWords = (results: readonly ShowResult[]): string => results.map(({show, entry}) => {
   const place = entry.disqualified ? 'disqualified' : entry.place === null ? 'no placing' : `${entry.place}${entry.of === null ? '' : ` of ${entry.of}`}`
-  return `${show.name}, ${dateWords(show.on)}: ${[...(entry.class === null ? [] : [entry.class]), place, ...(entry.award === null ? [] : [entry.award])].join(', ')}`
+  return `${show.name}, ${dateWords(show.on)}: ${[...(entry.class === null ? [] : [entry.class]), place, ...(entry.grade === null ? [] : [entry.grade]), ...(entry.award === null ? [] : [entry.award])].join(', ')}`
 }).join('; ')

