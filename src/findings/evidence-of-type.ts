@@ -44,7 +44,7 @@ export function trueToType(requirement: Requirement, {book}: Sources): Finding {
   const rate = trueBredAmong(type, hatches), shape = {of: 'seasons', name: [...new Set([seasons[0], seasons.at(-1)])].join(' to '), sex: 'all'} as const
   const counted = (unscored: boolean | null): TrueBredPart => partOf(type, shape, chicks, rate.unlisted, ({is}) => (is === 'right' ? true : is === 'off' ? false : is === 'part-scored' ? unscored : null))
   const part = counted(null), ifFail = counted(false), ifPass = counted(true)
-  const sure = atLeast !== null && ifFail.share.kind === 'share' && ifFail.share.value >= atLeast - SLACK
+  const worst = valueOf(ifFail, by), sure = atLeast !== null && worst !== null && worst >= atLeast - SLACK
   const looks = asked.looks.map(look => ({clause: look.clause, trait: look.scored, scored: scoredFor.get(look) ?? 0, otherWords: otherWords.get(look) ?? 0}))
   const shown: ShownOfType = {kind: 'true-to-type', by: asked.by, decidedBy: by, seasons, looks, untold: asked.untold, rate, part, ifFail, ifPass, sure}
   const isOpen = asked.by !== 'required' && (looks.some(({scored}) => scored === 0) || (asked.by === 'clauses' && asked.untold.length > 0))

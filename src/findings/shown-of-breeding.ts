@@ -26,7 +26,7 @@ export interface ShownOfType {
   readonly part: TrueBredPart
   readonly ifFail: TrueBredPart
   readonly ifPass: TrueBredPart
-  /** it would still be reached if every chick not fully scored failed */
+  /** it would still be reached, by the figure that decides, if every chick not fully scored failed */
   readonly sure: boolean
 }
 
