@@ -71,8 +71,8 @@ export function figureOf(shown: Shown): Figure {
     case 'shown-per-class': return {value: least(shown.classes.map(({birds}) => birds)), count: shown.classes.reduce((sum, {birds}) => sum + birds, 0)}
     case 'shows-and-judges': return {value: shown.shows, count: shown.judges.length, total: shown.shows}
     case 'show-result': return {value: shown.leastPoints, count: shown.entries - shown.below.length - shown.unwritten, total: shown.entries}
-    case 'true-to-type': return ofShare(shown.part.share)
-    case 'even-weight': return ofParts(shown.parts)
+    case 'true-to-type': return {...ofShare(shown.part.share), ...limitsThatDecide(shown)}
+    case 'even-weight': return ofParts(shown)
     case 'written-standard': return {value: shown.points, count: shown.wanted.length - shown.missing.length, total: shown.wanted.length}
     case 'distinct': return {value: least(shown.breeds.map(({differing}) => differing.length)), high: least(shown.breeds.map(({differing, unfilled}) => differing.length + unfilled.length))}
     case 'history': return {value: shown.steps, count: shown.hatched}
@@ -91,7 +91,16 @@ export function figureOf(shown: Shown): Figure {
 const lesser = (a: Figure, b: Figure): Figure => ((b.value ?? Infinity) < (a.value ?? Infinity) ? b : a)
 
 /** Of the figures of either sex the one that decides: the first that is not met, else the last untold, else the first. */
-function ofParts(parts: Extract<Shown, {kind: 'even-weight'}>['parts']): Figure {
+function ofParts({parts, rows, inside}: Extract<Shown, {kind: 'even-weight'}>): Figure {
   const part = parts.find(({met}) => met === false) ?? parts.find(({met}) => met === null) ?? parts[0]
-  return part ? {value: part.have, total: part.n} : {}
+  if (!part) return {}
+  const spread = rows.find(({trait, sex}) => trait === part.trait && sex === part.sex)?.spread, share = inside.find(({trait, sex}) => trait === part.trait && sex === part.sex)?.share
+  const limits = part.of === 'inside' ? (share?.kind === 'share' ? share.interval : null) : spread?.kind !== 'spread' ? null : part.of === 'cv' ? spread.cvInterval : spread.within10.interval
+  return {value: part.have, low: limits?.low ?? null, high: limits?.high ?? null, total: part.n}
+}
+
+/** Of the interval that is held against the share; where the share itself decides, its own. */
+function limitsThatDecide({decidedBy, part: {family, exact}}: Extract<Shown, {kind: 'true-to-type'}>): Figure {
+  const limits = decidedBy === 'families' ? (family?.kind === 'families' ? family : null) : decidedBy === 'exact' ? exact : null
+  return limits ? {low: limits.low, high: limits.high} : {}
 }
