@@ -2,7 +2,7 @@
  * The whole book as one JSON document for whoever wants to work on it with other means: public facts only, every reference an id.
  * Keepers and judges without consent stand in it as the letters and numbers they have on the pages.
  */
-import type {Bird, CareEntry, Chicks, Clause, Draft, Hatch, Logbook, Look, Parentage, Pen, Score, Show, Strain, Tally, Trait} from '../logbook/book.ts'
+import type {Bird, CareEntry, Chicks, Clause, Draft, Hatch, KeepersSheet, Logbook, Look, Parentage, Pen, Score, Show, Strain, Tally, Trait} from '../logbook/book.ts'
 import {isoDay, type PartialDate} from '../records/dates.ts'
 
 const dateOf = (date: PartialDate | null): string | null => date?.text ?? null
@@ -24,7 +24,7 @@ class Parentages {
   }
 }
 
-const scoreOf = ({value, on, by, struck, outside}: Score): object => ({value, on: dateOf(on), by: by?.name ?? null, struck, outside})
+const scoreOf = ({value, on, by, struck, outside, draft}: Score): object => ({value, on: dateOf(on), by: by?.name ?? null, struck, outside, ...(draft === undefined ? {} : {draft})})
 
 /** The score that counts, and every other one. */
 const looksOf = (looks: ReadonlyMap<Trait, Look>): object => Object.fromEntries([...looks].map(([trait, {counted, scores}]) => [trait.id, {
@@ -72,6 +72,9 @@ const showOf = (show: Show): object => ({
     ({bird: bird.id, class: of, judge, place, of: outOf, award, points, remark, disqualified, draft})),
 })
 
+const sheetOf = ({bird, on, by, draft, struck, headings}: KeepersSheet): object =>
+  ({bird: bird.id, on: dateOf(on), by: by === null || typeof by === 'string' ? by : by.name, draft, struck, points: Object.fromEntries(headings.map(({name, points}) => [name, points]))})
+
 /** What is asked beside the words; a key that would say nothing is left out. */
 const clauseOf = ({id, title, text, sex, variety, trait, allows, ownRange, mandatory, ifMissed, accepted}: Clause): object => ({
   id, title, text, ...(sex === null ? {} : {sex}), ...(variety === null ? {} : {variety}), ...(trait === null ? {} : {trait: trait.id, allows, ownRange}), ...(mandatory ? {mandatory} : {}),
@@ -101,7 +104,7 @@ export function publicBook(book: Logbook): object {
       ({id, name, role, trueFor: Object.fromEntries([...trueFor].map(([trait, state]) => [trait.id, state])), inbreeding, kinship})),
     traits: book.traits.map(traitOf),
     keepers: book.keepers.map(({id, name, consents, since, region}) => ({id, name, since: consents ? dateOf(since) : null, region})),
-    birds: book.birds.map(bird => birdOf(bird, parentages)), pens: book.pens.map(penOf), hatches: book.hatches.map(hatch => hatchOf(hatch, parentages)), shows: book.shows.map(showOf), standard: book.drafts.map(draftOf),
+    birds: book.birds.map(bird => birdOf(bird, parentages)), pens: book.pens.map(penOf), hatches: book.hatches.map(hatch => hatchOf(hatch, parentages)), shows: book.shows.map(showOf), sheets: book.sheets.map(sheetOf), standard: book.drafts.map(draftOf),
     care: book.care.map(careOf),
     eggs: book.eggCounts.map(({pen, bird, on, eggs, hens, days, weight}) => ({pen: pen?.id ?? null, bird: bird?.id ?? null, on: on.text, eggs, hens, days: days ?? null, weighed: weight?.eggs ?? null, grams: weight?.grams ?? null})),
     feed: book.feedings.map(({pen, hatch, on, feed, left}) => ({pen: pen?.id ?? null, hatch: hatch?.id ?? null, on: on.text, grams: feed, left: left ?? null})),

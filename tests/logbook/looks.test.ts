@@ -69,3 +69,14 @@ describe('a measured trait of no age', () => {
     expect(row?.spread.kind === 'spread' && [row.spread.n, row.spread.mean]).toEqual([6, (90 + 91 + 92 + 93 + 94 + 95) / 6])
   })
 })
+
+describe('the draft that a score was made under', () => {
+  it('is the one that an observation or a row names; where none is named nothing is', () => {
+    const book = bookOf({
+      'standard/1.md': '---\ndraft: 1\non: 2023-01-10\n---\n## Colour\n\nWhite.\n', 'scores/2024.csv': 'band,on,comb,draft\nH-2,2024-05-10,single,1\nH-3,2024-05-10,single,\n',
+      'birds/H-1.md': '---\nband: H-1\nsex: male\nstrain: holm-white\nhatched: 2022-03-20\nobservations:\n  - {on: 2024-05-10, draft: 1, comb: single, temper: calm}\n---\n',
+    })
+    expect(['H-1', 'H-2', 'H-3'].map(band => lookIn(birdIn(book, band), 'comb')?.counted?.draft)).toEqual([1, 1, undefined])
+    expect(birdIn(book, 'H-1').observations).toMatchObject([{notes: [['temper', 'calm']]}])
+  })
+})

@@ -106,6 +106,14 @@ describe('a scoring day', () => {
     expect(records.scorings[0]?.looks[0]).toMatchObject({at: {line: 2, column: 24, width: 3}, keyAt: {line: 1, column: 12, width: 4}})
   })
 
+  it('takes the draft that was scored by, and headings of the scale beside traits', () => {
+    const {records, problems} = scores('band,on,by,Draft,comb,Type and carriage\n24-031,2024-05-04,inga,5,pea,26 of 30\n24-032,2024-05-04,inga,,,24')
+    expect(problems).toEqual([])
+    expect(records.scorings.map(({draft, looks}) => [draft?.number ?? null, looks.map(({key, value}) => `${key}: ${value}`)])).toEqual([[5, ['comb: pea', 'Type and carriage: 26 of 30']], [null, ['Type and carriage: 24']]])
+    expect(records.scorings[0]?.draft?.at).toMatchObject({line: 2, column: 24})
+    expect(scores('band,on,draft,comb\n24-031,2024-05-04,fifth,pea').problems.map(({code, place}) => `${place.start.line}:${place.start.column} ${code}`)).toEqual(['2:19 unreadable-value'])
+  })
+
   it('a heading’s unit goes with its bare numbers', () => {
     expect(scores('band,on,shank (mm)\n24-031,2024-05-04,92').records.scorings[0]?.looks).toMatchObject([{key: 'shank', value: '92 mm'}])
   })
