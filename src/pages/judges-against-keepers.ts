@@ -30,7 +30,7 @@ const inHundred = (p: number): string => (p >= 0.995 ? 'nearly always' : p < 0.0
 function verdict({tau: {tau, p, leastP}}: JudgeAgreement): string {
   if (tau === null || p === null || leastP === null) return ''
   const amount = `Tau-b is ${signed(rounded(tau, 2))}`
-  if (leastP > CHANCE) return `${amount}; too few to say: even full agreement would come of chance ${inHundred(leastP)}.`
+  if (leastP > CHANCE) return `Too few to say: even full agreement would come of chance ${inHundred(leastP)}.`
   if (p > CHANCE) return `${amount}; chance alone goes as far ${inHundred(p)}, so no agreement is shown, nor that there is none.`
   return `${amount}; chance alone goes as far ${inHundred(p)}: ${tau > 0 ? 'the judges see it as we do, on the whole' : 'the judges see it the other way round'}.`
 }

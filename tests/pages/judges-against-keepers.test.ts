@@ -21,7 +21,7 @@ const placings = (...shows: Show[]) => {
 describe('placingsView(agreements)', () => {
   it('says that few are too few, and gives no tau by judge', () => {
     const found = placings(pullets('a', 9, 8, 6))
-    expect(found?.words).toEqual(['Type: of 3 pairs of our birds, 3 stood the same way round with the judge as with us and 0 the other way. Tau-b is +1.00; too few to say: even full agreement would come of chance 33 in 100 times.'])
+    expect(found?.words).toEqual(['Type: of 3 pairs of our birds, 3 stood the same way round with the judge as with us and 0 the other way. Too few to say: even full agreement would come of chance 33 in 100 times.'])
     expect(found?.table.rows).toEqual([['Type', 'All', '3', '3', '0', 'too few', '–'], ['Type', 'judge 1', '3', '3', '0', 'too few', '–']])
   })
   it('says what chance leaves of full agreement, and of none', () => {
