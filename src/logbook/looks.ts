@@ -2,13 +2,14 @@
 import {misplacedTable} from '../records/misplaced.ts'
 import {near} from '../records/near.ts'
 import type {Others} from '../records/shape.ts'
-import type {Spot} from '../records/problem.ts'
+import {inside, type Spot} from '../records/problem.ts'
 import {BIRD_FIELDS} from '../records/schema/parts.ts'
 import {spanOf} from './band-book.ts'
 import type {Bench} from './bench.ts'
 import type {Birds} from './birds.ts'
 import type {Bird, Draft, KeepersSheet, Look, Score, Tally, Trait} from './book.ts'
 import type {Hatches} from './hatch-shells.ts'
+import {unknownDraft} from './inspect/unknown-draft.ts'
 import {locusForTrait, unknownKeyOfBird, unknownTrait} from './inspect/unknown-trait.ts'
 import type {Keepers} from './keepers.ts'
 import {nearPlaces} from './directory.ts'
@@ -37,7 +38,8 @@ export function linkLooks(bench: Bench, birds: Birds, hatches: Hatches, traits: 
     const scores = scoresOf(bird)
     for (const telling of tellings) keys.read(telling.others, UNDATED, bird, scores)
     for (const {told: {observations}} of tellings) {
-      for (const {on, by, draft, others} of observations ?? []) {
+      for (const {on, by, draft, others, at} of observations ?? []) {
+        if (draft !== undefined && at && !drafts.some(({number}) => number === draft)) bench.note(unknownDraft(draft, inside(at, 'draft'), drafts.map(({number}) => number)))
         const scored = others.filter(({key}) => traits.get(key) !== undefined)
         if (scored.length > 0) keys.read(scored, {on: on ?? null, by: by ? keepers.find(by) : null, draft}, bird, scores)
       }

@@ -3,7 +3,7 @@ import {describe, expect, it} from 'vitest'
 import {countedValue} from '../../src/findings/counted-value.ts'
 import {study} from '../../src/findings/study.ts'
 import type {Bird, Logbook, Look} from '../../src/logbook/book.ts'
-import {bookOf, type Files} from './around.ts'
+import {around, bookOf, linkFiles, type Files} from './around.ts'
 
 const HATCH = (lines: string) => `---\npen: 2024-A\nset: 2024-03-02\neggs: 40\nhatched: 20\non: 2024-03-23\n${lines}\n---\n`
 const birdIn = (book: Logbook, band: string): Bird => {
@@ -78,5 +78,9 @@ describe('the draft that a score was made under', () => {
     })
     expect(['H-1', 'H-2', 'H-3'].map(band => lookIn(birdIn(book, band), 'comb')?.counted?.draft)).toEqual([1, 1, undefined])
     expect(birdIn(book, 'H-1').observations).toMatchObject([{notes: [['temper', 'calm']]}])
+  })
+  it('is told of where no such draft is on record', () => {
+    const {problems} = linkFiles(around({'birds/H-1.md': '---\nband: H-1\nsex: male\nstrain: holm-white\nhatched: 2022-03-20\nobservations:\n  - {on: 2024-05-10, draft: 4, comb: single}\n---\n'}))
+    expect(problems.map(({code, place, remedy}) => [code, place.file, place.start.line, remedy])).toEqual([['unknown-draft', 'birds/H-1.md', 7, 'leave it out until a draft stands in standard/']])
   })
 })
