@@ -17,13 +17,13 @@ describe('matchedDrafts(from, to)', () => {
   it('finds every clause and section of both, each once', () => {
     fc.assert(fc.property(anyDraft, anyDraft, (from, to) => {
       const {clauses, sections} = matchedDrafts(from, to), all = (of: typeof from) => of.sections.flatMap(section => section.clauses)
-      const told = <T>(pieces: readonly (T | null)[]) => new Set(pieces.filter(piece => piece !== null))
-      for (const [pieces, old, fresh] of [[clauses, all(from), all(to)], [sections, from.sections, to.sections]] as const) {
-        expect(told(pieces.map(({before}) => before))).toEqual(new Set(old))
-        expect(told(pieces.map(({after}) => after))).toEqual(new Set(fresh))
-        expect(pieces.filter(({before}) => before !== null)).toHaveLength(old.length)
-        expect(pieces.filter(({after}) => after !== null)).toHaveLength(fresh.length)
+      const whole = <Piece>(pieces: readonly {readonly before: Piece | null; readonly after: Piece | null}[], old: readonly Piece[], fresh: readonly Piece[]) => {
+        const before = pieces.flatMap(piece => piece.before ?? []), after = pieces.flatMap(piece => piece.after ?? [])
+        expect([before.length, after.length]).toEqual([old.length, fresh.length])
+        expect([new Set<unknown>(before), new Set<unknown>(after)]).toEqual([new Set<unknown>(old), new Set<unknown>(fresh)])
       }
+      whole(clauses, all(from), all(to))
+      whole(sections, from.sections, to.sections)
     }))
   })
 
