@@ -84,7 +84,7 @@ function sizePart(step: ClosenessOfStep | null, mark: number, cautious: boolean)
 function waysOf({parts}: ShownInbreeding, {atLeast}: InbreedingOfBreeders, {males, females}: {readonly males: number; readonly females: number}, birds: readonly Bird[], from: Sources): readonly Way[] {
   const {book, census, oneMoreMale} = from, next = inSeason(nextSeason(book, seasonsOf(book.hatches))), now = onDay(book.asOf)
   const spare = census.alive.filter(bird => bird.sex === 'male' && bird.step.kind !== 'strain' && !birds.includes(bird)), choices = (oneMoreMale?.choices ?? []).map(({male}) => male)
-  const over = parts.flatMap(({of, met, have, mark}) => ((of === 'mean' || of === 'rate') && met === false && have !== null ? [{of, have, mark}] : [])), least = leastAkin(birds, from), ofMean = over.find(({of}) => of === 'mean')
+  const over = parts.flatMap(({of, met, have, mark}) => ((of === 'mean' || of === 'rate') && met === false && have !== null ? [{of, have, mark}] : [])), least = over.length === 0 ? null : leastAkin(birds, from), ofMean = over.find(({of}) => of === 'mean')
   // chicks of the next season are bred from in the one after
   const later = ofMean === undefined ? next : least !== null && least <= ofMean.mark ? inSeason(nextSeason(book, seasonsOf(book.hatches)) + 1) : null
   const wider: readonly Way[] = over.length === 0 ? [] : [{kind: 'mate-wider', figures: over, least, earliest: later}]
