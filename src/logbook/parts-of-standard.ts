@@ -1,35 +1,39 @@
-/** Which parts a draft of the standard has, wherever it tells them: in a section, in a clause that is headed so, or in its front matter. */
-import type {Draft, SectionKind} from './book.ts'
+/** Which parts a draft of the standard has, wherever it tells them: in a section, in a clause of the faults that is headed so, or in its front matter. */
+import type {Draft, Section, SectionKind} from './book.ts'
 import {neededIn} from './manners.ts'
 import {sectionKindOf} from './section-kinds.ts'
 
-/** Kinds of section that hold faults of every sort when they are not parted. */
 const FAULTS: ReadonlySet<SectionKind | null> = new Set(['faults', 'minor-faults', 'serious-faults', 'disqualifications'])
 
-const headedSo = ({sections}: Draft, kind: SectionKind): boolean =>
-  sections.some(section => (section.kind === kind && isFilled(section)) || section.clauses.some(clause => sectionKindOf(clause.title) === kind))
+/** One section may hold faults of every sort, a clause each. */
+const SORTS: Partial<Record<SectionKind, RegExp>> = {'minor-faults': /\b(?:minor|slight|light)\b/i, 'serious-faults': /\b(?:serious|grave|major)\b/i, disqualifications: /\bdisqualif/i}
 
-const isFilled = ({lead, clauses}: Draft['sections'][number]): boolean => lead.trim() !== '' || clauses.length > 0
-
-/** Does the draft tell of it? A section without a word in it does not. */
+/** Is the part there? A section without a word in it counts as there: what is empty is another question. */
 export function hasPart(draft: Draft, kind: SectionKind): boolean {
-  const {sections} = draft
-  if (headedSo(draft, kind)) return true
+  const {sections, rings} = draft, faults = sections.filter(section => FAULTS.has(section.kind)), sort = SORTS[kind]
+  if (sections.some(section => section.kind === kind)) return true
+  // faults told in one piece are taken for the serious ones
+  if (sort) return faults.some(section => section.clauses.some(({title}) => sort.test(title)) || (kind === 'serious-faults' && section.kind === 'faults' && section.clauses.length === 0))
   switch (kind) {
     case 'origin': return draft.origin !== null
     case 'classification': return draft.classification !== null
     case 'egg': return draft.egg !== null
-    case 'rings': return draft.rings.male !== null || draft.rings.female !== null
+    case 'rings': return rings.male !== null || rings.female !== null
     case 'weights': return draft.weights.length > 0
     case 'points': return draft.points.length > 0
-    case 'faults': return sections.some(section => FAULTS.has(section.kind) && isFilled(section))
-    // a clause headed Serious in a section of faults
-    case 'serious-faults': return sections.some(section => section.kind === 'faults' && (section.clauses.some(({title}) => /\b(?:serious|grave|major)\b/i.test(title)) || section.clauses.length === 0) && isFilled(section))
-    // one colour told by sex needs no heading for each
+    case 'faults': return faults.length > 0
+    case 'colour': return draft.varieties.length > 0
+    case 'down': return sections.some(section => section.clauses.some(({title}) => sectionKindOf(title) === 'down'))
+    // both sexes under one general heading, a clause each
     case 'male': case 'female': return sections.some(section => section.kind === 'impression' && section.clauses.some(({sex}) => sex === kind))
     default: return false
   }
 }
 
-/** What the draft must have by its manner (without one: the core) and does not. */
-export const partsWanting = (draft: Draft): readonly SectionKind[] => neededIn(draft.manner).filter(kind => !hasPart(draft, kind))
+const isFilled = ({lead, clauses}: Section): boolean => lead.trim() !== '' || clauses.some(({text}) => text.trim() !== '')
+
+/** What the draft must have by its manner (without one: the core) and does not, or only as a heading without words. */
+export const partsWanting = (draft: Draft): readonly SectionKind[] => neededIn(draft.manner).filter(kind => {
+  const own = draft.sections.filter(section => section.kind === kind)
+  return !hasPart(draft, kind) || (own.length > 0 && !own.some(isFilled) && !hasPart({...draft, sections: draft.sections.filter(isFilled)}, kind))
+})

@@ -44,6 +44,9 @@ describe('which parts a draft has', () => {
     expect(partsWanting({...whole, manner: 'continental'})).toEqual(['origin', 'impression', 'egg', 'rings'])
     expect(partsWanting({...whole, manner: 'north-american', origin: 'Bred here.'})).toEqual(['utility'])
   })
+  it('takes no clause on one sex of another section for a section on it', () => {
+    expect(hasPart({...whole, sections: whole.sections.filter(({kind}) => kind === 'colour')}, 'male')).toBe(false)
+  })
   it('counts no heading without words', () => {
     expect(partsWanting({...whole, points: [], sections: whole.sections.map(section => (section.kind === 'female' ? {...section, lead: ' '} : section))})).toEqual(['female', 'points'])
   })
