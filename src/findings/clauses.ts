@@ -81,9 +81,9 @@ const SEXES: readonly Sex[] = ['male', 'female', 'unknown']
  *
  * @see Wilson 1927, J. Am. Stat. Assoc. 22:209–212; `familyShare`, `shareDifference`
  */
-export function clausesOfFlock(book: Logbook, ladder: readonly LadderStep[], steps: readonly Passage[]): ClausesOfFlock {
+export function clausesOfFlock(book: Logbook, ladder: readonly LadderStep[], passages: readonly Passage[]): ClausesOfFlock {
   const draft = book.drafts.at(-1) ?? null, current = currentStep(ladder), {on, beside} = reachedSteps(ladder), counting = on.length > 0 ? on : beside
-  const labels = counting.map(({label}) => label), before = current && stepBefore(current, ladder, steps)
+  const labels = counting.map(({label}) => label), before = current && stepBefore(current, ladder, passages)
   if (!draft) return {draft, step: current?.label ?? null, before: before?.label ?? null, steps: labels, scored: [], unscored: []}
   const sections = new Map(draft.sections.flatMap(section => section.clauses.map(clause => [clause, section] as const)))
   const at: Standing = {book, draft, labels, chicks: ladderChicks(book).filter(({step}) => labels.includes(step.label)), current, before: before && labels.includes(before.label) ? before : null, read: scoresUnderWords(book)}
