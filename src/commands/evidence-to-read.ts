@@ -6,6 +6,7 @@ import type {Findings} from '../findings/study.ts'
 import {dayWords} from '../pages/dates.ts'
 import {fixedLines} from '../pages/evidence-of-descent-words.ts'
 import {shownWords} from '../pages/evidence-words.ts'
+import {waivedWords} from '../pages/waiver-words.ts'
 import {waySentence} from '../pages/way-words.ts'
 import type {ToRead} from './forecast-to-read.ts'
 
@@ -20,8 +21,8 @@ export function evidenceToRead({evidence: {items}, book}: Findings): ToRead {
     above: items.length === 0 ? '' : 'Nothing here is a real association’s rule: the requirements are your own records.\n\n',
     table: {columns: names.map(name => ({name, as: 'text'})), rows: items.map(({requirement, state, behind}) => [requirement.title, STATES[state], behind.on === null ? null : dayWords(behind.on), requirement.asked])},
     beneath: items.map(item => {
-      const {requirement: {title}, shown} = item, lines = shown.kind === 'fixed' ? fixedLines(shown) : [], way = waySentence(item, book.asOf)
-      return `\n${title}: ${[shownWords(item, book), ...lines.map(line => `- ${line}`), ...(way === '' ? [] : [way])].join('\n  ')}\n`
+      const {requirement: {title}, shown} = item, waived = waivedWords(item, book), lines = shown.kind === 'fixed' ? fixedLines(shown) : [], way = waySentence(item, book.asOf)
+      return `\n${title}: ${[...(waived === null ? [] : [waived]), shownWords(item, book), ...lines.map(line => `- ${line}`), ...(way === '' ? [] : [way])].join('\n  ')}\n`
     }).join(''),
   }
 }

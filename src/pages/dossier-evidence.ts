@@ -1,13 +1,13 @@
 /** Requirement by requirement: what is asked, what the records show, what stands behind it, and what would meet it. */
 import type {Evidence, EvidenceOfAll} from '../findings/evidence.ts'
 import type {Findings} from '../findings/study.ts'
-import type {Logbook} from '../logbook/book.ts'
-import {dateWords, dayWords} from './dates.ts'
+import {dayWords} from './dates.ts'
 import {besidesOf, type Reference, type References} from './dossier-behind.ts'
 import {fixedLines} from './evidence-of-descent-words.ts'
 import {shownWords, whereShown} from './evidence-words.ts'
 import type {Naming} from './naming.ts'
 import {listWords, saying, sentence} from './numbers.ts'
+import {waivedWords} from './waiver-words.ts'
 import {waySentence} from './way-words.ts'
 
 export interface EvidenceView {
@@ -46,14 +46,6 @@ export function evidenceViews({evidence, book}: Findings, naming: Naming, refs: 
 
 /** Of chicks that were counted those that wear no band. */
 const unbandedOf = (shown: Evidence['shown'], banded: number): number => (shown.kind === 'true-to-type' ? Math.max(0, shown.rate.passes + shown.rate.fails + shown.rate.partScored - banded) : 0)
-
-function waivedWords({requirement: {waived, kind}, lapsed}: Evidence, {requirements}: Logbook): string | null {
-  if (waived === null) return null
-  const papers = (requirements?.papers ?? []).filter(({proves}) => proves === kind).map(({title, on}) => `${title}, ${dateWords(on)}`), shown = papers.length === 0 ? '' : ` On paper: ${listWords(papers)}.`
-  const by = waived.by === null ? '' : ` by ${waived.by}`, because = waived.because.replace(/[.]$/, '')
-  if (lapsed) return `A waiver${by} held until ${waived.until ? dayWords(waived.until.last) : 'a day that is past'}: ${because}.${shown}`
-  return `Waived${by}${waived.until ? ` until ${dayWords(waived.until.last)}` : ''}: ${because}.${shown}`
-}
 
 export function evidenceLead({counts}: EvidenceOfAll): string {
   const purpose = 'Dossier of evidence for the recognition of a new breed.'
