@@ -13,7 +13,8 @@ import {inSeason, nextSeason, onDay} from './next-season.ts'
 import {oldEnough} from './scoring-age.ts'
 import type {DecidedBy, ShownOfType} from './shown-of-breeding.ts'
 import {trueBredAmong} from './true-bred.ts'
-import {partOf, type TrueBredPart} from './true-bred-parts.ts'
+import {countByFamily, type OfASire} from './sire-families.ts'
+import {partOfFamilies, type TrueBredPart} from './true-bred-parts.ts'
 import {isAskedOf, typeOfChicks, type TypeOfChicks} from './type-of-chicks.ts'
 import type {Verdict} from './verdict.ts'
 import type {Way} from './ways.ts'
@@ -32,7 +33,7 @@ export function decidedBy({judgedOn, interval}: Pick<Requirement, 'judgedOn' | '
 /**
  * Of all chicks of matings inter se in the last seasons that were reared to the scoring age, do enough show every look asked for?
  *
- * Met: it would be reached though every chick not fully scored failed. Not yet: it would not be though they all passed. It cannot be told between the two, while nobody was scored for a clause asked
+ * Met: it would be reached though every chick not fully scored, and every one that nobody listed, failed. Not yet: it would not be though they all passed. It cannot be told between the two, while nobody was scored for a clause asked
  * for, where a clause named has nothing to be held against, and by families under five of them. What decides is told by `decidedBy`.
  *
  * @see `typeOfChicks` for who counts
@@ -42,14 +43,21 @@ export function trueToType(requirement: Requirement, {book}: Sources): Finding {
   const {seasons, verdicts, hatches, scoredFor, otherWords, aged} = type, chicks = [...verdicts.keys()]
   if (seasons.length === 0) return {...nothing, aged}
   const rate = trueBredAmong(type, hatches), shape = {of: 'seasons', name: [...new Set([seasons[0], seasons.at(-1)])].join(' to '), sex: 'all'} as const
-  const counted = (unscored: boolean | null): TrueBredPart => partOf(type, shape, chicks, rate.unlisted, ({is}) => (is === 'right' ? true : is === 'off' ? false : is === 'part-scored' ? unscored : null))
-  const part = counted(null), ifFail = counted(false), ifPass = counted(true)
+  const unlisted = type.ofAge.map(({parentage, id, unlisted: count}) => ({parentage, hatch: {id}, count})), told = new Map<OfASire, Verdict>(verdicts), all = sumChicks(chicks) + rate.unlisted
+  const counted = (open: boolean | null): TrueBredPart => partOfFamilies(shape, countByFamily<OfASire & {readonly count: number}>([...chicks, ...unlisted], one => isTrue(told.get(one), open)), all)
+  const part = counted(null), ifFail = counted(false), ifPass = counted(true), open = {scored: rate.partScored, unlisted: sumChicks(unlisted)}
   const worst = valueOf(ifFail, by), sure = atLeast !== null && worst !== null && worst >= atLeast - SLACK
   const looks = asked.looks.map(look => ({clause: look.clause, trait: look.scored, scored: scoredFor.get(look) ?? 0, otherWords: otherWords.get(look) ?? 0}))
-  const shown: ShownOfType = {kind: 'true-to-type', by: asked.by, decidedBy: by, seasons, looks, untold: asked.untold, rate, part, ifFail, ifPass, sure}
+  const shown: ShownOfType = {kind: 'true-to-type', by: asked.by, decidedBy: by, seasons, looks, untold: asked.untold, rate, part, ifFail, ifPass, open, sure}
   const isOpen = asked.by !== 'required' && (looks.some(({scored}) => scored === 0) || (asked.by === 'clauses' && asked.untold.length > 0))
   const state = atLeast === null || isOpen || part.share.kind === 'cannot-say' ? null : stateOf(shown, atLeast)
   return judged(state, shown, {behind: behindOf(type), aged, ways: waysOf(requirement, state, shown, asked, type, isOpen, book)})
+}
+
+/** What a chick counts for: those not fully scored, and those that nobody listed and so have no verdict, as is asked; null: it does not count. */
+function isTrue(verdict: Verdict | undefined, open: boolean | null): boolean | null {
+  if (verdict === undefined || verdict.is === 'part-scored') return open
+  return verdict.is === 'right' ? true : verdict.is === 'off' ? false : null
 }
 
 function stateOf({decidedBy: by, part, ifFail, ifPass}: ShownOfType, mark: number): boolean | null {
@@ -85,24 +93,25 @@ function waysOf({atLeast, seasons: window}: Requirement, state: boolean | null, 
     }),
   ]
   const of = (is: Verdict['is']): readonly Chick[] => all.filter(([, verdict]) => verdict.is === is).map(([chick]) => chick)
-  const rest = of('part-scored'), right = wantedOfRest(shown, atLeast), young = of('too-young'), ages = asked.looks.map(({trait}) => trait.atAge ?? trait.scoredFrom)
+  const rest = of('part-scored'), {unlisted} = shown.open, right = wantedOfRest(shown, atLeast), young = of('too-young'), ages = asked.looks.map(({trait}) => trait.atAge ?? trait.scoredFrom)
   if (shown.part.share.kind === 'cannot-say' && young.length > 0) return [{kind: 'of-age', chicks: sumChicks(young), earliest: firstOfAge(young, Math.max(0, ...ages))}]
   const bySeason = shown.seasons.map(season => ({season, ...sumOf(all.filter(([chick, {is}]) => seasonOf(chick) === season && (is === 'right' || is === 'off' || is === 'part-scored'))
     .map(([{count}, {is}]) => ({n: count, k: is === 'right' ? count : 0})))}))
   const {chicks: more, season, ...rate} = chicksToReach(bySeason, Math.max(1, window ?? SEASONS), atLeast, shown.decidedBy, shown.ifFail.family, nextSeason(book, shown.seasons))
   const further: Way = {kind: 'chicks-true', more, ...rate, earliest: season === null ? null : inSeason(season)}
-  if (state === false || rest.length === 0 || right === null) return [further]
-  return [{kind: 'score-rest', ...split(rest.filter(({left}) => left === null)), gone: sumChicks(rest.filter(({left}) => left !== null)), right, earliest: onDay(book.asOf)}, ...(rate.sires > 0 ? [further] : [])]
+  if (state === false || (rest.length === 0 && unlisted === 0) || right === null) return [further]
+  const listed: readonly Way[] = unlisted === 0 ? [] : [{kind: 'follow-chicks', chicks: unlisted, earliest: onDay(book.asOf)}]
+  return [...(rest.length === 0 ? [] : [{kind: 'score-rest', ...split(rest.filter(({left}) => left === null)), gone: sumChicks(rest.filter(({left}) => left !== null)), right, earliest: onDay(book.asOf)} as const]), ...listed, ...(rate.sires > 0 ? [further] : [])]
 }
 
 /** How many of the chicks not fully scored must be right; null where all of them would not be enough. */
-function wantedOfRest({rate: {passes, fails, partScored}, decidedBy: by}: ShownOfType, mark: number): number | null {
-  const n = passes + fails + partScored
+function wantedOfRest({rate: {passes, fails}, open: {scored, unlisted}, decidedBy: by}: ShownOfType, mark: number): number | null {
+  const n = passes + fails + scored + unlisted
   // by families it depends on whose they are: at the least as many as the share asks for
-  return n === 0 ? null : leastWhole(0, partScored, more => (by === 'exact' ? clopperPearson(passes + more, n).low : (passes + more) / n) >= mark - SLACK)
+  return n === 0 ? null : leastWhole(0, scored + unlisted, more => (by === 'exact' ? clopperPearson(passes + more, n).low : (passes + more) / n) >= mark - SLACK)
 }
 
-const sumChicks = (chicks: readonly Chick[]): number => chicks.reduce((sum, {count}) => sum + count, 0)
+const sumChicks = (chicks: readonly Pick<Chick, 'count'>[]): number => chicks.reduce((sum, {count}) => sum + count, 0)
 
 const split = (chicks: readonly Chick[]): {readonly birds: readonly Bird[]; readonly unbanded: number} =>
   ({birds: chicks.flatMap(chick => (chick.kind === 'bird' ? [chick] : [])), unbanded: sumChicks(chicks.filter(({kind}) => kind === 'tally'))})

@@ -22,10 +22,12 @@ export interface ShownOfType {
   /** clauses that nothing can be held against */
   readonly untold: readonly string[]
   readonly rate: TrueBredRate
-  /** the same chicks with every interval; and with those not fully scored all failing, and all passing */
+  /** the same chicks with every interval; and with those not fully scored, and those of an age that nobody listed, all failing, and all passing */
   readonly part: TrueBredPart
   readonly ifFail: TrueBredPart
   readonly ifPass: TrueBredPart
+  /** how many these are */
+  readonly open: {readonly scored: number; readonly unlisted: number}
   /** it would still be reached, by the figure that decides, if every chick not fully scored failed */
   readonly sure: boolean
 }

@@ -1,5 +1,6 @@
 import {clopperPearson} from '../statistics/clopper-pearson.ts'
 import {familyShare, type FamilyShare} from '../statistics/family-bootstrap.ts'
+import type {Count} from '../statistics/share-difference.ts'
 import type {CannotSay, Interval, Share} from './estimate.ts'
 import {judgedRight, sumOf} from './judged-chicks.ts'
 import {seasonOf, type Chick} from './ladder-chicks.ts'
@@ -7,7 +8,6 @@ import {penOf} from './pen-of.ts'
 import {shareOf} from './share-of.ts'
 import {countByFamily, FAMILY_SEED} from './sire-families.ts'
 import {trueBredOf, type TrueBred} from './true-bred.ts'
-import type {Verdict} from './verdict.ts'
 import type {Logbook} from '../logbook/book.ts'
 
 /** So many of the last seasons with a hatch inside the line are taken together. */
@@ -55,19 +55,20 @@ function trueBredInSeasons(book: Logbook, trueBred: TrueBred, seasons: readonly 
   return partOf(trueBred, {of: 'seasons', name: [...new Set([seasons[0], seasons.at(-1)])].join(' to '), sex: 'all'}, own, trueBredOf(book, trueBred, seasons).unlisted)
 }
 
-/**
- * The count of some chicks, with its intervals.
- *
- * @param isRight what a verdict is taken for; null: not judged
- */
-export function partOf({verdicts}: Pick<TrueBred, 'verdicts'>, shape: Pick<TrueBredPart, 'of' | 'name' | 'sex'>, own: readonly Chick[], unlisted: number,
-  isRight: (verdict: Verdict) => boolean | null = verdict => judgedRight(verdict, 'true-bred')): TrueBredPart {
+function partOf({verdicts}: TrueBred, shape: Shape, own: readonly Chick[], unlisted: number): TrueBredPart {
   const families = countByFamily(own, chick => {
     const verdict = verdicts.get(chick)
-    return verdict ? isRight(verdict) : null
+    return verdict ? judgedRight(verdict, 'true-bred') : null
   })
-  const {k, n} = sumOf(families), listed = own.reduce((sum, {count}) => sum + count, 0)
-  return {...shape, share: shareOf(k, n), exact: n === 0 ? null : clopperPearson(k, n), family: familyShare(families, {seed: FAMILY_SEED}), leftOut: listed + unlisted - n}
+  return partOfFamilies(shape, families, own.reduce((sum, {count}) => sum + count, 0) + unlisted)
+}
+
+type Shape = Pick<TrueBredPart, 'of' | 'name' | 'sex'>
+
+/** So many right of so many in every family, of so many hatched, with every interval. */
+export function partOfFamilies(shape: Shape, families: readonly Count[], hatched: number): TrueBredPart {
+  const {k, n} = sumOf(families)
+  return {...shape, share: shareOf(k, n), exact: n === 0 ? null : clopperPearson(k, n), family: familyShare(families, {seed: FAMILY_SEED}), leftOut: hatched - n}
 }
 
 const inSeasons = (chick: Chick, seasons: readonly number[]): boolean => {

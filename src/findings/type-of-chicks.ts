@@ -15,8 +15,9 @@ import {scoresUnderWords} from './words-scored-under.ts'
 /** The chicks that a requirement of trueness is about, held against what it asks. */
 export interface TypeOfChicks extends Judged {
   readonly seasons: readonly number[]
-  /** those whose unlisted chicks belong to the count */
+  /** those whose unlisted chicks belong to the count; and of these the ones whose chicks, if they lived, are of an age for all that is asked */
   readonly hatches: readonly Hatch[]
+  readonly ofAge: readonly Hatch[]
   /** chicks that a look could speak of and that were scored for it, whatever became of them */
   readonly scoredFor: ReadonlyMap<AskedLook, number>
   /** of these, by a score made while the clause read otherwise */
@@ -54,9 +55,9 @@ export function typeOfChicks(book: Logbook, asked: LooksAsked, requirement: Pick
     // a look of the other sex alone asks nothing of it
     else if (own.length > 0 || ofVariety) verdicts.set(chick, atFullAge(chick, verdict, own, of, ofVariety, book))
   }
+  const hatches = siftByDay(hatched.filter(hatch => isIn(seasonOfHatch(hatch))), hatch => hatch.on, hatch => hatch.at, requirement, book.asOf).counted, age = Math.max(0, ...asked.looks.map(({trait}) => askedFrom(trait)))
   return {
-    seasons, verdicts, required: asked.looks.map(({trait}) => trait), scoredFor, otherWords, aged,
-    hatches: siftByDay(hatched.filter(hatch => isIn(seasonOfHatch(hatch))), hatch => hatch.on, hatch => hatch.at, requirement, book.asOf).counted,
+    seasons, hatches, ofAge: hatches.filter(({on, unlisted}) => unlisted > 0 && (on === null || book.asOf - on.first >= age)), verdicts, required: asked.looks.map(({trait}) => trait), scoredFor, otherWords, aged,
   }
 }
 

@@ -17,12 +17,16 @@ export function trueWords(shown: ShownOfType, {atLeast}: Requirement): string {
   const {seasons, rate, part, sure, decidedBy, ifFail} = shown, when = listWords(seasons.map(String)), apart = rate.rate.leftOut.filter(({why}) => why !== 'unscored')
   const aside = [apart.length === 0 ? '' : `Apart: ${leftOutWords(apart)}.`, lookWords(shown)].filter(words => words !== '').join(' ')
   if (rate.rate.kind === 'cannot-say') return `${sentence(cannotSay(rate.rate))} in ${when}${rate.partScored > 0 ? `; ${figured(rate.partScored, 'chick')} not fully scored` : ''}. ${aside}`.trim()
-  const unsure = rate.partScored > 0 && !sure ? `Were the ${restWord(rate.partScored)} not fully scored to fail, it would be ${shareInText(ifFail.share)}.` : rate.partScored > 0 && atLeast !== null ? `It would still be reached if the ${restWord(rate.partScored)} not fully scored failed.` : ''
+  const rest = restWords(shown), unsure = rest === '' ? '' : !sure ? `Were ${rest} to fail, it would be ${shareInText(ifFail.share)}.` : atLeast !== null ? `It would still be reached if ${rest} failed.` : ''
   const fewer = shown.by === 'required' ? onFewerWords(rate) : '', exact = decidedBy === 'exact' && part.exact ? `By Clopper and Pearson the interval is ${limits(part.exact)}.` : ''
   return [`${shareInText(rate.rate)} showed ${whatWords(shown)}, in ${when}, culls counted.`, fewer, unsure, aside, familyWords(part), exact, atLeast === null ? '' : limitWords(shown, rate.rate.interval, atLeast)].filter(words => words !== '').join(' ')
 }
 
-const restWord = (count: number): string => (count === 1 ? 'one' : String(count))
+/** `the 23 not fully scored and the one that nobody listed`; empty where there is none */
+function restWords({open: {scored, unlisted}}: ShownOfType): string {
+  const number = (count: number): string => (count === 1 ? 'one' : String(count))
+  return listWords([...(scored === 0 ? [] : [`the ${number(scored)} not fully scored`]), ...(unlisted === 0 ? [] : [`the ${number(unlisted)} that nobody listed`])])
+}
 
 const whatWords = ({by, looks}: ShownOfType): string => (by === 'required' ? ALL_THEY_COULD
   : by === 'mandatory' ? `all that the mandatory clauses ask of their sex (${looksList(looks)})` : `all that is asked of their sex (${looksList(looks)})`)
@@ -47,12 +51,12 @@ function familyWords({family}: TrueBredPart): string {
 }
 
 /** What decides, and whether the lower limit reaches what is asked. */
-function limitWords({part, ifFail, decidedBy: by, rate}: ShownOfType, plain: Interval, asked: number): string {
-  const {family} = part
+function limitWords(shown: ShownOfType, plain: Interval, asked: number): string {
+  const {part, ifFail, decidedBy: by} = shown, {family} = part
   if (by === 'families' && family?.kind !== 'families') return `The lower limit by families has to reach what is asked, and under ${countWord(FEWEST_FAMILIES)} families there is none.`
   const low = by === 'estimate' ? (family?.kind === 'families' ? family.low : plain.low) : valueOf(part, by) ?? 0
   if (by === 'estimate') return `The rate decides; the lower limit, ${percentSign(low)}, ${low >= asked ? 'reaches what is asked too' : 'does not reach what is asked'}.`
-  const worse = valueOf(ifFail, by) ?? 0, unscored = low >= asked && worse < asked ? ` Were the ${restWord(rate.partScored)} not fully scored to fail, it would be ${percentSign(worse)}, and would not.` : ''
+  const worse = valueOf(ifFail, by) ?? 0, unscored = low >= asked && worse < asked ? ` Were ${restWords(shown)} to fail, it would be ${percentSign(worse)}, and would not.` : ''
   return `The lower limit, ${percentSign(low)}, has to reach what is asked, and ${low >= asked ? 'does' : 'does not'}.${unscored}`
 }
 

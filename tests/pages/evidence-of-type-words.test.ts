@@ -49,6 +49,15 @@ describe('the words for a requirement of trueness to clauses', () => {
     expect(graded.way).toBe('Shortest way: score the rest: 0-5, of whom at least 1 must be right.')
   })
 
+  it('count those that nobody listed among what is open', () => {
+    const book = bookOfFamilies([{step: F2, pea: 8, single: 2}], {requirements: {at, body: '', association: null, papers: [], distinctness: null, items: [requirement('true-to-type', 'True', 'Half', {atLeast: 0.75})]}})
+    const [item] = study({...book, hatches: book.hatches.map(each => ({...each, unlisted: 3}))}).evidence.items
+    if (!item) throw new Error('no evidence')
+    expect(item.state).toBe('cannot-tell')
+    expect(shownWords(item, book)).toMatch(/Were the 3 that nobody listed to fail, it would be 8 of 13 \(61\.5%, .*\)\. Apart: 3 hatched but not listed\./)
+    expect(waySentence(item, book.asOf)).toBe('Shortest way: write what became of 3 chicks.')
+  })
+
   it('say that nobody was scored for a clause, and whom to score', () => {
     const {shown, way} = said([{step: F2, pea: 2}], [held(comb), held(type)], {atLeast: 0.5, clauses: ['general/comb', 'general/type', 'general/gone']})
     expect(shown).toMatch(/^None scored in 2024; 2 chicks not fully scored\. Nobody was scored for type\. Nothing can be held against chicks for general\/gone\.$/)
