@@ -28,7 +28,7 @@ function inFolder(folder: string, files: readonly File[], tellable: ReadonlySet<
   if (folder === 'birds/' && files.length > MOST_BIRDS) return 'birds/: a file each, by band'
   const named = files.filter(([file]) => tellable.has(file)), hidden = files.length - named.length
   const names = named.map(([file, lines]) => `${named.length === 1 || folder === '' ? file : file.slice(folder.length)}${lineWords(lines)}`)
-  const others = hidden === 0 ? [] : [named.length === 0 ? `${folder} (${figured(hidden, 'file')})` : `and ${figured(hidden, 'file more', 'files more')}`]
+  const others = hidden === 0 ? [] : [named.length === 0 ? (folder === '' ? `${figured(hidden, 'file')} not named here` : `${folder} (${figured(hidden, 'file')})`) : `and ${figured(hidden, 'file more', 'files more')}`]
   return `${named.length > 1 && folder !== '' ? `${folder}: ` : ''}${[...names.map(name => (folder === '' ? name : name.replace(/\.md$/, ''))), ...others].join(', ')}`
 }
 

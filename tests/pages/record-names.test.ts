@@ -15,6 +15,7 @@ describe('recordNames(spots, files that may be named)', () => {
   it('counts what it may not name', () => {
     expect(recordNames([whole('keepers/x.md'), whole('keepers/inga.md')], all)).toBe('keepers/x, and 1 file more')
     expect(recordNames([whole('keepers/y.md'), whole('keepers/inga.md')], all)).toBe('keepers/ (2 files)')
+    expect(recordNames([whole(''), whole('keepers/x.md')], all)).toBe('1 file not named here; keepers/x')
   })
   it('calls many birds’ files by their bands', () => {
     expect(recordNames(Array.from({length: 9}, (_, index) => whole(`birds/${index}.md`)), all)).toBe('birds/: a file each, by band')
