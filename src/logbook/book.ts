@@ -549,7 +549,7 @@ export interface Clause {
   readonly title: string
   /** Markdown of the clause without its run-in head */
   readonly text: string
-  /** of which sex it speaks, by its section or name; null: both */
+  /** of which sex it speaks, by its section or name; null: both, as do clauses on the male where the female is described as he is */
   readonly sex: 'male' | 'female' | null
   readonly variety: string | null
   readonly trait: Trait | null

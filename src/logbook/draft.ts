@@ -2,6 +2,7 @@
 import {inside, type Note, type Spot} from '../records/problem.ts'
 import {inUnit, isUnit, UNITS} from '../records/quantities.ts'
 import type {RecordOf} from '../records/records.ts'
+import {alsoOfTheFemale} from './as-the-male.ts'
 import type {Bench} from './bench.ts'
 import type {Clause, Draft, Section, Trait, Variety, Wanted} from './book.ts'
 import {slug, sectionsOf, type PieceOfDraft} from './draft-sections.ts'
@@ -29,10 +30,12 @@ function draftOf(record: DraftRecord, traits: Traits, photographs: Photographs, 
   const {data, body, at} = record
   const stated = new Map((data.clauses ?? []).map(entry => [entry.key, entry]))
   const kinds = new Map((data.sections ?? []).map(({key, value}) => [key, value]))
-  const sections = sectionsOf(body, title => (kinds.get(slug(title)) ?? sectionKindOf(title)) === 'colour').map((section): Section => {
-    const kind = kinds.get(section.id) ?? (section.title === '' ? null : sectionKindOf(section.title))
-    return {...section, kind, clauses: section.clauses.map(piece => clauseOf(piece, sexOfPiece(piece, kind, section.title), stated.get(piece.id), at, traits, note))}
-  })
+  const pieces = sectionsOf(body, title => (kinds.get(slug(title)) ?? sectionKindOf(title)) === 'colour')
+    .map(section => ({...section, kind: kinds.get(section.id) ?? (section.title === '' ? null : sectionKindOf(section.title))}))
+  const ofBoth = alsoOfTheFemale(pieces.map(section => ({...section, clauses: section.clauses.map(({id, title}) => ({id, title, trait: stated.get(id)?.value.trait?.text ?? null}))})))
+  const sections = pieces.map((section): Section => ({
+    ...section, clauses: section.clauses.map(piece => clauseOf(piece, ofBoth.has(piece.id) ? null : sexOfPiece(piece, section.kind, section.title), stated.get(piece.id), at, traits, note)),
+  }))
   const weights = (data.weights ?? []).map(({key, value}) => {
     const grams = inUnit(value.low, 'g') ?? 0, high = inUnit(value.high, 'g') ?? 0
     return {class: key, grams, high: high > grams ? high : null}

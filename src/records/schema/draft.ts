@@ -36,7 +36,7 @@ const clause = object('a clause', {
   allows: optional(wish, 'What it allows of that trait, written as a trait’s target is; else that target.'),
   mandatory: optional(yesNo, 'Whether a bird must meet it to be of the breed; else it is desirable.'),
   'if-missed': optional(oneOf(SEVERITIES), 'What it is to miss it.'),
-  sex: optional(oneOf(['male', 'female', 'both']), 'Of which sex it speaks, where its section or name does not tell.'),
+  sex: optional(oneOf(['male', 'female', 'both']), 'Of which sex it speaks, where its section or name does not tell. Where the section on the female leads in with “As the male”, his clauses speak of both, but for those she has her own of.'),
   variety: optional(text('a variety'), 'Of which colour variety it speaks, where no heading tells.'),
   accepted: optional(object('what is still accepted', {
     what: required(text('a few words'), 'What may still be shown.'),
