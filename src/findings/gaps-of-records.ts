@@ -47,9 +47,12 @@ export function gapsOfRecords(book: Logbook): readonly Gap[] {
   ].filter(({count}) => count > 0)
 }
 
-/** Scored too early or off the weighing window, and not struck. */
+/** Scored too early or off the weighing window, and not struck. One weighing that several traits read is one. */
 function outsideScores({traits}: Logbook, chicks: readonly Chick[]): readonly {readonly chick: Chick; readonly at: Spot}[] {
-  return chicks.flatMap(chick => traits.flatMap(trait => (chick.looks.get(trait)?.scores ?? []).flatMap(({struck, outside, at}) => (struck === null && outside ? [{chick, at}] : []))))
+  return chicks.flatMap(chick => {
+    const spots = traits.flatMap(trait => (chick.looks.get(trait)?.scores ?? []).flatMap(({struck, outside, at}) => (struck === null && outside ? [at] : [])))
+    return [...new Map(spots.map(at => [JSON.stringify(at), at])).values()].map(at => ({chick, at}))
+  })
 }
 
 const sum = <Thing>(things: readonly Thing[], of: (thing: Thing) => number): number => things.reduce((total, thing) => total + of(thing), 0)
