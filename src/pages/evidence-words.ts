@@ -21,10 +21,10 @@ export function shownWords(item: Evidence, book: Logbook, naming: Naming = IN_PU
 
 /** `Two records are older than the rule allows and do not count, the latest of 3 May 2020.` */
 function agedWords({aged: {older, earlier, later, undated, last}, requirement: {from, by}}: Evidence): string {
-  const said = (count: number, why: string): readonly string[] => (count === 0 ? [] : [`${sentence(counted(count, 'record'))} ${count === 1 ? 'is' : 'are'} ${why}`])
+  const said = (count: number, why: string, which = ''): readonly string[] => (count === 0 ? [] : [`${sentence(counted(count, 'record'))} ${count === 1 ? 'is' : 'are'} ${why} and ${count === 1 ? 'does' : 'do'} not count${which}.`])
   return [
-    ...said(older, `older than the rule allows and ${older === 1 ? 'does' : 'do'} not count${last === null ? '' : older === 1 ? `: it is of ${dayWords(last)}` : `, the latest of ${dayWords(last)}`}.`),
-    ...said(earlier, `of before ${from ? dateWords(from) : 'the day asked'}.`), ...said(later, `of after ${by ? dateWords(by) : 'the day asked'}.`), ...said(undated, 'of no known day.'),
+    ...said(older, 'older than the rule allows', last === null ? '' : older === 1 ? `: it is of ${dayWords(last)}` : `, the latest of ${dayWords(last)}`),
+    ...said(earlier, `of before ${from ? dateWords(from) : 'the day asked'}`), ...said(later, `of after ${by ? dateWords(by) : 'the day asked'}`), ...said(undated, 'of no known day'),
   ].join(' ')
 }
 

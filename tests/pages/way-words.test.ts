@@ -31,6 +31,7 @@ const SAID: readonly (readonly [string, string, string])[] = [
   ['kind: veterinary', 'Visit, 12 August 2024, held until 12 August 2025. None holds now.', 'a new paper in place of that of 12 August 2024, which counted until 12 August 2025'],
   ['kind: identity, at-least: 95%', 'Of the living, banded 11 of 11 (100.0%, 74.1 to 100.0); both parents certain 11 of 11 (100.0%, 74.1 to 100.0).', ''],
   ['kind: years-bred, at-least: 6, by: 2026', 'Four seasons, 2021, 2023, 2024 and 2025, with no hatch in 2022.', 'two more seasons with a hatch, in 2027 at the earliest. That is after 2026, by when it must be reached'],
+  ['kind: years-bred, at-least: 3, from: 2023', 'Three seasons, 2023 to 2025, with hatches in each. One record is of before 2023 and does not count.', ''],
   ['kind: history, at-least: 6, by: 2025-10', 'Founders: 1 Fell Buff and 1 Holm White; 4 steps, 12 chicks hatched, 2 breeders living. It had to be reached by October 2025, and was not.', 'two more steps with chicks. That is after October 2025, by when it must be reached'],
   ['kind: years-bred', 'Four seasons, 2021, 2023, 2024 and 2025, with no hatch in 2022.', 'write in the requirement how much is asked'],
 ]
