@@ -108,7 +108,7 @@ describe.skipIf(path === null)('the standard and the dossier on paper', () => {
   })
 
   it('are linked to from their pages', () => {
-    expect(made.page).toMatch(/<a href="?standard\.pdf"?>As a PDF<\/a>/)
+    expect(made.page).toMatch(/<a href="?standard\.pdf"?>as a PDF<\/a>/)
     expect(made.dossierPage).toMatch(/<a href="?dossier\.pdf"?>As a PDF<\/a>, which lies beside this file/)
     expect(sheetsOf(made.dossier).join('')).not.toContain('As a PDF')
   })
