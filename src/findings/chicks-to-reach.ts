@@ -15,6 +15,8 @@ export interface ChicksToReach {
   /** over so many seasons to come they may be spread, and so many were reared in the latest with any */
   readonly seasons: number
   readonly reared: number
+  /** of today's seasons those that count no more by then */
+  readonly without: readonly number[]
   /** sire families more than there are, where the interval rests on families */
   readonly sires: number
 }
@@ -25,6 +27,12 @@ export interface SeasonReared extends Count {
 }
 
 const MOST_CHICKS = 10_000
+
+/** The figure that decides, for k true of n: by families with n* to n as it is in these, and Student's t of as many families as there are, five at the least. */
+export function figureOf(by: DecidedBy, family: FamilyShare | null): (k: number, n: number) => number {
+  const ratio = family?.kind === 'families' ? family.effective / family.n : 1, t = studentQuantile(0.95, Math.max(FEWEST_FAMILIES, family?.families ?? 0) - 1)
+  return (k, n) => (n === 0 ? 0 : by === 'estimate' ? k / n : by === 'exact' ? clopperPearson(k, n).low : scoreInterval(k / n, Math.max(1, n * ratio), t).low)
+}
 
 /**
  * How many further chicks, all of them true, would bring the figure to the mark, and in which season at the earliest?
@@ -42,15 +50,16 @@ const MOST_CHICKS = 10_000
  */
 export function chicksToReach(seasons: readonly SeasonReared[], window: number, mark: number, by: DecidedBy, family: FamilyShare | null, next: number): ChicksToReach {
   const rate = seasons.findLast(({n}) => n > 0)?.n ?? 0, families = family?.families ?? 0, sires = by === 'families' ? Math.max(0, FEWEST_FAMILIES - families) : 0
-  const ratio = family?.kind === 'families' ? family.effective / family.n : 1, most = Math.max(FEWEST_FAMILIES, families)
-  const low = (k: number, n: number): number => (n === 0 ? 0 : by === 'estimate' ? k / n : by === 'exact' ? clopperPearson(k, n).low : scoreInterval(k / n, Math.max(1, n * ratio), studentQuantile(0.95, most - 1)).low)
+  const low = figureOf(by, family)
   const wanting = (kept: readonly SeasonReared[]): number | null => {
     const k = kept.reduce((sum, each) => sum + each.k, 0), n = kept.reduce((sum, each) => sum + each.n, 0)
     return leastWhole(kept.length === 0 ? Math.min(MOST_CHICKS, Math.max(1, rate)) : 1, MOST_CHICKS, more => low(k + more, n + more) >= mark)
   }
   for (let after = 1; after <= window; after++) {
-    const chicks = wanting(after < window ? seasons.slice(after - window) : [])
-    if (chicks !== null && chicks <= after * rate) return {chicks, season: next + after - 1, seasons: after, reared: rate, sires}
+    const kept = after < window ? seasons.slice(after - window) : [], chicks = wanting(kept)
+    if (chicks !== null && chicks <= after * rate) return {chicks, season: next + after - 1, seasons: after, reared: rate, without: yearsOf(seasons.filter(each => !kept.includes(each))), sires}
   }
-  return {chicks: wanting([]), season: null, seasons: window, reared: rate, sires}
+  return {chicks: wanting([]), season: null, seasons: window, reared: rate, without: yearsOf(seasons), sires}
 }
+
+const yearsOf = (seasons: readonly SeasonReared[]): readonly number[] => seasons.map(({season}) => season)

@@ -1,8 +1,7 @@
 /** Evidence that the chicks are true to type. */
 import type {Bird, Requirement} from '../logbook/book.ts'
-import {clopperPearson} from '../statistics/clopper-pearson.ts'
 import {leastWhole} from '../statistics/least-whole.ts'
-import {chicksToReach} from './chicks-to-reach.ts'
+import {chicksToReach, figureOf} from './chicks-to-reach.ts'
 import {looksAsked, type LooksAsked} from './clauses-asked.ts'
 import {countedValue} from './counted-value.ts'
 import {behind, judged, nothing, type Behind, type Finding} from './evidence-found.ts'
@@ -99,16 +98,19 @@ function waysOf({atLeast, seasons: window}: Requirement, state: boolean | null, 
     .map(([{count}, {is}]) => ({n: count, k: is === 'right' ? count : 0})))}))
   const {chicks: more, season, ...rate} = chicksToReach(bySeason, Math.max(1, window ?? SEASONS), atLeast, shown.decidedBy, shown.ifFail.family, nextSeason(book, shown.seasons))
   const further: Way = {kind: 'chicks-true', more, ...rate, earliest: season === null ? null : inSeason(season)}
-  if (state === false || (rest.length === 0 && unlisted === 0) || right === null) return [further]
-  const listed: readonly Way[] = unlisted === 0 ? [] : [{kind: 'follow-chicks', chicks: unlisted, earliest: onDay(book.asOf)}]
-  return [...(rest.length === 0 ? [] : [{kind: 'score-rest', ...split(rest.filter(({left}) => left === null)), gone: sumChicks(rest.filter(({left}) => left !== null)), right, earliest: onDay(book.asOf)} as const]), ...listed, ...(rate.sires > 0 ? [further] : [])]
+  const living = rest.filter(({left}) => left === null), able = sumChicks(living) + unlisted, now = onDay(book.asOf)
+  // those that left can be scored no more
+  if (state === false || able === 0 || right === null || right > able) return [further]
+  return [
+    ...(living.length === 0 ? [] : [{kind: 'score-rest', ...split(living), gone: sumChicks(rest) - sumChicks(living), right, earliest: now} as const]),
+    ...(unlisted === 0 ? [] : [{kind: 'follow-chicks', chicks: unlisted, earliest: now} as const]), ...(rate.sires > 0 ? [further] : []),
+  ]
 }
 
-/** How many of the chicks not fully scored must be right; null where all of them would not be enough. */
-function wantedOfRest({rate: {passes, fails}, open: {scored, unlisted}, decidedBy: by}: ShownOfType, mark: number): number | null {
-  const n = passes + fails + scored + unlisted
-  // by families it depends on whose they are: at the least as many as the share asks for
-  return n === 0 ? null : leastWhole(0, scored + unlisted, more => (by === 'exact' ? clopperPearson(passes + more, n).low : (passes + more) / n) >= mark - SLACK)
+/** How many of the chicks not fully scored, or not listed, must be right, were the others to fail; null where all of them would not be enough. */
+function wantedOfRest({rate: {passes, fails}, open: {scored, unlisted}, decidedBy: by, ifFail}: ShownOfType, mark: number): number | null {
+  const n = passes + fails + scored + unlisted, figure = figureOf(by, ifFail.family)
+  return n === 0 ? null : leastWhole(0, scored + unlisted, more => figure(passes + more, n) >= mark - SLACK)
 }
 
 const sumChicks = (chicks: readonly Pick<Chick, 'count'>[]): number => chicks.reduce((sum, {count}) => sum + count, 0)

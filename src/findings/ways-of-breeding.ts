@@ -11,8 +11,8 @@ export type WantingOfBreeding =
   | {readonly kind: 'hold-clauses'; readonly clauses: readonly string[]}
   /** chicks that are not of an age to be judged */
   | {readonly kind: 'of-age'; readonly chicks: number}
-  /** further chicks, all of them right, null where no number that can be named is enough; in so many seasons, of which each has `reared` at today's rate; of so many sire families more */
-  | {readonly kind: 'chicks-true'; readonly more: number | null; readonly seasons: number; readonly reared: number; readonly sires: number}
+  /** further chicks, all of them right, null where no number that can be named is enough; in so many seasons, of which each has `reared` at today's rate; `without` the seasons that count no more by then; of so many sire families more */
+  | {readonly kind: 'chicks-true'; readonly more: number | null; readonly seasons: number; readonly reared: number; readonly without: readonly number[]; readonly sires: number}
   /** birds of a sex to weigh at an age, reared together, before a spread can be told */
   | {readonly kind: 'weigh'; readonly trait: Trait; readonly sex: 'male' | 'female'; readonly more: number}
   /** a sex that is not even enough; `birds`: so many in all, spread as these, would settle it, null where none would */

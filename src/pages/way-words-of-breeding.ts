@@ -49,10 +49,10 @@ function whomWords({birds, unbanded}: Pick<Of<'score'>, 'birds' | 'unbanded'>): 
   return who.length === 0 ? '' : `: ${listWords(who)}`
 }
 
-function chicksWay({more, seasons, reared, sires, earliest}: Of<'chicks-true'> & {readonly earliest: unknown}): string {
+function chicksWay({more, seasons, reared, without, sires, earliest}: Of<'chicks-true'> & {readonly earliest: unknown}): string {
   const from = sires === 0 ? '' : `, of ${counted(sires, 'more sire')} at least`
   if (more === null) return `more chicks that are right${from}`
-  const rate = earliest === null ? `, in ${seasons === 1 ? 'one season' : `${countWord(seasons)} seasons`}, where ${reared} were reared in the latest` : ''
+  const rate = earliest === null ? `, in ${seasons === 1 ? 'one season' : `${countWord(seasons)} seasons`}, where ${reared} were reared in the latest` : without.length === 0 ? '' : `, as ${listWords(without.map(String))} then ${without.length === 1 ? 'counts' : 'count'} no more`
   return `${figured(more, 'more chick')}, if every one is right${from}${rate}`
 }
 

@@ -10,14 +10,14 @@ const seasons = (...counts: readonly (readonly [number, number])[]): readonly Se
 describe('chicksToReach(seasons, window, mark, by, family, next)', () => {
   it('is worked by hand for the share itself', () => {
     // next season the 2 of 10 drop out: (8 + m)/(20 + m) ≥ ½ at m = 4
-    expect(chicksToReach(seasons([2, 10], [8, 20]), 2, 0.5, 'estimate', null, 2026)).toEqual({chicks: 4, season: 2026, seasons: 1, reared: 20, sires: 0})
+    expect(chicksToReach(seasons([2, 10], [8, 20]), 2, 0.5, 'estimate', null, 2026)).toEqual({chicks: 4, season: 2026, seasons: 1, reared: 20, without: [2024], sires: 0})
     // ¾: 28 in one season are more than 20, in two seasons only new ones count: those of one are enough, if all are right
     expect(chicksToReach(seasons([2, 10], [8, 20]), 2, 0.75, 'estimate', null, 2026)).toMatchObject({chicks: 20, season: 2027, seasons: 2})
   })
 
   it('says that the rate is not enough where it is not', () => {
     // by Clopper and Pearson 36 of 36 are at 90.3%, 35 of 35 at 90.0% less a little (0.025^(1/35) = 0.8999)
-    expect(chicksToReach(seasons([3, 3], [2, 4]), 2, 0.9, 'exact', null, 2026)).toEqual({chicks: 36, season: null, seasons: 2, reared: 4, sires: 0})
+    expect(chicksToReach(seasons([3, 3], [2, 4]), 2, 0.9, 'exact', null, 2026)).toEqual({chicks: 36, season: null, seasons: 2, reared: 4, without: [2024, 2025], sires: 0})
     expect(chicksToReach(seasons([0, 0]), 1, 0.9, 'estimate', null, 2026)).toMatchObject({chicks: 1, season: null, reared: 0})
     expect(chicksToReach(seasons([3, 4]), 1, 1, 'exact', null, 2026)).toMatchObject({chicks: null, season: null})
   })

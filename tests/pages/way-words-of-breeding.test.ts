@@ -14,8 +14,8 @@ describe('breedingWayWords(way)', () => {
     [{kind: 'score-rest', birds: [a], unbanded: 1, gone: 2, right: 3}, 'score the rest: 24-003 and 1 that wears no band, of whom at least 3 must be right (2 are gone and can be scored no more)'],
     [{kind: 'hold-clauses', clauses: ['male/gait']}, 'give male/gait a trait, and say what it may show'],
     [{kind: 'of-age', chicks: 1}, 'wait until 1 chick is of an age to be scored for all of it'],
-    [{kind: 'chicks-true', more: 30, seasons: 1, reared: 50, sires: 0}, '30 more chicks, if every one is right'],
-    [{kind: 'chicks-true', more: null, seasons: 2, reared: 0, sires: 2}, 'more chicks that are right, of two more sires at least'],
+    [{kind: 'chicks-true', more: 30, seasons: 1, reared: 50, without: [2024], sires: 0}, '30 more chicks, if every one is right, as 2024 then counts no more'],
+    [{kind: 'chicks-true', more: null, seasons: 2, reared: 0, without: [], sires: 2}, 'more chicks that are right, of two more sires at least'],
     [{kind: 'weigh', trait: weight, sex: 'female', more: 3}, 'weigh 3 more birds of the females, reared together, for weight at 20 weeks'],
     [{kind: 'more-even', of: 'within-tenth', trait: weight, sex: 'male', have: 0.6, mark: 0.7, n: 20, birds: null}, 'bring the share within a tenth of the males in weight at 20 weeks from 60.0% to 70.0%'],
     [{kind: 'give-target', trait: weight, sex: 'male'}, 'give weight at 20 weeks a target with a tolerance for males'],
@@ -43,7 +43,7 @@ describe('breedingWayWords(way)', () => {
   })
 
   it('gives the rate of rearing where no season can be named', () => {
-    expect(words({kind: 'chicks-true', more: 296, seasons: 2, reared: 58, sires: 0}, null)).toBe('296 more chicks, if every one is right, in two seasons, where 58 were reared in the latest')
-    expect(words({kind: 'chicks-true', more: 96, seasons: 1, reared: 58, sires: 0}, null)).toBe('96 more chicks, if every one is right, in one season, where 58 were reared in the latest')
+    expect(words({kind: 'chicks-true', more: 296, seasons: 2, reared: 58, without: [2024], sires: 0}, null)).toBe('296 more chicks, if every one is right, in two seasons, where 58 were reared in the latest')
+    expect(words({kind: 'chicks-true', more: 96, seasons: 1, reared: 58, without: [2024], sires: 0}, null)).toBe('96 more chicks, if every one is right, in one season, where 58 were reared in the latest')
   })
 })
