@@ -64,6 +64,13 @@ describe('trueToType(requirement, from)', () => {
     expect(found(book, {}).ways).toEqual([{kind: 'name-figure', earliest: null}])
   })
 
+  it('sends nobody to score chicks that are gone', () => {
+    const book = bookOf([...many(6, TRUE), ...many(2, {comb: 'single', skin: 'white'}), {comb: 'pea'}, {comb: 'pea', left: '2025-01-01'}])
+    // by hand: 6 of 10 for sure, 7 with the one that lives, 8 with the one that left
+    expect(found(book, {atLeast: 0.7})).toMatchObject({state: 'cannot-tell', ways: [{kind: 'score-rest', right: 1, gone: 1, birds: [{id: 'c8'}]}]})
+    expect(found(book, {atLeast: 0.8})).toMatchObject({state: 'cannot-tell', ways: [{kind: 'chicks-true', more: 10}]})
+  })
+
   it('never takes a chick for true that is not of an age for all that is asked', () => {
     const drafts = [draft(held(comb, {mandatory: true}), held(tail, {mandatory: true}))], all = [...many(4, {comb: 'pea', tail: 45}), {comb: 'single', tail: 45}, {comb: 'pea', left: '2024-09-01'}, {comb: 'single', left: '2024-09-01'}]
     // by hand: four of six; the cull that was off counts, the one that was right so far does not
