@@ -1,4 +1,4 @@
-import type {Draft, Hatch, Logbook, Requirement, Variety} from '../logbook/book.ts'
+import type {Draft, Hatch, Logbook, Requirement, Trait, Variety} from '../logbook/book.ts'
 import {concerns} from './clause-counts.ts'
 import {sameName, type AskedLook, type LooksAsked} from './clauses-asked.ts'
 import {countedValue} from './counted-value.ts'
@@ -9,7 +9,7 @@ import {askedFrom, oldEnough, sexShows} from './scoring-age.ts'
 import type {Judged} from './true-bred.ts'
 import {varietyOf} from './variety-of.ts'
 import {verdictOn, type Verdict} from './verdict.ts'
-import {meets} from './wanted-look.ts'
+import {looksRight, meets} from './wanted-look.ts'
 import {scoresUnderWords} from './words-scored-under.ts'
 
 /** The chicks that a requirement of trueness is about, held against what it asks. */
@@ -31,7 +31,8 @@ export interface TypeOfChicks extends Judged {
  *
  * Against clauses a chick counts once it is of an age to show all of them, had it lived: then it fails by one look that is off, and passes only where each that its sex can show was scored and is
  * right. One that left before that age, with nothing off, is lost; one that is not yet of it is too young, whatever it shows by then. Against required traits it is judged as on the ladder.
- * A chick that shows no colour variety meets no clause of one; where that cannot be told it counts as not fully scored.
+ * A chick that shows no colour variety meets no clause of one. Where that cannot be told it is off if it misses a clause of every variety that it may be of, since it is then off whichever it is; it is lost if
+ * it left before the age at which its variety could be seen; and else not fully scored.
  */
 export function typeOfChicks(book: Logbook, asked: LooksAsked, requirement: Pick<Requirement, 'seasons' | 'varieties' | 'from' | 'by' | 'within'>, defaultSeasons: number): TypeOfChicks {
   const bred = ladderChicks(book).filter(({step}) => step.interSe >= 1), hatched = book.hatches.filter(({step}) => step.interSe >= 1)
@@ -53,7 +54,7 @@ export function typeOfChicks(book: Logbook, asked: LooksAsked, requirement: Pick
     const own = looks.filter(look => isAskedOf(look, chick)), ofVariety = asked.looks.some(look => look.clause !== null && look.clause.variety !== null && isAskedOf(look, chick))
     if (asked.by === 'required') verdicts.set(chick, of === 'untold' && verdict.is === 'right' ? {...verdict, is: 'part-scored'} : verdict)
     // a look of the other sex alone asks nothing of it
-    else if (own.length > 0 || ofVariety) verdicts.set(chick, atFullAge(chick, verdict, own, of, ofVariety, book))
+    else if (own.length > 0 || ofVariety) verdicts.set(chick, atFullAge(chick, verdict, {own, of, ofVariety, ...(of === 'untold' ? untoldOf(chick, asked, requirement.varieties) : NO_DOUBT)}, book))
   }
   const hatches = siftByDay(hatched.filter(hatch => isIn(seasonOfHatch(hatch))), hatch => hatch.on, hatch => hatch.at, requirement, book.asOf).counted, age = Math.max(0, ...asked.looks.map(({trait}) => askedFrom(trait)))
   return {
@@ -70,23 +71,51 @@ type Told = Variety | 'none' | 'untold' | 'other'
 function varietyTold(chick: Chick, {draft, looks}: LooksAsked, asked: readonly string[]): Told {
   if (asked.length === 0 && !looks.some(({clause}) => clause !== null && clause.variety !== null)) return 'none'
   if (draft === null) return 'untold'
-  const found = varietyOf(chick, draft), told = found ?? (mayBeOfOne(chick, draft, asked) ? 'untold' : 'none')
+  const found = varietyOf(chick, draft), told = found ?? (mayBeOf(chick, draft, asked).length > 0 ? 'untold' : 'none')
   if (asked.length === 0 || told === 'untold') return told
   return typeof told === 'object' && asked.some(name => sameName(name, told.name)) ? told : 'other'
 }
 
-/** Shows nothing that speaks against one of these varieties, and was not scored for all its looks. */
-const mayBeOfOne = (chick: Chick, {varieties}: Draft, asked: readonly string[]): boolean => varieties.some(({name, looks}) =>
+/** The varieties that nothing a chick shows speaks against, and for all of whose looks it was not scored. */
+const mayBeOf = (chick: Chick, {varieties}: Draft, asked: readonly string[]): readonly Variety[] => varieties.filter(({name, looks}) =>
   looks.size > 0 && (asked.length === 0 || asked.some(each => sameName(each, name))) && [...looks].every(([trait, wanted]) => {
     const value = countedValue(chick, trait)
     return value === null || meets(wanted, value) === true
   }))
 
-function atFullAge(chick: Chick, verdict: Verdict, own: readonly AskedLook[], of: Told, ofVariety: boolean, {asOf}: Logbook): Verdict {
+/** Of a chick whose variety cannot be told. */
+interface InDoubt {
+  /** looks of varieties it may be of, one of each, that it misses; empty where it misses none of one of them */
+  readonly missed: readonly Trait[]
+  /** what would tell its variety and was not scored */
+  readonly unseen: readonly Trait[]
+}
+
+const NO_DOUBT: InDoubt = {missed: [], unseen: []}
+
+function untoldOf(chick: Chick, {draft, looks}: LooksAsked, asked: readonly string[]): InDoubt {
+  const maybe = draft === null ? [] : mayBeOf(chick, draft, asked)
+  const unseen = [...new Set(maybe.flatMap(variety => [...variety.looks.keys()]))].filter(trait => sexShows(trait, chick) && countedValue(chick, trait) === null)
+  const missed = maybe.map(({name}) => looks.find(({clause, trait, scored}) => {
+    const value = countedValue(chick, scored)
+    return clause !== null && clause.variety !== null && sameName(clause.variety, name) && value !== null && looksRight(trait, chick.sex, value) === false
+  })?.trait)
+  // where the requirement names its varieties, a chick of none of them is none of its business
+  return {unseen, missed: asked.length > 0 || missed.includes(undefined) ? [] : missed.filter(trait => trait !== undefined)}
+}
+
+interface AsAsked extends InDoubt {
+  readonly own: readonly AskedLook[]
+  readonly of: Told
+  readonly ofVariety: boolean
+}
+
+function atFullAge(chick: Chick, verdict: Verdict, {own, of, ofVariety, missed, unseen}: AsAsked, {asOf}: Logbook): Verdict {
   const age = chick.hatched === null ? null : asOf - chick.hatched.first
-  if (age !== null && own.some(({trait}) => age < askedFrom(trait))) return {...verdict, is: 'too-young'}
+  if (age !== null && [...own.map(({trait}) => trait), ...unseen].some(trait => age < askedFrom(trait))) return {...verdict, is: 'too-young'}
   if (verdict.is === 'off') return verdict
-  if (own.some(({trait}) => !oldEnough(trait, chick, asOf) && !verdict.right.includes(trait))) return {...verdict, is: 'lost'}
+  if (missed.length > 0) return {...verdict, is: 'off', off: missed}
+  if (own.some(({trait}) => !oldEnough(trait, chick, asOf) && !verdict.right.includes(trait)) || unseen.some(trait => !oldEnough(trait, chick, asOf))) return {...verdict, is: 'lost'}
   if (ofVariety && of === 'none') return {...verdict, is: 'off'}
   if (of === 'untold' || own.some(({trait}) => !verdict.right.includes(trait))) return {...verdict, is: 'part-scored'}
   return verdict
