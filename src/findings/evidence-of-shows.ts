@@ -92,16 +92,17 @@ export function showResult(asked: Requirement, from: Sources): Finding {
   const gradeOf = ({entry}: ShowResult): number | null => (entry.grade !== null && rank(entry.grade) >= 0 ? rank(entry.grade) : null)
   const below = entries.filter(result => (atLeast !== null && result.entry.points !== null && result.entry.points < atLeast) || (leastGrade !== null && (gradeOf(result) ?? least) < least))
   const unwritten = entries.filter(result => !result.entry.disqualified && ((atLeast !== null && result.entry.points === null) || (leastGrade !== null && gradeOf(result) === null)))
+  const unplaced = least < 0 ? [] : unwritten.flatMap(({entry: {bird, grade}}) => (grade === null ? [] : [{bird, grade}])), wanting = unwritten.filter(({entry: {grade, points: given}}) => (atLeast !== null && given === null) || (leastGrade !== null && grade === null))
   const isOver = disqualified.length > 0 || below.length > 0, inTheWay = [...new Set([...disqualified, ...below])]
   const until = Math.max(...inTheWay.map(({show}) => show.on.last)), passes = asked.within === null || inTheWay.length === 0 ? null : onDay(until + asked.within + 1)
   const ways: readonly Way[] = [
     ...(inTheWay.length > 0 ? [{kind: 'show-again', birds: birdsOf(inTheWay), earliest: passes} as const] : []),
-    ...(leastGrade !== null && least < 0 ? [{kind: 'name-grades', earliest: null} as const] : []),
-    ...(unwritten.length > 0 && (leastGrade === null || least >= 0) ? [{kind: 'write-results', what: leastGrade === null ? 'points' : 'grades', entries: unwritten.map(({entry}) => ({bird: entry.bird, at: entry.at})), earliest: null} as const] : []),
+    ...((leastGrade !== null && least < 0) || unplaced.length > 0 ? [{kind: 'name-grades', earliest: null} as const] : []),
+    ...(wanting.length > 0 && (leastGrade === null || least >= 0) ? [{kind: 'write-results', what: leastGrade === null ? 'points' : 'grades', entries: wanting.map(({entry}) => ({bird: entry.bird, at: entry.at})), earliest: null} as const] : []),
   ]
   const worst = entries.flatMap(result => gradeOf(result) ?? [])
   return judged(isOver ? false : unwritten.length > 0 || untold.length > 0 || (leastGrade !== null && least < 0) ? null : true, {
     kind: 'show-result', entries: entries.length, disqualified: disqualified.length, leastPoints: points.length === 0 ? null : Math.min(...points), firsts: entries.filter(({entry}) => entry.place === 1).length,
-    awards: entries.filter(({entry}) => entry.award !== null).length, below: birdsOf(inTheWay), unwritten: unwritten.length, worstGrade: worst.length === 0 ? null : grades[Math.min(...worst)] ?? null,
+    awards: entries.filter(({entry}) => entry.award !== null).length, below: birdsOf(inTheWay), unwritten: unwritten.length, unplaced, worstGrade: worst.length === 0 ? null : grades[Math.min(...worst)] ?? null,
   }, {behind: behindEntries(entries), aged, ways})
 }

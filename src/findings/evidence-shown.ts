@@ -57,8 +57,8 @@ export type Shown =
   | {readonly kind: 'shown-per-class'; readonly classes: readonly ClassShown[]; readonly atOne: {readonly show: Show | null; readonly enough: number} | null; readonly untold: number}
   /** `unjudged`: shows of which no entry names its judge */
   | {readonly kind: 'shows-and-judges'; readonly shows: number; readonly judges: readonly string[]; readonly unjudged: number; readonly years: readonly number[]}
-  /** `below`: birds disqualified, or under the points or grade asked; `unwritten`: entries of which neither is on record, where it is asked */
-  | {readonly kind: 'show-result'; readonly entries: number; readonly disqualified: number; readonly firsts: number; readonly awards: number; readonly leastPoints: number | null; readonly below: readonly Bird[]; readonly unwritten: number; readonly worstGrade: string | null}
+  /** `below`: birds disqualified, or under the points or grade asked; `unwritten`: entries of which neither is on record, where it is asked; `unplaced`: of these with a grade that is none of those named */
+  | {readonly kind: 'show-result'; readonly entries: number; readonly disqualified: number; readonly firsts: number; readonly awards: number; readonly leastPoints: number | null; readonly below: readonly Bird[]; readonly unwritten: number; readonly unplaced: readonly {readonly bird: Bird; readonly grade: string}[]; readonly worstGrade: string | null}
   /** `wanted` sections, and those of them `missing`; `unscored`: mandatory clauses that no trait lets anybody score */
   | {readonly kind: 'written-standard'; readonly draft: number; readonly clauses: number; readonly wanted: readonly SectionKind[]; readonly missing: readonly SectionKind[]; readonly emptySections: readonly string[]; readonly emptyClauses: readonly Clause[]; readonly points: number; readonly mandatory: number; readonly unscored: readonly Clause[]}
   /** by neighbouring breed, in which characters it differs, and of which the table does not tell */

@@ -2,6 +2,7 @@
 import type {Shown} from '../findings/evidence-shown.ts'
 import type {Requirement} from '../logbook/book.ts'
 import {yearsWords} from './count-words.ts'
+import {dateWords} from './dates.ts'
 import {bandsOf, untoldWords} from './evidence-of-work-words.ts'
 import {counted, countWord, figured, listWords, rounded, saying, sentence} from './numbers.ts'
 
@@ -23,13 +24,14 @@ export function showsWords({shows, judges, unjudged, years}: Of<'shows-and-judge
   return `${sentence(say(shows, 'show'))} under ${say(judges.length, 'judge')}, ${yearsWords(years)}.${unjudged === 0 ? '' : ` Of ${counted(unjudged, 'show')} no judge is on record.`}`
 }
 
-export function resultWords({entries, disqualified, firsts, awards, leastPoints, below, unwritten, worstGrade}: Of<'show-result'>, {leastGrade, atLeast}: Requirement): string {
+export function resultWords({entries, disqualified, firsts, awards, leastPoints, below, unwritten, unplaced, worstGrade}: Of<'show-result'>, {leastGrade, atLeast}: Requirement): string {
   const points = leastPoints === null ? (atLeast === null ? [] : ['no points on record']) : [`the least points ${rounded(leastPoints, 1).replace(/\.0$/, '')}`]
   const grade = leastGrade === null ? [] : [worstGrade === null ? 'no grade on record' : `the least grade ${worstGrade}`]
   return [
     `${figured(entries, 'entry', 'entries')}, ${disqualified === 0 ? 'none' : disqualified} disqualified; ${figured(firsts, 'first')}, ${figured(awards, 'award')}${[...points, ...grade].map(words => `; ${words}`).join('')}.`,
     ...(below.length === 0 ? [] : [`In the way: ${bandsOf(below)}.`]),
-    ...(unwritten === 0 ? [] : [`Of ${counted(unwritten, 'entry', 'entries')} ${leastGrade === null ? 'no points are' : atLeast === null ? 'no grade of those asked about is' : 'points or a grade are not'} on record.`]),
+    ...(unplaced.length === 0 ? [] : [`Graded with a word that is not among those named: ${listWords(unplaced.map(({bird, grade}) => `${bird.band}, “${grade}”`))}.`]),
+    ...(unwritten === unplaced.length ? [] : [`Of ${counted(unwritten - unplaced.length, 'entry', 'entries')} ${leastGrade === null ? 'no points are' : atLeast === null ? 'no grade of those asked about is' : 'points or a grade are not'} on record.`]),
   ].join(' ')
 }
 
@@ -44,5 +46,5 @@ export function birdsPerShowWords({shows, enough}: Of<'birds-per-show'>): string
   const [first] = shows
   if (!first) return NOT_SHOWN
   const most = shows.reduce((best, each) => (each.birds > best.birds ? each : best), first), unknown = most.withoutKeeper === 0 ? '' : `; whose ${countWord(most.withoutKeeper)} of them ${most.withoutKeeper === 1 ? 'was' : 'were'} is not on record`
-  return `${enough === 0 ? `None of ${counted(shows.length, 'show')} had` : `${sentence(countWord(enough))} of ${counted(shows.length, 'show')} had`} as many; the most were ${counted(most.birds, 'bird')} of ${counted(most.keepers, 'keeper')}, at ${most.show.name}${unknown}.`
+  return `${enough === 0 ? `None of ${counted(shows.length, 'show')} had` : `${sentence(countWord(enough))} of ${counted(shows.length, 'show')} had`} as many; the most were ${counted(most.birds, 'bird')} of ${counted(most.keepers, 'keeper')}, at ${most.show.name} of ${dateWords(most.show.on)}${unknown}.`
 }

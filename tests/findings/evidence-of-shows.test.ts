@@ -54,6 +54,10 @@ describe('showResult(requirement, sources)', () => {
   it('holds grades in the order of the requirement, and cannot tell of what is not on record', () => {
     expect([graded('good', 'Very good').state, graded('fair', 'good').state, graded('good', null).state, graded('fair', null).state, graded('splendid').state]).toEqual(['met', 'not-yet', 'cannot-tell', 'not-yet', 'cannot-tell'])
   })
+  it('keeps a grade that is none of those named apart from one that nobody wrote down, and asks for its place among them', () => {
+    expect(graded('splendid', null, 'good')).toMatchObject({shown: {unwritten: 2, unplaced: [{grade: 'splendid'}]}, ways: [{kind: 'name-grades'}, {kind: 'write-results', entries: [{}]}]})
+    expect(graded(null)).toMatchObject({shown: {unwritten: 1, unplaced: []}, ways: [{kind: 'write-results'}]})
+  })
   it('is never met where nothing was shown', () => expect(shown('show-result', [], {}).state).toBe('cannot-tell'))
 })
 
