@@ -20,7 +20,7 @@ export function history({atLeast}: Requirement, {book, ladder, census}: Sources)
     kept: census.ownBreeders.length,
   } as const
   const all = present.flatMap(({birds}) => birds), ways: readonly Way[] = [{kind: 'founders-and-steps', founders: present.length === 0, unfounded, steps, earliest: onDay(book.asOf)}]
-  return judged(isFounded && steps === 0, shown, {behind: behind(all, [...all, ...reached.flatMap(step => step.hatches)], reached.map(({lastHatch}) => lastHatch?.last)), ways})
+  return judged(isFounded && steps === 0, shown, {behind: behind([...all, ...census.ownBreeders], [...all, ...census.ownBreeders, ...reached.flatMap(step => step.hatches)], reached.map(({lastHatch}) => lastHatch?.last)), ways})
 }
 
 /** Of the living birds of the breed, the share banded and the share with both parents certain; both must reach what is asked. */

@@ -72,6 +72,7 @@ export function whereShown(shown: Shown): {readonly text: string; readonly link:
     case 'papers': return {text: 'Papers, below', link: '#papers'}
     case 'fixed': return shown.trait === null ? {text: 'Traits', link: TRAITS} : {text: shown.trait.name, link: shown.loci.length === 0 ? traitPath(shown.trait) : `${traitPath(shown.trait)}#may-hide`}
     case 'welfare': return shown.life === null ? {text: 'Traits', link: TRAITS} : {text: 'Hatches', link: HATCHES}
-    case 'photographs': case 'stated': case 'nothing-recorded': return null
+    case 'photographs': return {text: 'Photographs, below', link: '#photographs'}
+    case 'stated': case 'nothing-recorded': return null
   }
 }
