@@ -29,7 +29,7 @@ function earliestWords(earliest: Earliest | null, asOf: Day): string {
 function wayWords(way: Way, naming: Naming): string {
   switch (way.kind) {
     case 'seasons': return `${counted(way.more, 'more season')} with a hatch${way.inARow && way.more > 1 ? ', none missed' : ''}`
-    case 'generations': return `${counted(way.more, 'more generation')} mated inside the breed${way.short.length === 0 ? '' : `, for ${bandsOf(way.short)} fall short`}`.replace(/(for \S+) fall short/, '$1 falls short')
+    case 'generations': return `${counted(way.more, 'more generation')} mated inside the breed${way.short.length === 0 ? '' : `, since ${bandsOf(way.short)} ${way.short.length === 1 ? 'falls' : 'fall'} short`}`
     case 'show-these': return `show or breed from birds that have enough behind them, such as ${bandsOf(way.birds)}`
     case 'keepers': return keepersWay(way, naming)
     case 'keep': return keepWords(way)
