@@ -5,7 +5,7 @@ import {ladderChicks, type Chick} from './ladder-chicks.ts'
 import {bothParentsCertain} from './records-audit.ts'
 
 export type GapKind =
-  | 'unbanded' | 'unlisted' | 'parents' | 'several-sires' | 'several-dams' | 'hatch-day' | 'sex' | 'keeper' | 'candled' | 'left-undated' | 'lost-band' | 'maybe-another' | 'outside' | 'step-differs'
+  | 'unbanded' | 'unlisted' | 'parents' | 'several-sires' | 'several-dams' | 'hatch-day' | 'sex' | 'keeper' | 'candled' | 'left-undated' | 'lost-band' | 'maybe-another' | 'outside' | 'unlike' | 'step-differs'
 
 /** Something that the records do not say, with every bird and record that lacks it. */
 export interface Gap {
@@ -43,8 +43,17 @@ export function gapsOfRecords(book: Logbook): readonly Gap[] {
     ofHatches('candled', set.filter(({clear}) => clear === null)),
     ofBirds('left-undated', ({left}) => left !== null && left.on === null), ofBirds('lost-band', ({bands}) => bands.some(({lost}) => lost)), ofBirds('maybe-another', ({maybe}) => maybe.length > 0),
     {kind: 'outside' as const, count: outside.length, of: outside.length, birds: outside.flatMap(({chick}) => (chick.kind === 'bird' ? [chick] : [])), unbanded: sum(outside, ({chick}) => (chick.kind === 'bird' ? 0 : chick.count)), records: outside.map(({at}) => at)},
+    {...ofBirds('unlike', bird => unlikeScores(book, bird).length > 0), records: birds.flatMap(bird => unlikeScores(book, bird))},
     ofBirds('step-differs', ({stepWritten, step}) => stepWritten !== null && stepWritten !== step.label),
   ].filter(({count}) => count > 0)
+}
+
+/** Where the scores of a required look stand that do not agree, none of them struck or made outside its days. */
+function unlikeScores({traits}: Logbook, bird: Bird): readonly Spot[] {
+  return traits.filter(({required}) => required).flatMap(trait => {
+    const scores = (bird.looks.get(trait)?.scores ?? []).filter(({struck, outside}) => struck === null && !outside)
+    return new Set(scores.map(({value}) => value)).size > 1 ? scores.map(({at}) => at) : []
+  })
 }
 
 /** Scored too early or off the weighing window, and not struck. One weighing that several traits read is one. */

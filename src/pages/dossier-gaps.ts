@@ -22,6 +22,7 @@ const WORDS: Readonly<Record<Gap['kind'], {readonly of: string; readonly words: 
   'lost-band': {of: 'Lost a band', words: ({count}) => `${sentence(counted(count, 'bird'))} of the breed lost a band.`},
   'maybe-another': {of: 'May be another bird', words: ({count}) => `${sentence(counted(count, 'bird'))} of the breed may be another bird in the book.`},
   outside: {of: 'Outside the days that count', words: ({count}) => `${sentence(counted(count, 'score or weighing was', 'scores or weighings were'))} made outside the days that count.`},
+  unlike: {of: 'Scored in two ways', words: ({count}) => `${sentence(counted(count, 'banded bird'))} of the breed ${count === 1 ? 'was' : 'were'} scored for a required look in two ways on two days, and neither was struck; the later counts.`},
   'step-differs': {of: 'Another step than written', words: ({count}) => `Of ${counted(count, 'bird')} of the breed the keeper wrote another step than descent gives.`},
 }
 

@@ -46,12 +46,15 @@ function stepWords({step, seasons, firstHatch, chicks}: ReachedStep): string {
   return `${stepMeaning(step)} ${sentence(when)}; ${counted(chicks.hatched, 'chick')} so far.`
 }
 
-/** Was any other blood used, as far as descent is on record? */
+/** Was any other blood used, as far as descent is on record, and in which steps is it? */
 function bloodWords({strainShares, book}: Findings): string {
   const {recurrent, donors} = book.project
   const others = book.strains.filter(strain => strain !== recurrent && !donors.includes(strain) && strainShares.steps.some(step => (step.shares.get(strain) ?? 0) > 0))
   const unknown = strainShares.steps.filter(step => step.unknown > 0).map(({step}) => step)
-  if (others.length > 0) return `Blood of ${listWords(others.map(({name}) => name))} has come in as well.`
+  if (others.length > 0) return others.map(strain => {
+    const within = strainShares.steps.filter(step => (step.shares.get(strain) ?? 0) > 0).map(({step}) => step)
+    return `Blood of ${strain.name} is in ${listWords(within)}${within.length < strainShares.steps.length ? ', and in no other step' : ''}.`
+  }).join(' ')
   return unknown.length > 0 ? `Some parents of ${listWords(unknown)} stand outside the records, so other blood cannot be ruled out.` : 'By the records no other blood was used.'
 }
 

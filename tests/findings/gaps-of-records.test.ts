@@ -23,6 +23,11 @@ describe('gapsOfRecords(book)', () => {
     for (const {birds} of gaps) for (const {step} of birds) expect(step.kind).not.toBe('strain')
   })
 
+  it('tells birds whose scores of a required look do not agree, by hand from hatches and scores', () => {
+    // silver in its hatch and brassy in June 2022; yellow in their hatches and white in the autumn
+    expect(of('unlike')).toMatchObject({count: 3, birds: [{band: '21-111'}, {band: '23-111'}, {band: '25-032'}]})
+  })
+
   it('has no more of one parent in doubt than of either, and agrees with the audit where both count the same', () => {
     const audit = recordsAudit(book, census), missing = (share: typeof audit.sexKnown) => (share.kind === 'share' ? share.total - share.count : null)
     expect(Math.max(of('several-sires')?.count ?? 0, of('several-dams')?.count ?? 0)).toBeLessThanOrEqual(of('parents')?.count ?? 0)
