@@ -52,7 +52,7 @@ export function gapsTold(findings: Findings, refs: References): readonly Told[] 
     }),
     ...plain(struckSentences(findings)),
     ...plain(book.later === 0 ? [] : [`${sentence(counted(book.later, 'fact'))} dated after the day of these records ${book.later === 1 ? 'is' : 'are'} left aside.`]),
-    ...plain(aside === '' ? [] : [`The true-bred rate of matings inside the breed leaves out ${aside}.`]), ...plain(kinSentence(findings)),
+    ...plain(aside === '' ? [] : [`By the required traits, as Figure 1 has it, the true-bred rate of matings inside the breed leaves out ${aside}.`]), ...plain(kinSentence(findings)),
   ]
   return lines.length === 0 ? plain(['Nothing is on record yet, so nothing is missing either.']) : lines
 }
