@@ -12,7 +12,7 @@ import type {Logbook} from '../logbook/book.ts'
 import {dossierPage} from '../pages/dossier.ts'
 import {namedToCommittee} from '../pages/naming.ts'
 import {renderSite, type SiteInput} from '../site/render.ts'
-import {liesApart, MARKER, refusalOf, refusalWords} from '../site/write.ts'
+import {besideNames, liesApart, MARKER, refusalOf, refusalWords} from '../site/write.ts'
 
 /** `site-for-committee`, beside `site`; of `.` and the like, beside the folder they lead to. */
 export function committeeFolder(site: string): string {
@@ -46,8 +46,8 @@ export function committeeWords(book: Logbook, confidential: Confidential, {place
 
 /** Of a dossier that an earlier run made, where none is asked for any more: it may name somebody who has thought better of it. */
 export function leftFromBefore(site: string): string | null {
-  const place = committeeFolder(site)
-  return existsSync(join(place, MARKER)) ? `${place} still holds a dossier for the committee. The records ask for none now, so it was left as it was; take it away if it is not wanted.` : null
+  const place = committeeFolder(site), there = [...(existsSync(join(place, MARKER)) ? [place] : []), ...besideNames(place).filter(each => existsSync(each))]
+  return there.length === 0 ? null : `${there.join(' and ')} still ${there.length === 1 ? 'holds' : 'hold'} a dossier for the committee${there.includes(place) ? '' : ', or part of one'}. The records ask for none now, so it was left as it was; take it away if it is not wanted.`
 }
 
 const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? '' : 's'}`

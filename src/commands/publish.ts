@@ -68,19 +68,19 @@ export async function publish({folder, to, asOf, pdf, quiet}: PublishOptions, wo
   const templates = readTemplates(join(folder, 'templates'))
   const feedFile = frame.url === null ? null : atomFeed(feed, {breed: frame.breed, url: frame.url})
   const said: string[] = []
-  const print = async (sheets: readonly string[]) => {
+  const printing = (rest?: string) => async (sheets: readonly string[]) => {
     const made = await pdfsOf(sheets, {on: book.asOf, paper: book.project.paper})
     if (made.kind === 'made') return made.pdfs
-    said.push(noPdfWords(made))
+    said.push(noPdfWords(made, rest))
     return null
   }
   let written, forCommittee
   try {
     const site = await renderSite({
       pages, downloads: feedFile ? [...downloads, feedFile] : downloads, frame, photos, templates: templates.files,
-      progress: (done, total) => progress.at(done, total), ...(pdf ? {print} : {}),
+      progress: (done, total) => progress.at(done, total), ...(pdf ? {print: printing()} : {}),
     })
-    forCommittee = confidential && await committeeFiles(findings, confidential, {frame, photos, templates: templates.files, ...(pdf && said.length === 0 ? {print} : {})})
+    forCommittee = confidential && await committeeFiles(findings, confidential, {frame, photos, templates: templates.files, ...(pdf && said.length === 0 ? {print: printing('The site has its PDFs; this is of the dossier for the committee, which is there as a page.')} : {})})
     progress.phase('writing')
     written = replaceFolder(to, site, {content: folder})
   } catch (fault) {

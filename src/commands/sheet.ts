@@ -1,6 +1,6 @@
 /** `pinfeather sheet`: a sheet to write on by hand on a scoring day, or the same as a table to fill in. */
 import {readFileSync, writeFileSync} from 'node:fs'
-import {dirname, join} from 'node:path'
+import {dirname, join, relative, resolve} from 'node:path'
 import {birdsOfGroup, birdsOfLatestStep, sheetToFill, type BirdsAsked} from '../findings/sheet-to-fill.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Logbook} from '../logbook/book.ts'
@@ -34,7 +34,7 @@ export interface SheetOptions {
 
 export async function sheet({folder, birds, to: named, csv, asOf, quiet}: SheetOptions, world: World): Promise<ExitCode> {
   const to = named ?? (csv ? 'sheet.csv' : 'sheet.html')
-  const refused = folderRefusal(folder) ?? placeRefusal(to)
+  const refused = folderRefusal(folder) ?? placeRefusal(to, folder)
   if (refused !== null) {
     world.err(`${refused}\n`)
     return 2
@@ -75,14 +75,15 @@ export async function sheet({folder, birds, to: named, csv, asOf, quiet}: SheetO
 }
 
 /** A table that was filled in, or a file that is no sheet of ours, is not written over; null when the place is free. */
-function placeRefusal(to: string): string | null {
+function placeRefusal(to: string, folder: string): string | null {
   if (isFolder(to)) return `${to} is a folder; name the file to write, such as ${join(to, 'sheet.html')}.`
   if (!isFolder(dirname(to))) return `There is no folder ${dirname(to)} to write ${to} into.`
+  if (!relative(resolve(folder), resolve(to)).startsWith('..')) return `${to} lies among the records, where it would be read as one; name a place outside ${folder}, and put a table there when it is filled in.`
   let before: string
   try {
     before = readFileSync(to, 'utf8')
-  } catch {
-    return null
+  } catch (fault) {
+    return fault instanceof Error && 'code' in fault && fault.code === 'ENOENT' ? null : `${to} is there and cannot be read, so it is not written over; take it away or name another file.`
   }
   return /<body class="?score\b/.test(before) ? null : `${to} is there already, and might have been filled in; take it away or name another file.`
 }

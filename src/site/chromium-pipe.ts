@@ -126,6 +126,32 @@ function within(milliseconds: number, come: Promise<void>): Promise<void> {
   })
 }
 
+function discard(profile: string): void {
+  try {
+    rmSync(profile, {recursive: true, force: true, maxRetries: 5})
+  } catch {
+    // a folder of the system's temporary ones, which it empties
+  }
+}
+
+const STOPS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const
+
+/** What is to be done should this process stop before its time; gives what calls that off. A signal then does what it would have done. */
+function onLeaving(leave: () => void): () => void {
+  const stop = (signal: NodeJS.Signals) => {
+    leave()
+    callOff()
+    process.kill(process.pid, signal)
+  }
+  const callOff = () => {
+    process.off('exit', leave)
+    for (const signal of STOPS) process.off(signal, stop)
+  }
+  process.on('exit', leave)
+  for (const signal of STOPS) process.on(signal, stop)
+  return callOff
+}
+
 /**
  * @param patience  milliseconds after which it is ended
  * @throws ChromiumFault
@@ -146,6 +172,10 @@ export async function withPage<T>(chromium: string, work: (ask: Ask) => Promise<
       pipe.fail(new ChromiumFault(`it stopped${code === null ? '' : ` with code ${code}`}${lastWords(said) === '' ? '' : `, saying: ${lastWords(said)}`}`))
     })
   })
+  const stay = onLeaving(() => {
+    end(child)
+    discard(profile)
+  })
   const timer = setTimeout(() => { pipe.fail(new ChromiumFault(`it gave no answer within ${patience / 1000} s`)) }, patience)
   try {
     const targetId = textIn(await pipe.ask('Target.createTarget', {url: 'about:blank'}), 'targetId')
@@ -158,10 +188,7 @@ export async function withPage<T>(chromium: string, work: (ask: Ask) => Promise<
     clearTimeout(timer)
     end(child)
     await within(CLOSING, closed)
-    try {
-      rmSync(profile, {recursive: true, force: true, maxRetries: 5})
-    } catch {
-      // a folder of the system's temporary ones, which it empties
-    }
+    stay()
+    discard(profile)
   }
 }

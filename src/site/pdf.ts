@@ -53,8 +53,7 @@ export async function pdfsOf(pages: readonly string[], {on, paper, machine = pro
 }
 
 /** Why there is no PDF, in words, with what to do. */
-export function noPdfWords(why: Exclude<Pdfs, {readonly kind: 'made'}>): string {
-  const rest = 'Everything else is published.'
+export function noPdfWords(why: Exclude<Pdfs, {readonly kind: 'made'}>, rest = 'Everything else is published.'): string {
   switch (why.kind) {
     case 'not-as-named': return `No PDF was made: CHROMIUM names ${why.named}, and there is no such file. ${rest}`
     case 'none': return `No PDF was made: it takes an installed Chromium, and none was found. CHROMIUM is not set, none of ${why.commands.join(', ')} is on the PATH, and there is none at ${

@@ -75,6 +75,9 @@ function plainlyPlaced(element: Element): Element {
 const paintOf = ({name, attributes}: Element, leave: ReadonlySet<string>): string =>
   [name, ...[...attributes].filter(([key]) => !leave.has(key)).map(([key, value]) => `${key}="${value}"`).sort()].join(' ')
 
+/** Marks in one path at most: each is held against all the others in it. */
+const MOST_IN_A_PATH = 400
+
 /** Neighbouring paths painted alike as one: as a rule only where they touch nowhere, so that none lies on another. */
 function joined(nodes: readonly Node[]): Node[] {
   const out: Node[] = []
@@ -84,7 +87,7 @@ function joined(nodes: readonly Node[]): Node[] {
     const paint = isPath ? paintOf(node, new Set(['d'])) : '', path = isPath ? node.attributes.get('d') ?? '' : ''
     const extent = isPath ? extentOf(path, Number(node.attributes.get('stroke-width') ?? 0)) : null
     const last = out.at(-1)
-    if (isPath && extent && last !== undefined && typeof last !== 'string' && paint === before && extents.every(other => placesApart(other, extent))) {
+    if (isPath && extent && last !== undefined && typeof last !== 'string' && paint === before && extents.length < MOST_IN_A_PATH && extents.every(other => placesApart(other, extent))) {
       out[out.length - 1] = {...last, attributes: new Map([...last.attributes, ['d', `${last.attributes.get('d') ?? ''}${path}`]])}
       extents.push(extent)
     } else {

@@ -160,6 +160,9 @@ function discard(folder: string): void {
   rmSync(folder, {recursive: true, force: true})
 }
 
+/** Where a run that was cut off may have left something of a folder. */
+export const besideNames = (there: string): readonly string[] => [besideName(there, 'new'), besideName(there, 'old')]
+
 const besideName = (there: string, which: 'new' | 'old'): string => join(dirname(there), `.${basename(there)}.pinfeather-${which}`)
 
 const isPlainPath = (path: string): boolean => path !== '' && !/^[/\\]|\\|\0|^[A-Za-z]:/.test(path) && path.split('/').every(part => part !== '' && part !== '.' && part !== '..')

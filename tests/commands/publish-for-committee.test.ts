@@ -94,6 +94,12 @@ describe('publishing for the committee', () => {
     writeFileSync(join(folder, 'content', 'requirements.md'), requirements(''))
     expect(await published(folder)).toMatchObject({code: 0, err: 'R/site-for-committee still holds a dossier for the committee. The records ask for none now, so it was left as it was; take it away if it is not wanted.\n'})
   })
+
+  it('says so of what a run that was cut off left of one', async () => {
+    const folder = laidDown({...COMMITTEE, 'requirements.md': requirements('')})
+    mkdirSync(join(folder, '.site-for-committee.pinfeather-new'))
+    expect((await published(folder)).err).toContain('R/.site-for-committee.pinfeather-new still holds a dossier for the committee, or part of one.')
+  })
 })
 
 describe('nothing is published where the committee’s dossier may not lie', () => {

@@ -94,4 +94,10 @@ describe('pinfeather sheet', () => {
     expect((await asked(folder, {to: place})).err).toContain('is a folder; name the file to write')
     expect((await asked(folder, {to: join(place, 'none', 'sheet.html')})).err).toContain('There is no folder')
   })
+
+  it('is never laid among the records', async () => {
+    const folder = folderWith(FILES)
+    const {code, err} = await asked(folder, {csv: true, to: join(folder, 'sheet.csv')})
+    expect([code, err]).toEqual([2, expect.stringContaining('lies among the records, where it would be read as one') as string])
+  })
 })
