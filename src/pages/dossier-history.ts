@@ -27,6 +27,8 @@ export interface HistoryView {
   readonly note: string
 }
 
+export const hasBackcross = ({ladder}: Findings): boolean => ladder.some(step => step.kind === 'reached' && step.step.kind === 'backcross')
+
 const reachedSteps = ({ladder}: Findings): readonly ReachedStep[] => ladder.filter(step => step.kind === 'reached')
 
 function foundersWords({book}: Findings): string {
@@ -106,7 +108,8 @@ const gaveWords = ({step, shares}: Hatch): string => (step.kind === 'strain' ? l
 const stayed = (stays: Pen['males']): readonly Bird[] => [...new Set(stays.map(({bird}) => bird))]
 
 /** The founding birds of each strain, by band: those that came in from outside and hatched of bought eggs, and how many of them were bred from for the breed. */
-function foundersTable({book, ladder}: Findings, refs: References): NumberedTable | null {
+function foundersTable(findings: Findings, refs: References): NumberedTable | null {
+  const {book, ladder} = findings
   const groups = book.strains.map(strain => ({strain, birds: book.birds.filter(bird => bird.parentage.kind === 'founder' && bird.strain === strain)})).filter(({birds}) => birds.length > 0)
   if (groups.length === 0) return null
   const penned = new Set(book.pens.filter(({hatches}) => hatches.length > 0).flatMap(({males, females}) => [...males, ...females].map(({bird}) => bird)))
@@ -116,7 +119,7 @@ function foundersTable({book, ladder}: Findings, refs: References): NumberedTabl
     ...head, columns: [{head: 'Strain'}, {head: 'Its part'}, {head: 'Males', number: true}, {head: 'Females', number: true}, ...(hasUnsexed ? [{head: 'Not sexed', number: true}] : []), {head: 'Bred from here', number: true}, {head: 'Behind it'}],
     rows: groups.map(({strain, birds}): readonly Cell[] => {
       const of = (sex: Bird['sex']): string => String(birds.filter(bird => bird.sex === sex).length)
-      const gives = strain === book.project.recurrent ? 'crossed back to' : book.project.donors.includes(strain) ? 'gives a trait' : 'other blood'
+      const gives = strain === book.project.recurrent ? hasBackcross(findings) ? 'crossed back to' : 'one parent of the cross' : book.project.donors.includes(strain) ? 'gives a trait' : 'other blood'
       return [
         strain.name, gives, of('male'), of('female'), ...(hasUnsexed ? [of('unknown')] : []), String(birds.filter(isBred).length),
         refs.to({of: `${name}, ${strain.name}`, birds, records: [strain.at, ...birds.map(({at}) => at)], page: strainPath(strain)}),

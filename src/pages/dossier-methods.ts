@@ -16,7 +16,11 @@ const TOLD = ['requirements', 'share', 'true-bred', 'mean', 'evenness', 'inbreed
 
 const firstParagraph = (definition: string): string => definition.split('\n\n')[0]?.trim() ?? ''
 
-export const methodLines = (): readonly MethodLine[] => TOLD.flatMap(id => {
+/** The dossier has no room for the examples, nor then for where they are from. */
+const withoutExample = (source: string): string => source.replace(/\s*The example\b[^.]*\.(?=\s|$)/g, '').trim()
+
+export const methodLines = (): readonly MethodLine[] => TOLD.map(id => {
   const method: Method | undefined = METHODS.find(each => each.id === id)
-  return method ? [{title: method.title, question: method.question, words: firstParagraph(method.definition), formula: method.formula, source: method.source}] : []
+  if (!method) throw new Error(`the methods have no entry ${id}`)
+  return {title: method.title, question: method.question, words: firstParagraph(method.definition), formula: method.formula, source: withoutExample(method.source)}
 })

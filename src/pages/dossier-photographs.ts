@@ -1,5 +1,5 @@
 /** Photographs for the dossier, by sex, age and colour variety, with their dates; what is wanting stands in the same table. */
-import {showAge} from '../findings/show-age.ts'
+import {showAgeWithin} from '../findings/show-age.ts'
 import {varietyOf} from '../findings/variety-of.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird, Logbook, Photo} from '../logbook/book.ts'
@@ -35,18 +35,16 @@ export function photographsView({book}: Findings, refs: References): Photographs
   const draft = book.drafts.at(-1), varieties = draft && draft.varieties.length > 1 ? draft.varieties : [null]
   const groups = varieties.flatMap(variety => GROUPS.map(group => ({
     name: variety === null ? group.name : `${variety.name}: ${group.name.toLowerCase()}`,
-    pictures: all.filter(({bird, photo}) => bird.sex === group.sex && ageOf(bird, photo, book) === group.age && (variety === null || (draft && varietyOf(bird, draft)?.name === variety.name))),
+    pictures: all.filter(({bird, photo}) => bird.sex === group.sex && showAgeWithin(bird, photo.on) === group.age && (variety === null || (draft && varietyOf(bird, draft)?.name === variety.name))),
   })))
   const placed = new Set(groups.flatMap(({pictures}) => pictures)), others = all.filter(picture => !placed.has(picture))
-  const named = [...groups, ...(others.length === 0 ? [] : [{name: 'Sex, age or variety not known', pictures: others}])]
+  const named = [...groups, ...(others.length === 0 ? [] : [{name: 'Day, sex or variety not known', pictures: others}])]
   const shown = inTurn(named.map(({pictures}) => pictures)).slice(0, MOST_PICTURES)
   return {
     words: `${figured(all.length, 'photograph')} of birds of the breed${shown.length < all.length ? `, of which ${shown.length} stand here; the others are on the birds’ pages` : ''}. Young: in the year it hatched.`,
     table: tableOf(named, refs), plates: plates(shown.map(picture => captioned(picture, book)), book.project.name, false),
   }
 }
-
-const ageOf = (bird: Bird, {on}: Photo, {asOf}: Logbook): ReturnType<typeof showAge> => showAge(bird, on?.first ?? asOf)
 
 /** The first of every group, then the second of each, and so on. */
 function inTurn(groups: readonly (readonly Pictured[])[]): readonly Pictured[] {

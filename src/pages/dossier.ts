@@ -12,7 +12,7 @@ import {behindFigures, evenFigures} from './dossier-even.ts'
 import {evidenceLead, evidenceViews, type EvidenceView} from './dossier-evidence.ts'
 import {careTold, classesTold, hatchTable, lossTable, pureWords, showLines, type ShowLine, type Told} from './dossier-flock.ts'
 import {gapsTold} from './dossier-gaps.ts'
-import {draftWords, historyView, type HistoryView} from './dossier-history.ts'
+import {draftWords, hasBackcross, historyView, type HistoryView} from './dossier-history.ts'
 import {methodLines, type MethodLine} from './dossier-methods.ts'
 import {distinctTable, papersTable, signers, type Signing, type TableWithRef} from './dossier-papers.ts'
 import {photographsView, type PhotographsView} from './dossier-photographs.ts'
@@ -98,7 +98,7 @@ export function dossierPage(findings: Findings, confidential: Confidential | nul
     ],
     history: historyView(findings, naming, refs), figures, figuresRef: figures.length === 0 ? null : refs.to(behindFigures(findings, figures)),
     figuresWords: figures.length === 0 ? 'No chick has been scored for what the standard requires, and none weighed at the age that counts, so there is nothing to draw yet.'
-      : 'Backcross steps cannot breed true; they stand for completeness. Birds are held against those reared alike only.',
+      : `${hasBackcross(findings) ? 'Backcross steps cannot breed true; they stand for completeness. ' : ''}Birds are held against those reared alike only.`,
     // in the order they are read, which is that of the references and of the tables
     founders: foundersWords(findings, refs), closeness: closenessTable(findings, refs), closenessNote: notInTable(findings),
     hatch: hatchTable(findings, refs), aside: [...setAsideWords(book.hatches), ...pureWords(book)], losses: lossTable(findings, refs), care: careTold(findings, refs),

@@ -65,7 +65,7 @@ const lived: Method = {
 - Not followed: hatched and never listed, or no day written. A month counts by its middle.
 - Where nobody was watched to the age, nothing is said. A move between keepers of the project ends nothing.
 - In made-up flocks the limits by families held the truth ${heldBy('livability-families')} times in a hundred.`,
-  source: 'Kaplan and Meier 1958, J. Am. Stat. Assoc. 53:457–481, whose own example is below in days; Greenwood 1926; Ying and Wei 1994, J. Multivar. Anal. 50:17–29, the last two from memory.',
+  source: 'Kaplan and Meier 1958, J. Am. Stat. Assoc. 53:457–481; Greenwood 1926; Ying and Wei 1994, J. Multivar. Anal. 50:17–29, the last two from memory. The example, in days, is of the first.',
   example: {given: 'Of eight, deaths on day 8, 31, 54 and 92; sold on day 10, 27, 70 and 121. To 10, 40, 60 and 100 days:', gives: () => {
     const birds = HERS.map(([age, died]) => ({age, died}))
     return `${listWords([10, 40, 60, 100].map(age => percentSign(livability(birds, age)?.share ?? 0)))}.`

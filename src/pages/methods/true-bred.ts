@@ -12,7 +12,7 @@ export const trueBredRate: Method = {
   edges: `- Chicks lost before they could be scored, too young yet, or never listed are counted apart and stand in no rate.
 - Nobody scored: no rate is given.
 - Chicks of one sire are alike, so that Wilson’s interval is narrower than the truth. From five sire families on a second one is drawn by families ([how](#trend)), and a committee should read that; under five the first speaks of these chicks only.`,
-  source: 'The intervals: Wilson 1927, J. Am. Stat. Assoc. 22:209–212; by families as in the trend over the steps. What passes and fails: common practice, no source.',
+  source: 'The intervals: Wilson 1927, J. Am. Stat. Assoc. 22:209–212; by families drawn whole, as for the trend over the steps. What passes and fails: common practice, no source.',
   example: {
     given: '59 chicks pass, 3 fail and 4 are not fully scored.',
     gives: () => `${shareInText(shareOf(59, 62))}. With the 4 all failing: ${shareInText(shareOf(59, 66))}. With the 4 all passing: ${shareInText(shareOf(63, 66))}.`,
