@@ -14,7 +14,7 @@ export const plainDraft = (number: number, on: string, more: Partial<Draft> = {}
 })
 
 export const plainRequirement = (kind: RequirementKind, more: Partial<Requirement> = {}): Requirement => ({
-  kind, title: kind, asked: kind, atLeast: null, atMost: null, males: null, females: null, seasons: null, inARow: false, perClass: null, judges: null, exhibitors: null, shows: null, insideAtLeast: null,
+  kind, title: kind, asked: kind, atLeast: null, atMost: null, males: null, females: null, seasons: null, inARow: false, inside: false, perClass: null, judges: null, exhibitors: null, shows: null, insideAtLeast: null,
   rateAtMost: null, sizeAtLeast: null, maleLines: null, judgedOn: null, interval: null, trait: null, clauses: [], classes: [], ages: [], varieties: [], sections: [], toAge: null, grades: [],
   leastGrade: null, from: null, by: null, within: null, stated: null, waived: null, at, ...more,
 })

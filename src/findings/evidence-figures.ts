@@ -1,5 +1,6 @@
 import {isoDay} from '../records/dates.ts'
 import type {Evidence} from './evidence.ts'
+import {leftOut} from './evidence-found.ts'
 import type {Shown} from './evidence-shown.ts'
 import type {CannotSay, Share} from './estimate.ts'
 import type {FigureColumn, FiguresTable} from './figures.ts'
@@ -32,7 +33,7 @@ export function evidenceTable({evidence, book}: Findings, wayOf: (item: Evidence
       const {requirement, state, found, shown, behind, aged, ways} = item, {value = null, low = null, high = null, count = null, total = null} = figureOf(shown)
       return [
         requirement.kind, requirement.title, requirement.asked, plainly(state), plainly(found), value, low, high, count, total, behind.on === null ? null : isoDay(behind.on), requirement.by?.text ?? null,
-        aged.older + aged.earlier + aged.later + aged.undated, wayOf(item) || null, earliestOf(ways), behind.birds.map(({band}) => band).join(' ') || null, recordPlaces(behind.records, book.tellableFiles),
+        leftOut(aged), wayOf(item) || null, earliestOf(ways), behind.birds.map(({band}) => band).join(' ') || null, recordPlaces(behind.records, book.tellableFiles),
       ]
     }),
   }

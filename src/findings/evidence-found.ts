@@ -24,19 +24,20 @@ export interface Behind {
   readonly on: Day | null
 }
 
-/** What was there and does not count: `older` than the rule allows, `earlier` than the first day that counts, `later` than the last, or of no day that could tell. */
+/** What was there and does not count: `older` than the rule allows, `earlier` than the first day that counts, `later` than the last, or of no day that could tell; entries of birds of a `pure` strain, which are not of the breed. */
 export interface Aged {
   readonly older: number
   readonly earlier: number
   readonly later: number
   readonly undated: number
+  readonly pure: number
   readonly records: readonly Spot[]
   /** the latest day among the older; null where there are none */
   readonly last: Day | null
 }
 
 export const NOTHING_BEHIND: Behind = {birds: [], records: [], on: null}
-export const NONE_AGED: Aged = {older: 0, earlier: 0, later: 0, undated: 0, records: [], last: null}
+export const NONE_AGED: Aged = {older: 0, earlier: 0, later: 0, undated: 0, pure: 0, records: [], last: null}
 
 type More = Partial<Omit<Finding, 'state' | 'shown'>>
 
@@ -49,6 +50,15 @@ export const judged = (met: boolean | null, shown: Shown, {behind = NOTHING_BEHI
 
 /** Does a number reach what is asked? Null when nothing is. */
 export const reaches = (have: number, atLeast: number | null): boolean | null => (atLeast === null ? null : have >= atLeast)
+
+/** The same where the records do not tell of `untold` more whether they count: null where these could make the number, and only there. */
+export const judgedWith = (have: number, atLeast: number | null, untold: number): boolean | null => (atLeast === null ? null : have >= atLeast ? true : have + untold >= atLeast ? null : false)
+
+/** All of these: false where one is, null where one of the rest is not told. */
+export const allOf = (answers: readonly (boolean | null)[]): boolean | null => (answers.includes(false) ? false : answers.includes(null) ? null : true)
+
+/** How many records do not count, whatever the reason. */
+export const leftOut = ({older, earlier, later, undated, pure}: Aged): number => older + earlier + later + undated + pure
 
 /** Each once, with the latest day. A bird is also a record of its own only where its spot is given. */
 export function behind(birds: Iterable<Bird>, records: Iterable<{readonly at: Spot}>, days: Iterable<Day | null | undefined> = []): Behind {

@@ -8,7 +8,6 @@ import {breedersAsked} from './breeders-asked.ts'
 import type {ClosenessOfStep} from './closeness.ts'
 import {judged, type Finding} from './evidence-found.ts'
 import type {Sources} from './evidence-shown.ts'
-import {seasonsOf} from './evidence-of-years.ts'
 import {maleLines} from './male-lines.ts'
 import {inSeason, nextSeason, onDay} from './next-season.ts'
 import type {ClosenessPart, InbreedingOfBreeders, ShownInbreeding} from './shown-of-breeding.ts'
@@ -82,11 +81,11 @@ function sizePart(step: ClosenessOfStep | null, mark: number, cautious: boolean)
 }
 
 function waysOf({parts}: ShownInbreeding, {atLeast}: InbreedingOfBreeders, {males, females}: {readonly males: number; readonly females: number}, birds: readonly Bird[], from: Sources): readonly Way[] {
-  const {book, census, oneMoreMale} = from, next = inSeason(nextSeason(book, seasonsOf(book.hatches))), now = onDay(book.asOf)
+  const {book, census, oneMoreMale} = from, next = inSeason(nextSeason(book)), now = onDay(book.asOf)
   const spare = census.alive.filter(bird => bird.sex === 'male' && bird.step.kind !== 'strain' && !birds.includes(bird)), choices = (oneMoreMale?.choices ?? []).map(({male}) => male)
   const over = parts.flatMap(({of, met, have, mark}) => ((of === 'mean' || of === 'rate') && met === false && have !== null ? [{of, have, mark}] : [])), least = over.length === 0 ? null : leastAkin(birds, from), ofMean = over.find(({of}) => of === 'mean')
   // chicks of the next season are bred from in the one after
-  const later = ofMean === undefined ? next : least !== null && least <= ofMean.mark ? inSeason(nextSeason(book, seasonsOf(book.hatches)) + 1) : null
+  const later = ofMean === undefined ? next : least !== null && least <= ofMean.mark ? inSeason(nextSeason(book) + 1) : null
   const wider: readonly Way[] = over.length === 0 ? [] : [{kind: 'mate-wider', figures: over, least, earliest: later}]
   return [...wider, ...parts.flatMap(({of, met, have, mark}): readonly Way[] => {
     if (met === true) return []

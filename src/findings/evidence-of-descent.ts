@@ -5,7 +5,6 @@ import {looksAsked} from './clauses-asked.ts'
 import {countedValue} from './counted-value.ts'
 import {judged, type Finding} from './evidence-found.ts'
 import type {Sources} from './evidence-shown.ts'
-import {seasonsOf} from './evidence-of-years.ts'
 import {FIXED_AT, fixationOf, type Fixation} from './fixation.ts'
 import {inSeason, nextSeason, onDay} from './next-season.ts'
 import {sexShows} from './scoring-age.ts'
@@ -67,5 +66,5 @@ function clearing(fixation: Fixation, mark: number, {book, testMates}: Sources):
   const out: readonly Way[] = first && (sure.length > 0 || isEnough) ? [{kind: 'leave-out', trait, locus, birds: sure.length > 0 ? sure.map(({bird}) => bird) : [first.bird], clean, earliest: onDay(book.asOf)}] : []
   if (likely.length === 0 || (sure.length > 0 && isEnough)) return out
   const birds = likely.slice(0, MOST_TESTED).map(({bird, carries}) => ({bird, carries, chicks: testMates.clearing(fixation, bird)?.chicks ?? null}))
-  return [...out, {kind: 'test-mate', trait, locus, birds, others: likely.length - birds.length + fixation.others, earliest: inSeason(nextSeason(book, seasonsOf(book.hatches)))}]
+  return [...out, {kind: 'test-mate', trait, locus, birds, others: likely.length - birds.length + fixation.others, earliest: inSeason(nextSeason(book))}]
 }

@@ -1,33 +1,34 @@
 /** Evidence of who breeds, and of the stock bred from. */
 import type {Hatch, Keeper, Requirement} from '../logbook/book.ts'
-import {yearOf} from '../records/dates.ts'
 import {isAbout} from './asked-about.ts'
+import {breedersAsked} from './breeders-asked.ts'
 import {countBySex} from './census.ts'
-import {behind, judged, nothing, reaches, type Finding} from './evidence-found.ts'
-import {hatchesBred, seasonsOf} from './evidence-of-years.ts'
+import {allOf, behind, judged, judgedWith, nothing, type Finding} from './evidence-found.ts'
+import {hatchesBred} from './evidence-of-years.ts'
 import type {Sources} from './evidence-shown.ts'
 import {seasonOfHatch} from './ladder-chicks.ts'
-import {inSeason, nextSeason, onDay} from './next-season.ts'
+import {inSeason, nextSeason, onDay, seasonsOf} from './next-season.ts'
 import type {Way} from './ways.ts'
 
 const keepersOf = (hatch: Hatch): readonly Keeper[] => [...new Set(hatch.keeper ? [hatch.keeper] : hatch.pens.flatMap(({pen}) => pen.keeper ?? []))]
 
 /**
- * How many keepers had a hatch of the breed in each of the last seasons, one where the requirement names no number? The last is the latest with a hatch, or the year that is over where that is later.
- * Hatches at nobody knows whose are counted and help nobody. Whether each has agreed to be named stands beside it.
+ * How many keepers had a hatch of the breed in each of the last seasons, one where the requirement names no number? The last is the latest with a hatch, or the last in which nothing more can hatch where that is later.
+ * Hatches of which the keeper is not on record are counted and help nobody; where they could make the number, it cannot be told. Whether each has agreed to be named stands beside it.
  */
 export function independentKeepers(asked: Requirement, from: Sources): Finding {
-  const {counted: hatches, aged} = hatchesBred(asked, from), {book} = from, {atLeast} = asked, length = Math.max(1, asked.seasons ?? 1), bred = seasonsOf(hatches)
+  const {counted: hatches, aged, beside} = hatchesBred(asked, from), {book} = from, {atLeast} = asked, length = Math.max(1, asked.seasons ?? 1), bred = seasonsOf(hatches)
   if (bred.length === 0) return {...nothing, aged, ways: waysOfKeepers(asked, from, [], [])}
-  const last = Math.max(bred.at(-1) ?? 0, yearOf(book.asOf) - 1), seasons = Array.from({length}, (_, index) => last - length + 1 + index)
+  const last = Math.max(bred.at(-1) ?? 0, nextSeason(book, bred) - 1), seasons = Array.from({length}, (_, index) => last - length + 1 + index)
   const inThem = hatches.filter(hatch => seasons.includes(seasonOfHatch(hatch) ?? 0))
   const has = (keeper: Keeper, season: number): boolean => inThem.some(hatch => seasonOfHatch(hatch) === season && keepersOf(hatch).includes(keeper))
   const keepers = book.keepers.filter(keeper => seasons.every(season => has(keeper, season)))
   const short = book.keepers.filter(keeper => !keepers.includes(keeper) && seasons.some(season => has(keeper, season))).map(keeper => ({keeper, lacks: seasons.filter(season => !has(keeper, season))}))
   const withoutKeeper = inThem.filter(hatch => keepersOf(hatch).length === 0)
-  const enough = reaches(keepers.length, atLeast)
-  return judged(enough === false && atLeast !== null && withoutKeeper.length > 0 && keepers.length + withoutKeeper.length >= atLeast ? null : enough, {
-    kind: 'independent-keepers', seasons, keepers, short, withoutConsent: keepers.filter(keeper => !keeper.consents).length, withoutKeeper: withoutKeeper.length,
+  // at most as many more as have a hatch, or could have been given one, in whichever season has fewest
+  const could = Math.min(withoutKeeper.length, ...seasons.map(season => withoutKeeper.filter(hatch => seasonOfHatch(hatch) === season).length + short.filter(({lacks}) => !lacks.includes(season)).length))
+  return judged(judgedWith(keepers.length, atLeast, could), {
+    kind: 'independent-keepers', seasons, keepers, short, withoutConsent: keepers.filter(keeper => !keeper.consents).length, withoutKeeper: withoutKeeper.length, beside,
   }, {behind: behind([], inThem.filter(hatch => keepersOf(hatch).some(keeper => keepers.includes(keeper))), inThem.map(hatch => hatch.on?.last)), aged, ways: waysOfKeepers(asked, from, bred, keepers)})
 }
 
@@ -46,16 +47,20 @@ function waysOfKeepers(asked: Requirement, from: Sources, bred: readonly number[
 }
 
 /** Living breeders of the breed itself, of the classes, ages and varieties asked about; pure strains left aside. */
-export function aliveBreeders(asked: Requirement, {census, book}: Sources): Finding {
-  const {males, females, atLeast} = asked, about = census.ownBreeders.map(bird => ({bird, is: isAbout(asked, bird, book.asOf, book)}))
-  const birds = about.filter(({is}) => is === true).map(({bird}) => bird), untold = about.filter(({is}) => is === null).map(({bird}) => bird)
-  const breeders = countBySex(birds), spare = countBySex(census.alive.filter(bird => bird.step.kind !== 'strain' && !census.ownBreeders.includes(bird) && isAbout(asked, bird, book.asOf, book) === true))
-  const asks = [reaches(breeders.male, males), reaches(breeders.female, females), reaches(breeders.all, atLeast)].filter(met => met !== null)
+export function aliveBreeders(asked: Requirement, from: Sources): Finding {
+  const {males, females, atLeast} = asked, {census, book} = from, {birds, untold, behind: found} = breedersAsked(asked, from), breeders = countBySex(birds), unsure = countBySex(untold)
+  const spare = countBySex(census.alive.filter(bird => bird.step.kind !== 'strain' && !census.ownBreeders.includes(bird) && isAbout(asked, bird, book.asOf, book) === true))
   const wanting = {males: Math.max(0, (males ?? 0) - breeders.male), females: Math.max(0, (females ?? 0) - breeders.female)}
   const either = Math.max(0, (atLeast ?? 0) - breeders.all - wanting.males - wanting.females)
   const isThere = spare.male >= wanting.males && spare.female >= wanting.females && spare.all >= wanting.males + wanting.females + either
-  const ways: readonly Way[] = asks.length === 0 ? [{kind: 'name-figure', earliest: null}]
-    : [{kind: 'keep', ...wanting, either, spare: {males: spare.male, females: spare.female}, earliest: isThere ? onDay(book.asOf) : inSeason(nextSeason(book, seasonsOf(book.hatches)))}]
-  const isMet = asks.every(met => met)
-  return judged(asks.length === 0 || (!isMet && untold.length > 0) ? null : isMet, {kind: 'breeders-alive', breeders, untold}, {behind: behind(birds, birds, birds.length > 0 ? [book.asOf] : []), ways})
+  const asksNothing = males === null && females === null && atLeast === null
+  const ways: readonly Way[] = asksNothing ? [{kind: 'name-figure', earliest: null}]
+    : [{kind: 'keep', ...wanting, either, spare: {males: spare.male, females: spare.female}, earliest: isThere ? onDay(book.asOf) : inSeason(nextSeason(book))}]
+  // a bird whose sex is not known may be of either, but not of both
+  const open = breeders.unknown + unsure.unknown, sexed = Math.min(breeders.male + unsure.male, males ?? 0) + Math.min(breeders.female + unsure.female, females ?? 0)
+  const state = allOf([
+    judgedWith(breeders.male, males ?? 0, unsure.male + open), judgedWith(breeders.female, females ?? 0, unsure.female + open), judgedWith(breeders.all, atLeast ?? 0, untold.length),
+    sexed + open >= (males ?? 0) + (females ?? 0),
+  ])
+  return judged(asksNothing ? null : state, {kind: 'breeders-alive', breeders, untold}, {behind: found, ways})
 }

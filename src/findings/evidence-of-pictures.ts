@@ -4,14 +4,13 @@ import {behind, judged, type Finding} from './evidence-found.ts'
 import type {Sources} from './evidence-shown.ts'
 import {siftByDay} from './evidence-window.ts'
 import {inSeason, nextSeason, onDay} from './next-season.ts'
-import {seasonsOf} from './evidence-of-years.ts'
+import {sameName} from './same-name.ts'
 import {showAge} from './show-age.ts'
 import {varietyOf} from './variety-of.ts'
 import type {PictureWanted, Way} from './ways.ts'
 
 const BOTH_AGES = ['young', 'grown'] as const
 const SEXES = ['male', 'female'] as const
-const plain = (text: string): string => text.trim().toLowerCase()
 
 /**
  * Is there a dated picture of each sex, young and grown, in each variety? The age is the bird's on the picture's day, as shows have it; the varieties those named, else of the latest draft where it has
@@ -24,7 +23,7 @@ export function photographs(asked: Requirement, {book, census}: Sources): Findin
   const own = book.birds.filter(bird => bird.step.kind !== 'strain'), all = own.flatMap(bird => bird.photos.map(photo => ({bird, photo})))
   const {counted, aged} = siftByDay(all, ({photo}) => photo.on, ({bird}) => bird.at, asked, book.asOf)
   const variety = (bird: Bird): string | null => (draft ? varietyOf(bird, draft)?.name ?? null : null)
-  const isOf = (name: string | null, bird: Bird): boolean => name === null || plain(variety(bird) ?? '') === plain(name)
+  const isOf = (name: string | null, bird: Bird): boolean => name === null || sameName(variety(bird) ?? '', name)
   const ageIn = (bird: Bird, {on}: Photo): 'young' | 'grown' | null => {
     const ages = on === null ? [] : [showAge(bird, on.first), showAge(bird, on.last)], [first, last] = ages
     return first !== undefined && first === last ? first : null
@@ -36,10 +35,10 @@ export function photographs(asked: Requirement, {book, census}: Sources): Findin
   const living = census.alive.filter(bird => bird.step.kind !== 'strain'), alive = (cell: (typeof wanted)[number]): number => living.filter(bird => bird.sex === cell.sex && showAge(bird, book.asOf) === cell.age && isOf(cell.variety, bird)).length
   const pictures = missing.map((cell): PictureWanted => ({...cell, living: alive(cell)}))
   const might = undated.filter(({bird}) => missing.some(cell => bird.sex === cell.sex && isOf(cell.variety, bird))), isShort = more.males + more.females + more.all > 0
-  const wait = pictures.some(each => each.living === 0) ? inSeason(nextSeason(book, seasonsOf(book.hatches))) : onDay(book.asOf)
+  const wait = pictures.some(each => each.living === 0) ? inSeason(nextSeason(book)) : onDay(book.asOf)
   // pictures of the right sex and age, of birds of which nobody knows the variety
   const unsure = counted.filter(({bird, photo}) => variety(bird) === null && missing.some(cell => cell.variety !== null && bird.sex === cell.sex && ageIn(bird, photo) === cell.age)).map(({bird}) => bird)
-  const without = varieties.filter(name => name !== null && !draft?.varieties.some(each => plain(each.name) === plain(name) && each.looks.size > 0)).filter(name => name !== null)
+  const without = varieties.filter(name => name !== null && !draft?.varieties.some(each => sameName(each.name, name) && each.looks.size > 0)).filter(name => name !== null)
   const isOpen = !isShort && missing.length > 0 && missing.every(cell => might.some(({bird}) => bird.sex === cell.sex && isOf(cell.variety, bird))
     || counted.some(({bird, photo}) => unsure.includes(bird) && bird.sex === cell.sex && ageIn(bird, photo) === cell.age))
   const ways: readonly Way[] = [

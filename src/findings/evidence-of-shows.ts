@@ -2,11 +2,11 @@
 import type {Bird, Requirement} from '../logbook/book.ts'
 import {yearOf} from '../records/dates.ts'
 import {CLASS_WORDS, classOf, standsIn} from './asked-about.ts'
-import {judged, nothing, reaches, type Finding} from './evidence-found.ts'
-import {behindEntries, entriesAsked} from './evidence-of-entries.ts'
-import {seasonsOf} from './evidence-of-years.ts'
+import {allOf, judged, judgedWith, nothing, type Finding} from './evidence-found.ts'
+import {behindEntries, entriesAsked, standing} from './evidence-of-entries.ts'
 import type {ClassShown, Sources} from './evidence-shown.ts'
 import {inSeason, nextSeason, onDay, yearsInOrder} from './next-season.ts'
+import {sameName} from './same-name.ts'
 import type {ShowResult} from './show-results.ts'
 import type {Earliest, Way} from './ways.ts'
 
@@ -23,8 +23,8 @@ export const byShow = (entries: readonly ShowResult[]): readonly (readonly ShowR
 export function shownPerClass(asked: Requirement, from: Sources): Finding {
   const {entries, untold, aged} = entriesAsked(asked, from, []), {drafts} = from.book, least = asked.perClass ?? asked.atLeast
   const weights = drafts.at(-1)?.weights.map(weight => weight.class) ?? [], names = asked.classes.length > 0 ? asked.classes : weights.length > 0 ? weights : CLASS_WORDS
-  const counting = entries.filter(({entry}) => !entry.disqualified)
-  const unsure = new Set([...untold, ...counting.filter(({show, entry}) => names.every(name => standsIn(name, entry.class, entry.bird, show.on.first) !== true) && names.some(name => standsIn(name, entry.class, entry.bird, show.on.first) === null))])
+  const counting = standing(entries)
+  const unsure = new Set([...standing(untold), ...counting.filter(({show, entry}) => names.every(name => standsIn(name, entry.class, entry.bird, show.on.first) !== true) && names.some(name => standsIn(name, entry.class, entry.bird, show.on.first) === null))])
   const ofClass = (name: string, among: readonly ShowResult[]): readonly ShowResult[] => among.filter(({show, entry}) => standsIn(name, entry.class, entry.bird, show.on.first) === true)
   const classesOf = (among: readonly ShowResult[]): readonly ClassShown[] => names.map(name => {
     const birds = birdsOf(ofClass(name, among))
@@ -35,9 +35,21 @@ export function shownPerClass(asked: Requirement, from: Sources): Finding {
   const enough = each.filter(({classes}) => wanting(classes) === 0).length
   const best = each.reduce<(typeof each)[number] | null>((found, one) => (found === null || wanting(one.classes) <= wanting(found.classes) ? one : found), null)
   const atOne = asked.shows !== null, classes = atOne ? best?.classes ?? classesOf([]) : classesOf(counting), met = least === null ? null : atOne ? enough >= (asked.shows ?? 1) : wanting(classes) === 0
+  const could = (among: readonly ShowResult[], open: readonly ShowResult[]): boolean => couldFill(classesOf(among), open, least ?? 0)
+  const open = [...unsure], atShow = (of: ShowResult['show'] | null): readonly ShowResult[] => open.filter(({show}) => show === of)
+  const might = byShow([...counting, ...open]).filter(([first]) => could(counting.filter(({show}) => show === first?.show), atShow(first?.show ?? null))).length
+  const state = least === null ? null : atOne ? judgedWith(enough, asked.shows ?? 1, might - enough) : met === true ? true : could(counting, open) ? null : false
   const used = counting.filter(({entry}) => classes.some(({shown}) => shown.includes(entry.bird)) && (!atOne || best === null || best.show?.entries.includes(entry)))
   const ways: readonly Way[] = least === null ? [{kind: 'name-figure', earliest: null}] : waysOfClasses(classes, least, asked.shows === null ? null : asked.shows - enough, from)
-  return judged(met === false && unsure.size > 0 ? null : met, {kind: 'shown-per-class', classes, atOne: atOne ? {show: best?.show ?? null, enough} : null, untold: unsure.size}, {behind: behindEntries(used), aged, ways})
+  return judged(state, {kind: 'shown-per-class', classes, atOne: atOne ? {show: best?.show ?? null, enough} : null, untold: unsure.size}, {behind: behindEntries(used), aged, ways})
+}
+
+/** Could entries of which the class, age or variety is not known make each class full? Each can stand in one of them alone. */
+function couldFill(classes: readonly ClassShown[], open: readonly ShowResult[], least: number): boolean {
+  const wanting = classes.map(({class: name, birds, shown}) => ({
+    more: Math.max(0, least - birds), birds: birdsOf(open.filter(({show, entry}) => !shown.includes(entry.bird) && standsIn(name, entry.class, entry.bird, show.on.first) !== false)).length,
+  }))
+  return wanting.every(({more, birds}) => birds >= more) && wanting.reduce((sum, {more}) => sum + more, 0) <= open.length
 }
 
 /** What stood at a show that is over helps no other: each class is wanted anew there. */
@@ -59,36 +71,38 @@ const NO_BIRD = {sex: 'unknown', hatched: null} as const
 /** This year where enough are alive; next year where enough will then be grown; else once they have hatched. */
 function earliestInClass(word: string | undefined, more: number, now: number, own: readonly Bird[], book: Sources['book']): Earliest | null {
   if (word === undefined) return null
-  const year = yearOf(book.asOf), next = nextSeason(book, seasonsOf(book.hatches)), isYoung = word === 'cockerel' || word === 'pullet', nextYear = book.asOf + 366
+  const year = yearOf(book.asOf), next = nextSeason(book), isYoung = word === 'cockerel' || word === 'pullet', nextYear = book.asOf + 366
   if (now >= more) return inSeason(year)
   if (isYoung) return inSeason(next)
   return inSeason(own.filter(bird => classOf(bird, nextYear) === word).length >= more ? year + 1 : next + 1)
 }
 
-/** Shows with an entry, and judges who placed one, each once. */
+/** Shows with an entry that was not disqualified, and judges who placed one, each once. */
 export function showsAndJudges(asked: Requirement, from: Sources): Finding {
-  const {entries, untold, aged} = entriesAsked(asked, from), held = byShow(entries), judges = [...new Set(entries.flatMap(({entry}) => entry.judge ?? []))]
-  const least = asked.shows ?? asked.atLeast, unjudged = held.filter(each => each.every(({entry}) => entry.judge === null)).length
-  const asks = [reaches(held.length, least), reaches(judges.length, asked.judges)].filter(met => met !== null)
-  const more = {shows: Math.max(0, (least ?? 0) - held.length), judges: Math.max(0, (asked.judges ?? 0) - judges.length)}
-  const ways: readonly Way[] = asks.length === 0 ? [{kind: 'name-figure', earliest: null}]
+  const all = entriesAsked(asked, from), entries = standing(all.entries), untold = standing(all.untold), held = byShow(entries), judges = judgesOf(entries)
+  const least = asked.shows ?? asked.atLeast, isUnjudged = (each: readonly ShowResult[]): boolean => each.every(({entry}) => entry.judge === null), unjudged = held.filter(isUnjudged).length
+  const may = byShow([...entries, ...untold]), more = {shows: Math.max(0, (least ?? 0) - held.length), judges: Math.max(0, (asked.judges ?? 0) - judges.length)}, asksNothing = least === null && asked.judges === null
+  const ways: readonly Way[] = asksNothing ? [{kind: 'name-figure', earliest: null}]
     : [...(more.shows > 0 ? [{kind: 'shows', more: more.shows, earliest: null} as const] : []), ...(more.judges > 0 ? [{kind: 'judges', more: more.judges, earliest: null} as const] : [])]
-  const isMet = asks.every(met => met), isOpen = more.shows <= byShow(untold).length && more.judges <= unjudged + untold.length && (untold.length > 0 || unjudged > 0)
-  return judged(asks.length === 0 || (!isMet && isOpen) ? null : isMet, {
-    kind: 'shows-and-judges', shows: held.length, judges, unjudged, years: yearsInOrder(held.map(([first]) => yearOf(first?.show.on.first ?? 0))),
-  }, {behind: behindEntries(entries), aged, ways})
+  const state = allOf([
+    judgedWith(held.length, least ?? 0, may.length - held.length),
+    judgedWith(judges.length, asked.judges ?? 0, judgesOf([...entries, ...untold]).length - judges.length + may.filter(isUnjudged).length),
+  ])
+  return judged(asksNothing ? null : state, {
+    kind: 'shows-and-judges', shows: held.length, judges, unjudged, years: yearsInOrder(held.map(([first]) => yearOf(first?.show.on.first ?? 0))), untold: untold.length,
+  }, {behind: behindEntries(entries), aged: all.aged, ways})
 }
 
-const plain = (text: string): string => text.trim().toLowerCase()
+const judgesOf = (entries: readonly ShowResult[]): readonly string[] => [...new Set(entries.flatMap(({entry}) => entry.judge ?? []))]
 
 /**
  * Was no entry disqualified and, where they are asked, did every one reach the points and the grade? An entry of which a judge’s points or grade are not on record leaves that untold.
  */
 export function showResult(asked: Requirement, from: Sources): Finding {
   const {entries, untold, aged} = entriesAsked(asked, from), {atLeast, leastGrade, grades} = asked
-  if (entries.length === 0) return {...nothing, aged, ways: [{kind: 'shows', more: 1, earliest: null}]}
+  if (entries.length + untold.length === 0) return {...nothing, aged, ways: [{kind: 'shows', more: 1, earliest: null}]}
   const disqualified = entries.filter(({entry}) => entry.disqualified), points = entries.flatMap(({entry}) => entry.points ?? [])
-  const rank = (grade: string): number => grades.findIndex(each => plain(each) === plain(grade)), least = leastGrade === null ? -1 : rank(leastGrade)
+  const rank = (grade: string): number => grades.findIndex(each => sameName(each, grade)), least = leastGrade === null ? -1 : rank(leastGrade)
   const gradeOf = ({entry}: ShowResult): number | null => (entry.grade !== null && rank(entry.grade) >= 0 ? rank(entry.grade) : null)
   const below = entries.filter(result => (atLeast !== null && result.entry.points !== null && result.entry.points < atLeast) || (leastGrade !== null && (gradeOf(result) ?? least) < least))
   const unwritten = entries.filter(result => !result.entry.disqualified && ((atLeast !== null && result.entry.points === null) || (leastGrade !== null && gradeOf(result) === null)))
@@ -103,6 +117,6 @@ export function showResult(asked: Requirement, from: Sources): Finding {
   const worst = entries.flatMap(result => gradeOf(result) ?? [])
   return judged(isOver ? false : unwritten.length > 0 || untold.length > 0 || (leastGrade !== null && least < 0) ? null : true, {
     kind: 'show-result', entries: entries.length, disqualified: disqualified.length, leastPoints: points.length === 0 ? null : Math.min(...points), firsts: entries.filter(({entry}) => entry.place === 1).length,
-    awards: entries.filter(({entry}) => entry.award !== null).length, below: birdsOf(inTheWay), unwritten: unwritten.length, unplaced, worstGrade: worst.length === 0 ? null : grades[Math.min(...worst)] ?? null,
+    awards: entries.filter(({entry}) => entry.award !== null).length, below: birdsOf(inTheWay), unwritten: unwritten.length, unplaced, worstGrade: worst.length === 0 ? null : grades[Math.min(...worst)] ?? null, untold: untold.length,
   }, {behind: behindEntries(entries), aged, ways})
 }

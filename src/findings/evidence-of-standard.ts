@@ -1,6 +1,7 @@
 import {neededIn} from '../logbook/manners.ts'
 import {hasPart} from '../logbook/parts-of-standard.ts'
-import type {Clause, Requirement, Section} from '../logbook/book.ts'
+import type {Requirement, Section} from '../logbook/book.ts'
+import {canBeHeld} from './clause-counts.ts'
 import {behind, judged, type Finding} from './evidence-found.ts'
 import type {Sources} from './evidence-shown.ts'
 import {onDay} from './next-season.ts'
@@ -23,7 +24,7 @@ export function writtenStandard(asked: Requirement, {book}: Sources): Finding {
   const emptyClauses = all.filter(({text, id}) => isBlank(text) && !emptySections.some(section => section.clauses.some(clause => clause.id === id)))
   const clausesMissing = asked.clauses.filter(id => ![...all, ...draft.rows].some(clause => clause.id === id))
   const points = draft.points.reduce((sum, {points: each}) => sum + each, 0), isWhole = draft.points.length === 0 || Math.abs(points - WHOLE) < 1e-9
-  const mandatory = [...all, ...draft.rows].filter(clause => clause.mandatory), unscored = mandatory.filter(isUnscorable)
+  const mandatory = [...all, ...draft.rows].filter(clause => clause.mandatory), unscored = mandatory.filter(clause => !canBeHeld(clause))
   const met = draft.sections.length > 0 && missing.length === 0 && emptySections.length === 0 && emptyClauses.length === 0 && clausesMissing.length === 0 && isWhole
   const empty = emptySections.map(({title}) => title)
   const ways: readonly Way[] = [
@@ -34,6 +35,3 @@ export function writtenStandard(asked: Requirement, {book}: Sources): Finding {
     kind: 'written-standard', draft: draft.number, clauses: all.length, emptySections: empty, emptyClauses, missing, points, mandatory: mandatory.length, unscored, wanted,
   }, {behind: behind([], [draft], [draft.on.last]), ways})
 }
-
-/** No trait shows it, or the trait does not say what it allows. */
-const isUnscorable = ({trait, allows}: Clause): boolean => trait === null || (allows.male === null && allows.female === null)

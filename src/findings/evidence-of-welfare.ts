@@ -6,11 +6,10 @@ import {behind, judged, NONE_AGED, type Behind, type Finding} from './evidence-f
 import {papersFor} from './evidence-on-paper.ts'
 import type {Sources} from './evidence-shown.ts'
 import {siftByDay} from './evidence-window.ts'
-import {seasonsOf} from './evidence-of-years.ts'
 import {seasonOfHatch} from './ladder-chicks.ts'
 import {FOLLOWED} from './life-watched.ts'
 import {lifeOfHatches} from './livability-of-groups.ts'
-import {inSeason, nextSeason, onDay} from './next-season.ts'
+import {inSeason, nextSeason, onDay, seasonsOf} from './next-season.ts'
 import {requiredGenes} from './required-genes.ts'
 import type {LifeAsked, ShownWelfare} from './shown-of-breeding.ts'
 import type {Way} from './ways.ts'
@@ -32,7 +31,7 @@ export function welfare(asked: Requirement, from: Sources): Finding {
   const shown: ShownWelfare = {kind: 'welfare', ...genes, life, papers, valid, stated: asked.stated, met}
   const all = Object.values(met), lived = hatches.map(hatch => hatch.on?.last), found: Behind = behind(hatches.flatMap(({chicks}) => chicks), [...hatches, ...valid, ...(asked.stated === null ? [] : [asked])], [...lived, paperBehind.on])
   return judged(all.includes(false) ? false : all.includes(null) ? null : true, shown, {behind: found, aged: {...aged, older: aged.older + agedPapers.older, earlier: aged.earlier + agedPapers.earlier,
-    later: aged.later + agedPapers.later, undated: aged.undated + agedPapers.undated, records: [...aged.records, ...agedPapers.records], last: aged.last ?? agedPapers.last}, ways: waysOf(shown, from)})
+    later: aged.later + agedPapers.later, undated: aged.undated + agedPapers.undated, records: [...aged.records, ...agedPapers.records], last: aged.last === null ? agedPapers.last : Math.max(aged.last, agedPapers.last ?? aged.last)}, ways: waysOf(shown, from)})
 }
 
 /** The hatches asked about, and how their chicks lived; null where no floor is asked for. */
@@ -57,7 +56,7 @@ function floorMet({found, mark, decidedBy, undated, unlisted}: LifeAsked): boole
 }
 
 function waysOf({met, life, harms, untoldClauses}: ShownWelfare, {book}: Sources): readonly Way[] {
-  const now = onDay(book.asOf), next = inSeason(nextSeason(book, seasonsOf(book.hatches))), lethal = harms.filter(({harm}) => harm === 'lethal')
+  const now = onDay(book.asOf), next = inSeason(nextSeason(book)), lethal = harms.filter(({harm}) => harm === 'lethal')
   return [
     ...(lethal.length > 0 ? [{kind: 'ask-otherwise', harms: lethal, earliest: now} as const] : met.genes === null && harms.length > 0 ? [{kind: 'veterinary-word', harms, earliest: now} as const] : []),
     ...(untoldClauses.length > 0 ? [{kind: 'hold-clauses', clauses: untoldClauses, earliest: null} as const] : []),

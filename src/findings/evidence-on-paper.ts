@@ -1,7 +1,7 @@
 /** Evidence on paper: statements, what a veterinarian signed, and what only a person can say. */
 import type {Paper, Requirement} from '../logbook/book.ts'
 import type {Day} from '../records/dates.ts'
-import {behind, judged, type Aged, type Behind, type Finding} from './evidence-found.ts'
+import {behind, judged, judgedWith, type Aged, type Behind, type Finding} from './evidence-found.ts'
 import type {Sources} from './evidence-shown.ts'
 import {siftByDay} from './evidence-window.ts'
 import {onDay} from './next-season.ts'
@@ -39,8 +39,8 @@ export function paperOrWord(asked: Requirement, from: Sources): Finding {
 export function statementPapers(asked: Requirement, from: Sources): Finding {
   const {papers, valid, aged, behind: found} = papersFor(asked, from), {keepers} = from.book, least = asked.atLeast ?? Math.max(1, keepers.length)
   const signed = [...new Set(valid.flatMap(({keeper}) => keeper ?? []))], unnamed = valid.filter(({keeper}) => keeper === null).length, without = keepers.filter(keeper => !signed.includes(keeper))
-  const more = least - signed.length - unnamed, now = onDay(from.book.asOf), isMet = signed.length >= least || (keepers.length === 0 && valid.length >= least)
-  return judged(!isMet && signed.length + unnamed >= least ? null : isMet, {kind: 'papers', papers, valid, keepers: {signed, without, unnamed}, until: until(valid, asked)}, {
+  const more = least - signed.length - unnamed, now = onDay(from.book.asOf), isSigned = keepers.length === 0 ? valid.length >= least : judgedWith(signed.length, least, unnamed)
+  return judged(isSigned, {kind: 'papers', papers, valid, keepers: {signed, without, unnamed}, until: until(valid, asked)}, {
     behind: found, aged, ways: [
       ...(unnamed === 0 ? [] : [{kind: 'name-signers', papers: valid.filter(({keeper}) => keeper === null), earliest: now} as const]),
       ...(more <= 0 ? [] : [{kind: 'paper', more, instead: null, held: null, keepers: without, earliest: now} as const]),

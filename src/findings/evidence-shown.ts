@@ -46,19 +46,19 @@ export interface Sources {
 
 /** The numbers behind a state, never a sentence. */
 export type Shown =
-  /** seasons with a hatch on the ladder; gaps are years with none, from the first to the last that is over; `run`: those since the last gap; `have`: as many as count */
-  | {readonly kind: 'years-bred'; readonly seasons: readonly number[]; readonly gaps: readonly number[]; readonly run: readonly number[]; readonly have: number}
+  /** seasons with a hatch on the ladder; gaps are years with none, from the first to the last that is over; `run`: those since the last gap; `have`: as many as count; `crossesOnly`: those in which nothing was mated inside the breed; `beside`: hatches of crosses beside the ladder, which do not count */
+  | {readonly kind: 'years-bred'; readonly seasons: readonly number[]; readonly gaps: readonly number[]; readonly run: readonly number[]; readonly have: number; readonly crossesOnly: readonly number[]; readonly beside: number}
   /** of the birds shown (in `year`, or from the day asked on), else of the living breeders; `least` decides; `untold`: birds that may be asked about and may not */
   | {readonly kind: 'inter-se-generations'; readonly of: 'shown' | 'breeders'; readonly year: number | null; readonly least: number; readonly birds: readonly GenerationsOfBird[]; readonly short: readonly GenerationsOfBird[]; readonly untold: readonly Bird[]}
-  /** keepers with a hatch in each of those seasons; those `short` of it lack some; `withoutKeeper` hatches of those seasons are nobody knows whose */
-  | {readonly kind: 'independent-keepers'; readonly seasons: readonly number[]; readonly keepers: readonly Keeper[]; readonly short: readonly {readonly keeper: Keeper; readonly lacks: readonly number[]}[]; readonly withoutConsent: number; readonly withoutKeeper: number}
+  /** keepers with a hatch in each of those seasons; those `short` of it lack some; `withoutKeeper`: hatches of those seasons of which the keeper is not on record; `beside` as for years */
+  | {readonly kind: 'independent-keepers'; readonly seasons: readonly number[]; readonly keepers: readonly Keeper[]; readonly short: readonly {readonly keeper: Keeper; readonly lacks: readonly number[]}[]; readonly withoutConsent: number; readonly withoutKeeper: number; readonly beside: number}
   | {readonly kind: 'breeders-alive'; readonly breeders: Count; readonly untold: readonly Bird[]}
   /** different birds shown, each class once; disqualified entries are left out; `atOne`: of the best single show, and how many shows reach it */
   | {readonly kind: 'shown-per-class'; readonly classes: readonly ClassShown[]; readonly atOne: {readonly show: Show | null; readonly enough: number} | null; readonly untold: number}
-  /** `unjudged`: shows of which no entry names its judge */
-  | {readonly kind: 'shows-and-judges'; readonly shows: number; readonly judges: readonly string[]; readonly unjudged: number; readonly years: readonly number[]}
+  /** `unjudged`: shows of which no entry names its judge; `untold` here and below: entries of which the records do not tell whether they are asked about */
+  | {readonly kind: 'shows-and-judges'; readonly shows: number; readonly judges: readonly string[]; readonly unjudged: number; readonly years: readonly number[]; readonly untold: number}
   /** `below`: birds disqualified, or under the points or grade asked; `unwritten`: entries of which neither is on record, where it is asked; `unplaced`: of these with a grade that is none of those named */
-  | {readonly kind: 'show-result'; readonly entries: number; readonly disqualified: number; readonly firsts: number; readonly awards: number; readonly leastPoints: number | null; readonly below: readonly Bird[]; readonly unwritten: number; readonly unplaced: readonly {readonly bird: Bird; readonly grade: string}[]; readonly worstGrade: string | null}
+  | {readonly kind: 'show-result'; readonly entries: number; readonly disqualified: number; readonly firsts: number; readonly awards: number; readonly leastPoints: number | null; readonly below: readonly Bird[]; readonly unwritten: number; readonly unplaced: readonly {readonly bird: Bird; readonly grade: string}[]; readonly worstGrade: string | null; readonly untold: number}
   /** `wanted` sections, and those of them `missing`; `unscored`: mandatory clauses that no trait lets anybody score */
   | {readonly kind: 'written-standard'; readonly draft: number; readonly clauses: number; readonly wanted: readonly SectionKind[]; readonly missing: readonly SectionKind[]; readonly emptySections: readonly string[]; readonly emptyClauses: readonly Clause[]; readonly points: number; readonly mandatory: number; readonly unscored: readonly Clause[]}
   /** by neighbouring breed, in which characters it differs, and of which the table does not tell */
@@ -72,10 +72,10 @@ export type Shown =
   | {readonly kind: 'stated'; readonly stated: string}
   | {readonly kind: 'identity'; readonly banded: Share | CannotSay; readonly bothParents: Share | CannotSay; readonly uncertain: readonly Bird[]}
   /** years with a show, the years in which all were cancelled, the longest run of the former over the latter, and the run that still goes on */
-  | {readonly kind: 'consecutive-shows'; readonly years: readonly number[]; readonly cancelledYears: readonly number[]; readonly longestRun: number; readonly longest: readonly number[]; readonly current: readonly number[]}
+  | {readonly kind: 'consecutive-shows'; readonly years: readonly number[]; readonly cancelledYears: readonly number[]; readonly longestRun: number; readonly longest: readonly number[]; readonly current: readonly number[]; readonly untold: number}
   | ShownOfType | ShownEven | ShownFixed | ShownInbreeding | ShownWelfare
   /** shows with an entry, oldest first, with the birds shown and the keepers who showed them; `enough`: those that reach what is asked */
-  | {readonly kind: 'birds-per-show'; readonly shows: readonly BirdsAtShow[]; readonly enough: number}
+  | {readonly kind: 'birds-per-show'; readonly shows: readonly BirdsAtShow[]; readonly enough: number; readonly untold: number}
   /** the records hold nothing on it */
   | {readonly kind: 'nothing-recorded'; readonly trait?: Trait}
 

@@ -14,7 +14,7 @@ export interface Sifted<Thing> {
  */
 export function siftByDay<Thing>(things: readonly Thing[], dateOf: (thing: Thing) => PartialDate | null, spotOf: (thing: Thing) => Spot, {from, by, within}: Pick<Requirement, 'from' | 'by' | 'within'>, asOf: Day): Sifted<Thing> {
   if (from === null && by === null && within === null) return {counted: things, aged: NONE_AGED}
-  const counted: Thing[] = [], records: Spot[] = [], out = {older: 0, earlier: 0, later: 0, undated: 0}
+  const counted: Thing[] = [], records: Spot[] = [], out = {older: 0, earlier: 0, later: 0, undated: 0, pure: 0}
   let last: Day | null = null
   for (const thing of things) {
     const on = dateOf(thing)

@@ -65,7 +65,9 @@ function ofPapers(book: Logbook): Upcoming[] {
     {kind: 'eggs-withheld', on: entry.eggsWithheldUntil?.last ?? null, care: entry} as const,
     {kind: 'meat-withheld', on: entry.meatWithheldUntil?.last ?? null, care: entry} as const,
   ])
-  const items = book.requirements?.items ?? [], within = (kind: Paper['proves']): number | null => items.find(item => item.kind === kind && item.within !== null)?.within ?? null
+  const items = book.requirements?.items ?? [], withins = (kind: Paper['proves']): readonly number[] => items.flatMap(item => (item.kind === kind ? item.within ?? [] : []))
+  // it ends by whichever rule lets it be least old
+  const within = (kind: Paper['proves']): number | null => (withins(kind).length === 0 ? null : Math.min(...withins(kind)))
   const papers = (book.requirements?.papers ?? []).map(paper => ({kind: 'paper-ends', on: paperHoldsUntil(paper, within(paper.proves)), paper}) as const)
   const asked = items.flatMap(requirement => [{kind: 'waiver-ends', on: requirement.waived?.until?.last ?? null, requirement} as const, {kind: 'asked-by', on: requirement.by?.last ?? null, requirement} as const])
   return [...care, ...papers, ...asked].flatMap((entry): Upcoming[] => (entry.on !== null && entry.on >= book.asOf ? [{...entry, on: entry.on} as Upcoming] : []))

@@ -3,7 +3,7 @@ import type {Requirement, RequirementKind} from './book.ts'
 
 /** Every key that only some kinds read, by what it is called in the record. */
 export const ASKED_KEYS = {
-  'at-least': 'atLeast', 'at-most': 'atMost', males: 'males', females: 'females', seasons: 'seasons', 'in-a-row': 'inARow', 'per-class': 'perClass', judges: 'judges', exhibitors: 'exhibitors', shows: 'shows',
+  'at-least': 'atLeast', 'at-most': 'atMost', males: 'males', females: 'females', seasons: 'seasons', 'in-a-row': 'inARow', inside: 'inside', 'per-class': 'perClass', judges: 'judges', exhibitors: 'exhibitors', shows: 'shows',
   'inside-at-least': 'insideAtLeast', 'rate-at-most': 'rateAtMost', 'size-at-least': 'sizeAtLeast', 'male-lines': 'maleLines', 'judged-on': 'judgedOn', interval: 'interval', trait: 'trait', clauses: 'clauses',
   classes: 'classes', ages: 'ages', varieties: 'varieties', sections: 'sections', 'to-age': 'toAge', grades: 'grades', 'least-grade': 'leastGrade', from: 'from', within: 'within', stated: 'stated',
 } as const satisfies Readonly<Record<string, keyof Requirement>>
@@ -16,7 +16,7 @@ const BIRDS = ['classes', 'ages', 'varieties'] as const
 
 /** `kind`, `title`, `asked`, `by` and `waived` are for every kind. */
 export const KEYS_READ: Readonly<Record<RequirementKind, readonly AskedKey[]>> = {
-  'years-bred': ['at-least', 'in-a-row', ...DAYS],
+  'years-bred': ['at-least', 'in-a-row', 'inside', ...DAYS],
   'inter-se-generations': ['at-least', ...BIRDS, ...DAYS],
   'independent-keepers': ['at-least', 'seasons', ...DAYS],
   'breeders-alive': ['males', 'females', 'at-least', ...BIRDS],

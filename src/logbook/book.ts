@@ -597,6 +597,8 @@ export interface Requirement {
   readonly seasons: number | null
   /** without a gap between them */
   readonly inARow: boolean
+  /** of matings inside the breed alone */
+  readonly inside: boolean
   readonly perClass: number | null
   readonly judges: number | null
   /** different keepers that show, at one show */

@@ -3,18 +3,20 @@ import {inside} from '../records/problem.ts'
 import type {RecordOf} from '../records/records.ts'
 import type {Bench} from './bench.ts'
 import type {Draft, Requirement, Requirements} from './book.ts'
+import {clausesOf} from './clauses-of.ts'
+import {draftsInDoubt} from './drafts-in-doubt.ts'
 import {askingsWithoutUse} from './inspect/asking-without-use.ts'
 import {unknownClause} from './inspect/clause-unknown.ts'
 import type {Keepers} from './keepers.ts'
 import type {Traits} from './traits.ts'
 
-export function linkRequirements({records, note}: Bench, traits: Traits, keepers: Keepers, draft: Draft | undefined): Requirements | null {
-  const [record] = records.requirements
+export function linkRequirements(bench: Bench, traits: Traits, keepers: Keepers, draft: Draft | undefined): Requirements | null {
+  const {records, note} = bench, [record] = records.requirements
   if (!record) return null
   const {data, body, at} = record
-  const known = draft ? [...draft.sections.flatMap(section => section.clauses), ...draft.rows].map(clause => clause.id) : []
+  const known = draft ? clausesOf(draft).map(clause => clause.id) : [], inDoubt = draftsInDoubt(bench)
   const items = data.requirements.map((read, index) => {
-    for (const {text, at: where} of read.clauses ?? []) if (!known.includes(text)) note(unknownClause(text, where, known))
+    for (const {text, at: where} of read.clauses ?? []) if (!inDoubt && !known.includes(text)) note(unknownClause(text, where, known))
     const where = read.at ?? inside(at, 'requirements', index)
     for (const slip of askingsWithoutUse(read.kind, read, where)) note(slip)
     return itemOf(read, where, data, traits)
@@ -31,8 +33,8 @@ type Read = RecordOf<'requirements'>['data']
 
 function itemOf(read: Read['requirements'][number], at: Requirement['at'], {papers}: Read, traits: Traits): Requirement {
   return {
-    kind: read.kind, title: read.title, asked: read.asked, atLeast: read['at-least'] ?? null, atMost: read['at-most'] ?? null, males: read.males ?? null, females: read.females ?? null,
-    seasons: read.seasons ?? null, inARow: read['in-a-row'] ?? false, perClass: read['per-class'] ?? null, judges: read.judges ?? null, exhibitors: read.exhibitors ?? null, shows: read.shows ?? null,
+    kind: read.kind, title: read.title, asked: read.asked, atLeast: read['at-least']?.value ?? null, atMost: read['at-most']?.value ?? null, males: read.males ?? null, females: read.females ?? null,
+    seasons: read.seasons ?? null, inARow: read['in-a-row'] ?? false, inside: read.inside ?? false, perClass: read['per-class'] ?? null, judges: read.judges ?? null, exhibitors: read.exhibitors ?? null, shows: read.shows ?? null,
     insideAtLeast: read['inside-at-least'] ?? null, rateAtMost: read['rate-at-most'] ?? null, sizeAtLeast: read['size-at-least'] ?? null, maleLines: read['male-lines'] ?? null,
     judgedOn: read['judged-on'] ?? null, interval: read.interval ?? null, trait: read.trait ? traits.find(read.trait) : null, clauses: (read.clauses ?? []).map(({text}) => text),
     classes: read.classes ?? [], ages: read.ages ?? [], varieties: read.varieties ?? [], sections: read.sections ?? [], toAge: read['to-age'] ?? null, grades: read.grades ?? [],

@@ -37,6 +37,33 @@ describe('consecutiveShows(requirement, sources)', () => {
   })
 })
 
+describe('entries of birds that are not of the breed', () => {
+  const founder = bird('H-1', 'female', {hatched: date('2023-04')}), only = [show('2024-10-01', [entry(founder), entry(founder, {bird: bird('H-2', 'male')})]), show('2025-10-01', [entry(founder, {points: 95})])]
+  const KINDS: readonly (readonly [RequirementKind, Partial<Requirement>])[] = [['shown-per-class', {perClass: 1, classes: ['hen']}], ['shows-and-judges', {atLeast: 1}], ['consecutive-shows', {atLeast: 2}], ['birds-per-show', {atLeast: 2}], ['show-result', {atLeast: 90}]]
+  it.each(KINDS)('of a pure strain count for nothing in %s, and are counted apart', (kind, more) => {
+    const found = shown(kind, only, more)
+    expect([found.state, found.aged.pure]).toEqual([kind === 'show-result' ? 'cannot-tell' : 'not-yet', 3])
+    expect(found.behind.birds).toEqual([])
+  })
+})
+
+describe('entries of a variety that nobody knows', () => {
+  const light = {varieties: ['Light']}, two = [show('2024-10-01', [entry(HEN)]), show('2025-10-01', [entry(HEN), entry(COCK)])]
+  const state = (kind: RequirementKind, more: Partial<Requirement>) => shown(kind, two, {...light, ...more}).state
+  it('leave it untold where they could make the number, and only there', () => {
+    expect([2, 3].map(atLeast => state('consecutive-shows', {atLeast}))).toEqual(['cannot-tell', 'not-yet'])
+    expect([2, 3].map(atLeast => state('birds-per-show', {atLeast}))).toEqual(['cannot-tell', 'not-yet'])
+    expect([1, 2].map(exhibitors => state('birds-per-show', {exhibitors}))).toEqual(['cannot-tell', 'cannot-tell'])
+    expect(state('birds-per-show', {exhibitors: 3})).toBe('not-yet')
+    expect([2, 3].map(atLeast => state('shows-and-judges', {atLeast}))).toEqual(['cannot-tell', 'not-yet'])
+    expect([1, 2].map(judges => state('shows-and-judges', {judges}))).toEqual(['cannot-tell', 'not-yet'])
+    expect([1, 2].map(perClass => state('shown-per-class', {perClass, classes: ['hen']}))).toEqual(['cannot-tell', 'not-yet'])
+    expect([1, 2].map(shows => state('shown-per-class', {perClass: 1, classes: ['cock'], shows}))).toEqual(['cannot-tell', 'not-yet'])
+    expect(shown('consecutive-shows', two, {...light, atLeast: 2}).shown).toMatchObject({years: [], untold: 3})
+    expect(state('show-result', {})).toBe('cannot-tell')
+  })
+})
+
 describe('shownPerClass(requirement, sources)', () => {
   it('cannot tell of birds whose class nobody knows, where they could make the number', () => {
     expect(shown('shown-per-class', [show('2025-10-01', [entry(FOUND)])], {perClass: 1, classes: ['hen']})).toMatchObject({state: 'cannot-tell', shown: {untold: 1}})
@@ -66,6 +93,14 @@ describe('showsAndJudges(requirement, sources)', () => {
     const shows = [show('2024-10-01', [entry(HEN)]), show('2025-10-01', [entry(HEN, {judge: null})])]
     expect(shown('shows-and-judges', shows, {atLeast: 2, judges: 2})).toMatchObject({state: 'cannot-tell', shown: {unjudged: 1}})
     expect(shown('shows-and-judges', shows, {atLeast: 2, judges: 3}).state).toBe('not-yet')
+  })
+})
+
+describe('disqualified entries', () => {
+  it('make no show, no judge and no year', () => {
+    const shows = [show('2024-10-01', [entry(HEN, {disqualified: true, judge: 'judge 2'})]), show('2025-10-01', [entry(HEN)])]
+    expect(shown('shows-and-judges', shows, {atLeast: 2, judges: 2})).toMatchObject({state: 'not-yet', shown: {shows: 1, judges: ['judge 1']}})
+    expect(shown('consecutive-shows', shows, {atLeast: 2})).toMatchObject({state: 'not-yet', shown: {years: [2025]}})
   })
 })
 

@@ -25,12 +25,35 @@ describe('yearsBred(requirement, sources)', () => {
     expect(evidenceFor('kind: years-bred, at-least: 2, in-a-row: yes', still)).toMatchObject({state: 'not-yet', shown: {gaps: [2022, 2026], run: [], have: 0}, ways: [{kind: 'seasons', more: 2, earliest: {season: 2028}}]})
     expect(evidenceFor('kind: years-bred, at-least: 4', still).state).toBe('met')
   })
+  it('has a gap in a year in which nothing more can hatch, though it is not over', () => {
+    // by hand: eggs of 20 December hatch on 10 January; without 2025 the run ends with 2024, and three more are 2026 to 2028
+    const late = {'project.md': (GAPS['project.md'] ?? '').replace('2025-11-15', '2025-12-20'), 'hatches/2025-1.md': '---\npen: 2025-A\nset: 2025-03-21\non: 2025-04-11\neggs: 12\nhatched: 0\n---\n', ...NO_SHOWS}
+    expect(evidenceFor('kind: years-bred, at-least: 3, in-a-row: yes', late)).toMatchObject({shown: {gaps: [2022, 2025], run: []}, ways: [{more: 3, earliest: {season: 2028}}]})
+    const early = {...late, 'project.md': (GAPS['project.md'] ?? '').replace('2025-11-15', '2025-12-01')}
+    expect(evidenceFor('kind: years-bred, at-least: 3, in-a-row: yes', early)).toMatchObject({shown: {gaps: [2022], run: [2023, 2024]}, ways: [{more: 1, earliest: {season: 2025}}]})
+  })
+  it('names the seasons of crosses alone, which count unless only matings inside the breed are asked for', () => {
+    expect(evidenceFor('kind: years-bred, at-least: 4')).toMatchObject({state: 'met', shown: {crossesOnly: [2021]}})
+    expect(evidenceFor('kind: years-bred, at-least: 4, inside: yes')).toMatchObject({state: 'not-yet', shown: {seasons: [2023, 2024, 2025], crossesOnly: [2021]}})
+  })
+  it('leaves a cross beside the ladder out, as test matings are, and a line of the breed that the ladder does not name in', () => {
+    const ladder = (steps: string) => ({'project.md': (GAPS['project.md'] ?? '').replace('strains:', `ladder: [${steps}]\nstrains:`)})
+    const test = {'pens/2022-T.md': '---\nseason: 2022\nmales: [21-001]\nfemales: [H-9]\nfrom: 2022-02-01\nto: 2022-06-01\nkeeper: north\n---\n', 'birds/H-9.md': '---\nband: H-9\nsex: female\nstrain: holm-white\nhatched: 2019-04-01\n---\n',
+      'hatches/2022-1.md': '---\npen: 2022-T\nset: 2022-03-21\non: 2022-04-11\neggs: 9\nhatched: 4\n---\n'}
+    expect(evidenceFor('kind: years-bred, at-least: 5', {...test, ...ladder('F1, F2, F3')})).toMatchObject({state: 'not-yet', shown: {seasons: [2021, 2023, 2024, 2025], beside: 1}})
+    expect(evidenceFor('kind: years-bred, at-least: 5', test)).toMatchObject({state: 'met', shown: {seasons: {length: 5}, beside: 0}})
+    expect(evidenceFor('kind: independent-keepers, at-least: 1', {...test, ...ladder('F1, F2, F3')})).toMatchObject({state: 'met', shown: {beside: 1}})
+  })
 })
 
 describe('interSeGenerations(requirement, sources)', () => {
   it('asks the living breeders where nothing was shown, and says so', () => {
     expect(evidenceFor('kind: inter-se-generations, at-least: 2', NO_SHOWS)).toMatchObject({state: 'met', shown: {of: 'breeders', year: null, least: 2, birds: [{bird: {band: '24-001'}}, {bird: {band: '24-002'}}]}})
-    expect(evidenceFor('kind: inter-se-generations, at-least: 4', NO_SHOWS)).toMatchObject({state: 'not-yet', ways: [{kind: 'generations', more: 2}]})
+    expect(evidenceFor('kind: inter-se-generations, at-least: 4', NO_SHOWS)).toMatchObject({state: 'not-yet', ways: [{kind: 'generations', more: 1, earliest: {season: 2026}}]})
+  })
+  it('counts what was shown too long ago where the living breeders are asked for it', () => {
+    expect(evidenceFor('kind: inter-se-generations, at-least: 2, within: 1 day')).toMatchObject({state: 'met', shown: {of: 'breeders'}, aged: {older: 4}})
+    expect(evidenceFor('kind: inter-se-generations, at-least: 2, within: 1 day, classes: [cockerel], varieties: [Light]')).toMatchObject({state: 'cannot-tell', aged: {older: 4}})
   })
   it('cannot tell where a parent is in doubt and one that may be would be enough', () => {
     // sire of the chicks of 2025: 24-001, with two behind it, or 21-001, with none
@@ -50,6 +73,9 @@ describe('independentKeepers(requirement, sources)', () => {
     const nobody = inPlaceOf('pens/2025-A.md', 'keeper: north\n', '')
     expect(evidenceFor('kind: independent-keepers, at-least: 1', nobody)).toMatchObject({state: 'cannot-tell', shown: {seasons: [2025], keepers: [], withoutKeeper: 1}})
     expect(evidenceFor('kind: independent-keepers, at-least: 2', nobody).state).toBe('not-yet')
+    // one hatch of nobody knows whose makes a keeper in 2025 alone: the south has 2024 and could be a second, nobody a third
+    expect(evidenceFor('kind: independent-keepers, at-least: 2, seasons: 2', nobody).state).toBe('not-yet')
+    expect(evidenceFor('kind: independent-keepers, at-least: 1, seasons: 2', nobody).state).toBe('cannot-tell')
   })
   it('needs of a keeper who has begun only what is wanting', () => {
     // the south has 2025 too, and lacks 2023 of the last three; so a third season running is that of 2026
@@ -65,6 +91,7 @@ describe('aliveBreeders(requirement, sources)', () => {
     expect(evidenceFor('kind: breeders-alive, at-least: 1, ages: [young]')).toMatchObject({state: 'not-yet', ways: [{either: 1, spare: {males: 1, females: 1}}]})
   })
   it('cannot tell of a variety that nobody can know', () => expect(evidenceFor('kind: breeders-alive, at-least: 1, varieties: [Light]')).toMatchObject({state: 'cannot-tell', shown: {untold: {length: 2}}}))
+  it('can tell that it is not yet where those of an unknown variety are too few', () => expect(evidenceFor('kind: breeders-alive, males: 2, varieties: [Light]').state).toBe('not-yet'))
 })
 
 describe('history(requirement, sources) and identity', () => {

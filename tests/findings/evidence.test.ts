@@ -16,7 +16,7 @@ const shown = (book: Logbook, item: Requirement, more: Partial<Requirements> = {
 const state = (...of: Parameters<typeof shown>): string => shown(...of).state
 const paper = plainPaper
 const entry = (id: string, more: Partial<ShowEntry> = {}): ShowEntry => ({
-  bird: bird(id, 'female'), class: 'pullet', judge: 'judge 1', place: null, shared: false, of: null, award: null, points: null, grade: null, remark: null, about: [], disqualified: false, draft: null, at, ...more,
+  bird: bird(id, 'female', {step: F2}), class: 'pullet', judge: 'judge 1', place: null, shared: false, of: null, award: null, points: null, grade: null, remark: null, about: [], disqualified: false, draft: null, at, ...more,
 })
 const show = (on: string, entries: ShowEntry[], cancelled: string | null = null): Show => ({at, body: '', id: on, name: on, on: date(on), place: null, cancelled, entries})
 

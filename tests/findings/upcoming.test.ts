@@ -47,4 +47,10 @@ describe('upcoming(book)', () => {
     const requirements = {at, body: '', association: null, items, distinctness: null, papers: [plainPaper('veterinary', '2024-04-01', '2024-12')]}
     expect(told(logbook('2024-05-10', {requirements}))).toEqual(['2024-07-10 paper-ends', '2024-07-31 asked-by', '2024-08-31 waiver-ends', 'planned-step', 'planned-step', 'planned-step'])
   })
+  it('ends a paper by the strictest of its rules', () => {
+    const items = [plainRequirement('veterinary', {within: 730}), plainRequirement('veterinary', {within: 365})]
+    const book = plain('2024-06-01', {requirements: {at, body: '', association: null, items, distinctness: null, papers: [plainPaper('veterinary', '2024-01-01')]}})
+    // by hand: 2024 has 366 days
+    expect(told(book)).toEqual(['2024-12-31 paper-ends'])
+  })
 })

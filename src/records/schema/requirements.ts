@@ -1,3 +1,4 @@
+import {inside, type Note, type Spot} from '../problem.ts'
 import {parseNumber} from '../quantities.ts'
 import {age, chance, count, date, reference, text, yesNo} from '../scalars.ts'
 import {anything, listOf, object, oneOf, optional, required, scalar} from '../shape.ts'
@@ -12,10 +13,28 @@ export const REQUIREMENT_WORDS = [
   'veterinary', 'welfare', 'inbreeding', 'identity', 'consecutive-shows', 'birds-per-show',
 ] as const
 
+/** Kinds whose figure is a share of a whole; of every other it is a count, or points. */
+const SHARE_KINDS: readonly (typeof REQUIREMENT_WORDS)[number][] = ['true-to-type', 'fixed', 'even-weight', 'welfare', 'inbreeding', 'identity']
+
+/** `isShare`: written with a per cent sign. */
 const amount = scalar('a number such as 5, or a share such as 95%', words => {
-  const number = parseNumber(words.replace(/\s*%$/, ''))
-  return number === null ? undefined : words.endsWith('%') ? number / 100 : number
+  const isShare = words.endsWith('%'), number = parseNumber(words.replace(/\s*%$/, ''))
+  return number === null || number < 0 ? undefined : {value: isShare ? number / 100 : number, isShare, words}
 })
+
+/** A bare number over one is no share, and a share is no count: either would be held against figures that it was never meant for. */
+function ofItsKind(asked: {readonly kind: (typeof REQUIREMENT_WORDS)[number]} & {readonly [key in 'at-least' | 'at-most']?: {readonly value: number; readonly isShare: boolean; readonly words: string}}, note: Note, at: Spot): void {
+  for (const key of ['at-least', 'at-most'] as const) {
+    const read = asked[key], place = inside(at, key)
+    if (read === undefined) continue
+    if (!SHARE_KINDS.includes(asked.kind)) {
+      if (read.isShare) note({code: 'unreadable-value', severity: 'error', at: place, reason: `“${read.words}” is a share, and ${asked.kind} counts`, remedy: 'write how many, such as 5'})
+    } else if (read.value > 1) {
+      const remedy = read.isShare ? 'write a share of at most 100%, such as 70% or 0.7' : read.value <= 100 ? `a share is asked: write ${read.words}%` : 'a share is asked: write it in per cent, such as 70%'
+      note({code: 'unreadable-value', severity: 'error', at: place, reason: `“${read.words}” is more than the whole`, remedy})
+    }
+  }
+}
 
 const requirements = object('the requirements', {
   association: optional(text('a name'), 'Who asks.'),
@@ -24,12 +43,13 @@ const requirements = object('the requirements', {
     kind: required(oneOf(REQUIREMENT_WORDS), 'What is asked about.'),
     title: required(text('a short title'), 'Its title.'),
     asked: required(text('a sentence'), 'What is asked, in the association’s words or yours.'),
-    'at-least': optional(amount, 'The least that will do.'),
-    'at-most': optional(amount, 'The most that will do.'),
+    'at-least': optional(amount, 'The least that will do; for a kind that asks for a share with its per cent sign, such as 95%.'),
+    'at-most': optional(amount, 'The most that will do; for a share with its per cent sign, such as 10%.'),
     males: optional(count, 'How many males.'),
     females: optional(count, 'How many females.'),
     seasons: optional(count, 'In how many of the last seasons.'),
     'in-a-row': optional(yesNo, 'For years bred: whether the seasons must follow one another without a gap.'),
+    inside: optional(yesNo, 'For years bred: whether only hatches of matings inside the breed count, no crosses.'),
     'per-class': optional(count, 'How many in each class.'),
     judges: optional(count, 'How many judges.'),
     exhibitors: optional(count, 'How many different keepers must show, at one show.'),
@@ -59,7 +79,7 @@ const requirements = object('the requirements', {
       paper: optional(text('a file'), 'The paper that shows it.'),
       until: optional(date, 'Until when the waiver holds.'),
     }), 'Where it was waived.'),
-  })), 'What is asked, in order.'),
+  }, {check: ofItsKind})), 'What is asked, in order.'),
   papers: optional(listOf(object('a paper', {
     file: optional(text('a file'), 'The file, for yourself; it is never published.'),
     title: optional(text('a title'), 'What it is.'),
@@ -68,7 +88,9 @@ const requirements = object('the requirements', {
     proves: required(oneOf(REQUIREMENT_WORDS), 'What it proves.'),
     keeper: optional(reference('a keeper'), 'Whose statement it is.'),
     private: optional(anything, 'Whether it is private.'),
-  })), 'Papers that prove something, with their dates.'),
+  }, {check: ({on, until}, note, at) => {
+    if (until && until.last < on.first) note({code: 'impossible-date', severity: 'error', at: inside(at, 'until'), reason: `the paper of ${on.text} ends before it begins`, remedy: 'write the day until which it holds, or take until out'})
+  }})), 'Papers that prove something, with their dates.'),
   distinctness: optional(listOf(object('a character', {
     character: required(text('a character such as Comb'), 'The character.'),
   }, {others: 'a breed with what it shows'})), 'The breed beside its neighbours, the new breed first.'),
