@@ -24,8 +24,7 @@ function beneath({shows: {cancelled}, showYears, judgeAgreement, sheetsCompared}
     `${year}: ${figured(entries, 'entry', 'entries')}, ${figured(firsts, 'first')}, ${figured(awards, 'award')}${mean === null ? '' : `, mean place ${rounded(mean, 2)} of 1`}.`)
   const blocks = [
     years, cancelled.map(show => `${show.name}, ${dateWords(show.on)}, was officially cancelled: ${cancelledWords(show)}`), placingsView(judgeAgreement)?.words ?? [],
-    // the marks themselves are not printed here
-    pointsViews(sheetsCompared).map(({head, words}) => `${head}: ${words}`.replace(/: too few for a mean, so here they stand.*?\./, ', too few for a mean.')),
+    pointsViews(sheetsCompared).map(({head, inShort}) => `${head}: ${inShort}`),
   ].filter(block => block.length > 0)
   return blocks.length === 0 ? '' : `\n${blocks.map(block => block.join('\n')).join('\n\n')}\n\nEvery entry with its remark, clauses and record, and each judge by himself, with --format csv or json.\n`
 }

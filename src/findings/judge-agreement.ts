@@ -1,9 +1,11 @@
 import type {Bird, Logbook, Show, ShowEntry, Trait, Wanted} from '../logbook/book.ts'
 import type {Spot} from '../records/problem.ts'
 import type {Ordered} from '../statistics/kendall-orders.ts'
+import {holm} from '../statistics/holm.ts'
 import {kendallTau, type KendallTau} from '../statistics/kendall-tau.ts'
 import {isGraded, placeOf} from './grade-places.ts'
 import {grouped} from './grouped.ts'
+import {REMARKABLE} from './remarkable.ts'
 import type {PointsSheet, SheetsOfPoints} from './sheets-of-points.ts'
 import {wantedOf} from './wanted-look.ts'
 
@@ -24,7 +26,18 @@ export interface JudgeAgreement {
     /** the only one left of its class */
     readonly alone: number
   }
+  /** is it among those the site lists: all judges together, and of each mark the `MOST_JUDGES` with the most pairs */
+  readonly listed: boolean
+  /** P with all that is listed and can be told taken in (Holm); null where it is not listed, or nothing could be told of it */
+  readonly corrected: number | null
+  /** how many were tested so */
+  readonly tests: number
+  /** `too-few`: even full agreement could be chance’s work; null where there is no order, or it is not listed */
+  readonly verdict: 'alike' | 'otherwise' | 'cannot-tell' | 'too-few' | null
 }
+
+/** Judges listed of each mark, at most. */
+export const MOST_JUDGES = 10
 
 interface Mark {
   /** the higher the better */
@@ -53,34 +66,72 @@ export function judgeAgreement({shows, traits}: Pick<Logbook, 'shows' | 'traits'
     ...traits.filter(isGraded).filter(({wanted}) => wanted.male !== null || wanted.female !== null).map(trait => [trait, (bird: Bird, show: Show) => markBefore(bird, trait, show)] as const),
     [null, (bird, show) => pointsBefore(sheets.get(bird) ?? [], show)],
   ]
-  const judges = [...new Set(held.flatMap(({entries}) => entries.flatMap(({judge}) => judge ?? [])))]
-  return asks.flatMap(([trait, mark]) => {
-    const all = agreementOf(trait, null, held, mark)
-    return all.tau.pairs === 0 ? [] : [all, ...judges.map(judge => agreementOf(trait, judge, held, mark)).filter(({tau}) => tau.pairs > 0)]
+  const found = asks.flatMap(([trait, mark]): Held[] => {
+    const benches = held.flatMap(show => benchesOf(show, mark)), judges = [...new Set(held.flatMap(({entries}) => entries.flatMap(({judge}) => judge ?? [])))]
+    const all = agreementOf(trait, null, benches)
+    return all.tau.pairs === 0 ? [] : mostPairs([all, ...judges.map(judge => agreementOf(trait, judge, benches.filter(bench => bench.judge === judge))).filter(({tau}) => tau.pairs > 0)])
+  })
+  return judged(found)
+}
+
+type Held = Omit<JudgeAgreement, 'corrected' | 'tests' | 'verdict'>
+
+/** What one judge had before him in one class, and what of it was left aside. */
+interface Bench extends ClassHeld {
+  readonly judge: string | null
+  readonly leftOut: JudgeAgreement['leftOut']
+}
+
+function benchesOf(show: Show, markOf: (bird: Bird, show: Show) => Mark | null): Bench[] {
+  return [...grouped(show.entries, entry => `${entry.class ?? ''}\n${entry.judge ?? ''}`).values()].flatMap((entries): Bench[] => {
+    const [any] = entries, placings = entries.some(({place}) => place !== null)
+    const placed = entries.flatMap(entry => {
+      const worth = placings ? entry.place && -entry.place : entry.points
+      return entry.class === null || worth === null || entry.disqualified ? [] : [{entry, worth}]
+    })
+    const birds = placed.flatMap(one => {
+      const mark = markOf(one.entry.bird, show)
+      return mark === null ? [] : [{...one, ...mark}]
+    }).sort((a, b) => b.worth - a.worth)
+    const leftOut = {notPlaced: entries.length - placed.length, unscored: placed.length - birds.length, alone: birds.length === 1 ? 1 : 0}
+    return any ? [{show, class: any.class ?? '', judge: any.judge, birds: birds.length > 1 ? birds : [], leftOut}] : []
   })
 }
 
-function agreementOf(trait: Trait | null, judge: string | null, held: readonly Show[], markOf: (bird: Bird, show: Show) => Mark | null): JudgeAgreement {
-  const left = {notPlaced: 0, unscored: 0, alone: 0}, classes: ClassHeld[] = []
-  for (const show of held) {
-    const own = show.entries.filter(entry => judge === null || entry.judge === judge)
-    for (const [key, entries] of grouped(own, entry => `${entry.class ?? ''}\n${entry.judge ?? ''}`)) {
-      const placings = entries.some(({place}) => place !== null)
-      const placed = entries.flatMap(entry => {
-        const worth = placings ? entry.place && -entry.place : entry.points
-        return entry.class === null || worth === null || entry.disqualified ? [] : [{entry, worth}]
-      })
-      left.notPlaced += entries.length - placed.length
-      const birds = placed.flatMap(one => {
-        const mark = markOf(one.entry.bird, show)
-        return mark === null ? [] : [{...one, ...mark}]
-      }).sort((a, b) => b.worth - a.worth)
-      left.unscored += placed.length - birds.length
-      if (birds.length > 1) classes.push({show, class: key.slice(0, key.indexOf('\n')), birds})
-      else left.alone += birds.length
-    }
+function agreementOf(trait: Trait | null, judge: string | null, benches: readonly Bench[]): Held {
+  const sum = (of: keyof Bench['leftOut']): number => benches.reduce((all, {leftOut}) => all + leftOut[of], 0)
+  const classes = benches.filter(({birds}) => birds.length > 1)
+  return {trait, judge, tau: kendallTau(classes.map(orderedOf)), classes, leftOut: {notPlaced: sum('notPlaced'), unscored: sum('unscored'), alone: sum('alone')}, listed: true}
+}
+
+/** Of a class the same array each time, so that it is gone through once. */
+const orders = new WeakMap<Bench, readonly Ordered[]>()
+
+function orderedOf(bench: Bench): readonly Ordered[] {
+  const found = orders.get(bench) ?? bench.birds.map(({worth, mark, entry: {bird}}): Ordered => [worth, mark, bird])
+  orders.set(bench, found)
+  return found
+}
+
+/** Of one mark all judges together, then those with the most pairs: the others are not listed. */
+function mostPairs(own: readonly Held[]): Held[] {
+  const kept = new Set(own.filter(({judge, tau}) => judge !== null && tau.tau !== null).sort((a, b) => b.tau.pairs - a.tau.pairs).slice(0, MOST_JUDGES))
+  return own.map(each => ({...each, listed: each.tau.tau !== null && (each.judge === null || kept.has(each))}))
+}
+
+const tooFew = ({tau: {leastP}}: Held): boolean => (leastP ?? 1) > REMARKABLE
+
+function judged(found: readonly Held[]): JudgeAgreement[] {
+  // a judge who alone judged all of a mark's pairs is no second test of them
+  const allOf = new Map(found.filter(({judge}) => judge === null).map(each => [each.trait, each])), testOf = (each: Held): Held => {
+    const all = allOf.get(each.trait)
+    return all?.tau.pairs === each.tau.pairs ? all : each
   }
-  return {trait, judge, tau: kendallTau(classes.map(({birds}) => birds.map(({worth, mark}): Ordered => [worth, mark]))), classes, leftOut: left}
+  const tested = [...new Set(found.filter(each => each.listed && !tooFew(each)).map(testOf))], chances = holm(tested.map(({tau: {p}}) => p ?? 1))
+  return found.map(each => {
+    const corrected = each.listed ? chances[tested.indexOf(testOf(each))] ?? null : null, told = corrected === null ? 'too-few' : corrected > REMARKABLE ? 'cannot-tell' : (each.tau.tau ?? 0) > 0 ? 'alike' : 'otherwise'
+    return {...each, corrected, tests: tested.length, verdict: each.listed ? told : null}
+  })
 }
 
 /** The last of our own marks from before the day, the higher the nearer to what is wanted. */

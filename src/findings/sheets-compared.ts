@@ -15,7 +15,7 @@ export interface SheetsCompared {
   readonly birds: number
   /** in the order of the first sheet they stand on */
   readonly headings: readonly HeadingCompared[]
-  /** differences of a sheet as a whole, where both have the same headings; null where none has */
+  /** differences of a sheet as a whole, where both have the same headings; a bird with several is one, by their mean; null where none has */
   readonly whole: Agreed | null
   /** over all headings, the largest first; no more than five, none of nothing */
   readonly largest: readonly Difference[]
@@ -29,12 +29,14 @@ export interface SheetsLeftOut {
   readonly notNear: number
   /** headings that no sheet of the other has, or only with other full points */
   readonly otherScale: number
+  /** sheets held heading by heading that lack a heading of their draft's scale, and are not held as a whole */
+  readonly unfinished: number
 }
 
 export interface HeadingCompared {
   readonly heading: string
   readonly of: number | null
-  /** first less second, in points */
+  /** first less second, in points; a bird with several sheets is one, by the mean of its differences, since they hang together */
   readonly agreed: Agreed
   readonly differences: readonly Difference[]
 }
@@ -56,7 +58,7 @@ type Others = (sheet: PointsSheet) => {readonly near: readonly PointsSheet[]; re
 /**
  * By how much do judges give other points than we do, and we than each other? Every sheet of a judge against what our keepers gave the same bird under the same draft, on the last sheet of each from
  * the day of the show or up to 60 days before it; then every two keepers who filled in sheets of one bird under one draft within 60 days, the nearest two. Only headings with the same full points
- * are held against each other. A bird that two judges scored counts twice.
+ * are held against each other. Sheets of one bird hang together: a bird that two judges scored counts once, by the mean of its differences.
  *
  * @see `limitsOfAgreement`
  */
@@ -88,7 +90,7 @@ const daysBefore = (one: PointsSheet, other: PointsSheet): number => (one.on && 
 const isNear = (one: PointsSheet, other: PointsSheet): boolean => Math.abs(daysBefore(one, other)) <= MOST_DAYS_APART
 
 function compared(between: SheetsCompared['between'], firsts: readonly PointsSheet[], others: Others, names: SheetsCompared['names']): SheetsCompared {
-  const left = {noOther: 0, notNear: 0, otherScale: 0}, all: Difference[] = [], wholes: number[] = []
+  const left = {noOther: 0, notNear: 0, otherScale: 0, unfinished: 0}, all: Difference[] = [], wholes: {readonly bird: Bird; readonly difference: number}[] = []
   for (const sheet of firsts) {
     const {near, any} = others(sheet)
     if (near.length === 0) {
@@ -105,14 +107,19 @@ function compared(between: SheetsCompared['between'], firsts: readonly PointsShe
       return [{heading: name, of, bird: sheet.bird, first: points, second, difference: points - second, sheets: [sheet, ...near]}]
     })
     all.push(...own)
-    if (own.length === sheet.headings.length && near.every(({headings}) => headings.length === own.length)) wholes.push(own.reduce((sum, {difference}) => sum + difference, 0))
+    if (own.length > 0 && [sheet, ...near].some(each => each.missing.length > 0)) left.unfinished += 1
+    if (own.length === sheet.headings.length && near.every(({headings}) => headings.length === own.length)) wholes.push({bird: sheet.bird, difference: own.reduce((sum, {difference}) => sum + difference, 0)})
   }
   const headings = [...grouped(all, ({heading, of}) => `${heading.toLowerCase()}\n${of ?? ''}`).values()].flatMap((differences): HeadingCompared[] => {
     const [first] = differences
-    return first ? [{heading: first.heading, of: first.of, agreed: limitsOfAgreement(differences.map(({difference}) => difference)), differences}] : []
+    return first ? [{heading: first.heading, of: first.of, agreed: limitsOfAgreement(byBird(differences)), differences}] : []
   })
   const largest = all.filter(({difference}) => difference !== 0).sort((a, b) => Math.abs(b.difference) - Math.abs(a.difference)).slice(0, 5)
-  return {between, names, birds: new Set(all.map(({bird}) => bird)).size, headings, whole: wholes.length === 0 ? null : limitsOfAgreement(wholes), largest, leftOut: left}
+  return {between, names, birds: new Set(all.map(({bird}) => bird)).size, headings, whole: wholes.length === 0 ? null : limitsOfAgreement(byBird(wholes)), largest, leftOut: left}
 }
 
 const alike = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase()
+
+/** One a bird. */
+const byBird = (all: readonly {readonly bird: Bird; readonly difference: number}[]): number[] =>
+  [...grouped(all, ({bird}) => bird).values()].map(own => own.reduce((sum, {difference}) => sum + difference, 0) / own.length)

@@ -14,6 +14,8 @@ export interface PointsSheet {
   readonly draft: number | null
   /** with what each heading may have, by the sheet or its draft */
   readonly headings: readonly {readonly name: string; readonly points: number; readonly of: number | null}[]
+  /** headings of the draft's scale that are not on the sheet */
+  readonly missing: readonly string[]
   /** share of all points of the draft's scale; null where a heading of it is not on the sheet, or full points are not known */
   readonly share: number | null
 }
@@ -30,8 +32,9 @@ export interface SheetsOfPoints {
 export function sheetsOfPoints(book: Pick<Logbook, 'shows' | 'sheets' | 'drafts'>): SheetsOfPoints {
   const read = (score: ShowScore, show: Show | null, on: PartialDate | null): PointsSheet => {
     const draft = draftInForce(book.drafts, score.draft, on?.first ?? null), {headings, points, of} = scoreSheet({...score, draft: draft?.number ?? score.draft}, book)
+    const missing = (draft?.points ?? []).filter(({name}) => !headings.some(heading => heading.name.toLowerCase() === name.toLowerCase())).map(({name}) => name)
     const full = (draft?.points ?? []).reduce((sum, heading) => sum + heading.points, 0)
-    return {score, bird: score.bird, show, on, draft: draft?.number ?? score.draft, headings, share: of === null || full === 0 || of !== full ? null : points / of}
+    return {score, bird: score.bird, show, on, draft: draft?.number ?? score.draft, headings, missing, share: of === null || full === 0 || of !== full ? null : points / of}
   }
   const all = [
     ...book.shows.flatMap(show => (show.cancelled === null ? (show.scores ?? []).map(score => read(score, show, show.on)) : [])),

@@ -11,11 +11,11 @@ import type {Findings} from './study.ts'
 
 const NAMES = [
   'what', 'show', 'date', 'class', 'bird', 'place', 'of', 'shared', 'relative_place', 'award', 'points', 'grade', 'disqualified', 'judge', 'draft', 'remark', 'clauses', 'clauses_by',
-  'mark', 'against', 'value', 'low', 'high', 'p', 'least_p', 'pairs', 'same', 'other_way', 'held', 'left_out', 'birds', 'records',
+  'mark', 'against', 'value', 'low', 'high', 'next_low', 'next_high', 'p', 'p_corrected', 'least_p', 'draws', 'pairs', 'same', 'other_way', 'held', 'left_out', 'birds', 'records',
 ] as const
 type Row = Partial<Record<(typeof NAMES)[number], string | number | null>>
 
-const COUNTS: ReadonlySet<string> = new Set(['place', 'of', 'draft', 'pairs', 'same', 'other_way', 'held', 'left_out']), MEASURES: ReadonlySet<string> = new Set(['relative_place', 'points', 'value', 'low', 'high', 'p', 'least_p'])
+const COUNTS: ReadonlySet<string> = new Set(['place', 'of', 'draft', 'draws', 'pairs', 'same', 'other_way', 'held', 'left_out']), MEASURES: ReadonlySet<string> = new Set(['relative_place', 'points', 'value', 'low', 'high', 'next_low', 'next_high', 'p', 'p_corrected', 'least_p'])
 const COLUMNS = NAMES.map((name): FigureColumn => ({name, as: COUNTS.has(name) ? 'count' : MEASURES.has(name) ? 'measure' : 'text'}))
 
 /**
@@ -45,16 +45,16 @@ function entryCells(entry: ShowEntry, under: Under): Row {
   }
 }
 
-function orderCells({trait, judge, tau, classes, leftOut}: JudgeAgreement): Row {
+function orderCells({trait, judge, tau, classes, leftOut, corrected}: JudgeAgreement): Row {
   return {
-    what: 'order', judge: judge ?? 'all', mark: trait?.id ?? 'points', value: tau.tau, p: tau.p, least_p: tau.leastP, pairs: tau.pairs, same: tau.concordant, other_way: tau.discordant, held: tau.birds,
+    what: 'order', judge: judge ?? 'all', mark: trait?.id ?? 'points', value: tau.tau, p: tau.p, p_corrected: corrected, least_p: tau.leastP, draws: tau.draws, pairs: tau.pairs, same: tau.concordant, other_way: tau.discordant, held: tau.birds,
     left_out: leftOut.alone + leftOut.notPlaced + leftOut.unscored, birds: [...new Set(classes.flatMap(({birds}) => birds.map(({entry}) => entry.bird.band)))].join(' '),
   }
 }
 
 function pointsCells({names: [first, second], leftOut}: SheetsCompared, {heading, of, agreed, differences}: SheetsCompared['headings'][number]): Row {
   return {
-    what: 'points', judge: first.join(', '), against: second.join(', '), mark: heading, of, value: agreed.mean, low: agreed.interval?.low ?? null, high: agreed.interval?.high ?? null, held: agreed.n,
+    what: 'points', judge: first.join(', '), against: second.join(', '), mark: heading, of, value: agreed.mean, low: agreed.interval?.low ?? null, high: agreed.interval?.high ?? null, next_low: agreed.limits?.low ?? null, next_high: agreed.limits?.high ?? null, held: agreed.n,
     left_out: leftOut.noOther + leftOut.notNear, birds: [...new Set(differences.map(({bird}) => bird.band))].join(' '),
   }
 }

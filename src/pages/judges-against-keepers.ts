@@ -1,15 +1,12 @@
 /** The judges' placings against our own marks, and points of two who scored the same birds, in words and tables. */
-import {grouped} from '../findings/grouped.ts'
-import type {JudgeAgreement} from '../findings/judge-agreement.ts'
+import {MOST_JUDGES, type JudgeAgreement} from '../findings/judge-agreement.ts'
 import {MOST_DAYS_APART, type Difference, type SheetsCompared} from '../findings/sheets-compared.ts'
 import {LEAST_FOR_LIMITS} from '../statistics/limits-of-agreement.ts'
+import {testChance} from './chance-words.ts'
 import {dateWords} from './dates.ts'
 import {birdPath, showPath} from './links.ts'
 import {figured, listWords, NOTHING, rounded, signed} from './numbers.ts'
 import type {Cell, Table} from './page.ts'
-
-/** A P this large is chance's work more often than once in twenty: our convention, as everywhere on the site. */
-const CHANCE = 0.05
 
 export interface PlacingsView {
   readonly words: readonly string[]
@@ -19,6 +16,8 @@ export interface PlacingsView {
 export interface PointsView {
   readonly head: string
   readonly words: string
+  /** the same where the marks themselves do not stand below */
+  readonly inShort: string
   readonly table: Table | null
   readonly largest: readonly {readonly bird: {readonly band: string; readonly link: string}; readonly words: string; readonly show: {readonly words: string; readonly link: string} | null}[]
 }
@@ -27,12 +26,12 @@ const nameOf = ({trait}: JudgeAgreement): string => trait?.name ?? 'Our own poin
 const inHundred = (p: number): string => (p >= 0.995 ? 'nearly always' : p < 0.01 ? 'less than once in 100 times' : `${Math.round(p * 100)} in 100 times`)
 
 /** What may be said of all judges together. */
-function verdict({tau: {tau, p, leastP}}: JudgeAgreement): string {
+function verdictWords({tau: {tau, p, leastP}, verdict, corrected, tests}: JudgeAgreement): string {
   if (tau === null || p === null || leastP === null) return ''
-  const amount = `Tau-b is ${signed(rounded(tau, 2))}`
-  if (leastP > CHANCE) return `Too few to say: even full agreement would come of chance ${inHundred(leastP)}.`
-  if (p > CHANCE) return `${amount}; chance alone goes as far ${inHundred(p)}, so no agreement is shown, nor that there is none.`
-  return `${amount}; chance alone goes as far ${inHundred(p)}: ${tau > 0 ? 'the judges see it as we do, on the whole' : 'the judges see it the other way round'}.`
+  if (verdict === 'too-few' || corrected === null) return `Too few to say: even full agreement would come of chance ${inHundred(leastP)}.`
+  const amount = `Tau-b is ${signed(rounded(tau, 2))}; chance alone goes as far ${inHundred(p)}${tests > 1 ? `, and P is ${testChance(corrected)} with all ${tests} tests of the table taken in` : ''}`
+  if (verdict === 'cannot-tell') return `${amount}, so no agreement is shown, nor that there is none.`
+  return `${amount}: ${verdict === 'alike' ? 'the judges see it as we do, on the whole' : 'the judges see it the other way round'}.`
 }
 
 function wordsOf(agreement: JudgeAgreement): string {
@@ -42,13 +41,13 @@ function wordsOf(agreement: JudgeAgreement): string {
   ]
   return [
     `${nameOf(agreement)}: of ${figured(pairs, 'pair')} of our birds, ${concordant} stood the same way round with the judge as with us and ${discordant} the other way`,
-    `${level > 0 ? `; ${level} we had marked level` : ''}${tiedOne > 0 ? `; ${tiedOne} shared a place` : ''}. ${verdict(agreement)}`, aside.length === 0 ? '' : ` Left out: ${listWords(aside)}.`,
+    `${level > 0 ? `; ${level} we had marked level` : ''}${tiedOne > 0 ? `; ${tiedOne} shared a place` : ''}. ${verdictWords(agreement)}`, aside.length === 0 ? '' : ` Left out: ${listWords(aside)}.`,
   ].join('')
 }
 
 /** Null where no judge placed two of our birds in one class that we had marked. */
 export function placingsView(agreements: readonly JudgeAgreement[]): PlacingsView | null {
-  const told = agreements.filter(({tau}) => tau.tau !== null), shown = mostPairs(told), all = agreements.filter(({judge}) => judge === null), level = all.filter(({tau}) => tau.tau === null)
+  const told = agreements.filter(({tau}) => tau.tau !== null), shown = told.filter(({listed}) => listed), all = agreements.filter(({judge}) => judge === null), level = all.filter(({tau}) => tau.tau === null)
   if (all.length === 0) return null
   return {
     words: [
@@ -58,37 +57,26 @@ export function placingsView(agreements: readonly JudgeAgreement[]): PlacingsVie
     ],
     table: {
       columns: [{head: 'Mark of ours'}, {head: 'Judge'}, ...['Pairs', 'Same way', 'Other way', 'Tau-b', 'P'].map(head => ({head, number: true}))],
-      rows: shown.map((each): readonly Cell[] => [nameOf(each), each.judge ?? 'All', String(each.tau.pairs), String(each.tau.concordant), String(each.tau.discordant), ...tauCells(each.tau)]),
+      rows: shown.map((each): readonly Cell[] => [nameOf(each), each.judge ?? 'All', String(each.tau.pairs), String(each.tau.concordant), String(each.tau.discordant), ...tauCells(each)]),
     },
   }
 }
 
-/** Judges listed of each mark, at most. */
-const MOST_JUDGES = 10
-
-/** Of each mark all judges together, then those with the most pairs, in the order they came. */
-function mostPairs(told: readonly JudgeAgreement[]): readonly JudgeAgreement[] {
-  return [...grouped(told, ({trait}) => trait).values()].flatMap(own => {
-    const kept = new Set(own.filter(({judge}) => judge !== null).sort((a, b) => b.tau.pairs - a.tau.pairs).slice(0, MOST_JUDGES))
-    return own.filter(each => each.judge === null || kept.has(each))
-  })
-}
-
 /** Where even full agreement could be chance's work, neither is given. */
-function tauCells({tau, p, leastP}: JudgeAgreement['tau']): readonly [string, string] {
-  if (tau === null || p === null || leastP === null || leastP > CHANCE) return ['too few', NOTHING]
-  return [signed(rounded(tau, 2)), p < 0.001 ? '< 0.001' : rounded(p, 3)]
+function tauCells({tau: {tau}, corrected}: JudgeAgreement): readonly [string, string] {
+  return tau === null || corrected === null ? ['too few', NOTHING] : [signed(rounded(tau, 2)), testChance(corrected)]
 }
 
 const mark = (points: number): string => rounded(points, 1).replace(/\.0$/, '')
 const range = ({low, high}: {readonly low: number; readonly high: number}): string => `${signed(rounded(low, 1))} to ${signed(rounded(high, 1))}`
 
-function leftOutWords({noOther, notNear, otherScale}: SheetsCompared['leftOut']): string {
+function leftOutWords({noOther, notNear, otherScale, unfinished}: SheetsCompared['leftOut']): string {
   const parts = [
     ...(noOther > 0 ? [`${figured(noOther, 'sheet')} of a bird that we did not score under that draft`] : []), ...(notNear > 0 ? [`${figured(notNear, 'sheet')} with ours only from after the day, or from over ${MOST_DAYS_APART} days before`] : []),
     ...(otherScale > 0 ? [`${figured(otherScale, 'heading')} that the other has not, or out of other points`] : []),
   ]
-  return parts.length === 0 ? '' : `Left out: ${listWords(parts)}.`
+  const short = unfinished === 0 ? '' : `${figured(unfinished, 'sheet')} without a heading of the scale ${unfinished === 1 ? 'is' : 'are'} held heading by heading, but not as a whole.`
+  return [parts.length === 0 ? '' : `Left out: ${listWords(parts)}.`, short].filter(part => part !== '').join(' ')
 }
 
 function wholeWords({whole, names: [first, second]}: SheetsCompared): string {
@@ -103,9 +91,12 @@ function pointsView(compared: SheetsCompared): PointsView {
   const what = between === 'judges' ? 'Judge less ours' : `${listWords(first)} less ${listWords(second)}`
   const pair = between === 'judges' ? 'the judge’s points, then ours, the mean where several of us scored it' : `${listWords(first)}’s points, then ${listWords(second)}’s`
   const both = `${figured(birds, 'bird')} scored by both under one draft`
-  const said = birds === 0 ? 'No bird was scored by both under one draft.' : enough ? `${both}. ${wholeWords(compared)}` : `${both}: too few for a mean, so here they stand, ${pair}.`
+  const said = (few: string): string => {
+    const first = birds === 0 ? 'No bird was scored by both under one draft.' : enough ? `${both}. ${wholeWords(compared)}` : `${both}${few}.`
+    return [first.trim(), leftOutWords(compared.leftOut)].filter(part => part !== '').join(' ')
+  }
   return {
-    head: who, words: [said.trim(), leftOutWords(compared.leftOut)].filter(part => part !== '').join(' '),
+    head: who, words: said(`: too few for a mean, so here they stand, ${pair}`), inShort: said(', too few for a mean'),
     table: headings.length === 0 ? null : enough ? meansTable(headings, what) : plainTable(headings),
     largest: enough ? compared.largest.map(each => differenceView(each, compared)) : [],
   }
@@ -113,7 +104,7 @@ function pointsView(compared: SheetsCompared): PointsView {
 
 function meansTable(headings: SheetsCompared['headings'], what: string): Table {
   return {
-    columns: [{head: 'Heading'}, {head: 'Of', number: true}, {head: 'Sheets', number: true}, {head: what, number: true}, {head: '95%', number: true}, {head: '95 in 100 birds', number: true}],
+    columns: [{head: 'Heading'}, {head: 'Of', number: true}, {head: 'Birds', number: true}, {head: what, number: true}, {head: '95%', number: true}, {head: 'Next bird, 95%', number: true}],
     rows: headings.map(({heading, of, agreed}): readonly Cell[] => [
       heading, of === null ? NOTHING : mark(of), String(agreed.n), signed(rounded(agreed.mean, 1)), agreed.n < LEAST_FOR_LIMITS ? 'too few' : agreed.interval ? range(agreed.interval) : 'all alike', agreed.limits ? range(agreed.limits) : NOTHING,
     ]),

@@ -1,10 +1,16 @@
 /** What Kendall's score C − D comes to when only chance deals out the second's marks among the birds of a class. */
 
-/** What two who order the same birds gave one of them, more being better with both. */
-export type Ordered = readonly [one: number, other: number]
+/** What two who order the same birds gave one of them, more being better with both; and which bird it is, where it may stand in several classes. */
+export type Ordered = readonly [one: number, other: number, bird?: unknown]
 
 /** Up to so many different remainders of marks are gone through: 14 birds with 14 marks, more where marks are shared. */
-const MOST_REMAINDERS = 20_000
+export const MOST_REMAINDERS = 20_000
+
+/** Of a class once gone through, for whoever asks again. */
+const worked = new WeakMap<readonly Ordered[], ReadonlyMap<number, number>>()
+
+/** How many different remainders of the second's marks there are: what it takes to go through a class. */
+export const remaindersOf = (birds: readonly Ordered[]): number => countsOf(birds.map(([, other]) => other)).reduce((product, count) => product * (count + 1), 1)
 
 /**
  * The chance of every score C − D, over all ways to deal the second's marks out among the birds.
@@ -16,9 +22,15 @@ const MOST_REMAINDERS = 20_000
  * @returns chances by score, adding up to 1; null where there are too many remainders to go through
  */
 export function permutedScores(birds: readonly Ordered[]): ReadonlyMap<number, number> | null {
+  if (remaindersOf(birds) > MOST_REMAINDERS) return null
+  const found = worked.get(birds) ?? goneThrough(birds)
+  worked.set(birds, found)
+  return found
+}
+
+function goneThrough(birds: readonly Ordered[]): ReadonlyMap<number, number> {
   const counts = countsOf(birds.map(([, other]) => other)), groups = countsOf(birds.map(([one]) => one))
   const places = counts.map((_, place) => counts.slice(0, place).reduce((product, count) => product * (count + 1), 1))
-  if (counts.reduce((product, count) => product * (count + 1), 1) > MOST_REMAINDERS) return null
   let states = new Map([[codeOf(counts, places), {left: counts, chances: new Map([[0, 1]])}]])
   let remaining = birds.length
   for (const size of groups) {
@@ -34,25 +46,6 @@ export function permutedScores(birds: readonly Ordered[]): ReadonlyMap<number, n
     remaining -= size
   }
   return states.get(0)?.chances ?? new Map([[0, 1]])
-}
-
-/**
- * The variance of that score, without going through the ways.
- *
- *     σ² = ( n(n−1)(2n+5) − Σt(t−1)(2t+5) − Σu(u−1)(2u+5) )/18 + Σt(t−1)(t−2) Σu(u−1)(u−2) / (9n(n−1)(n−2)) + Σt(t−1) Σu(u−1) / (2n(n−1))
- *
- * t and u: how many birds share each mark, with the first and with the second.
- *
- * @param birds of one class; 2 or more
- * @see Kendall 1970, Rank Correlation Methods, ch. 4 (from memory; the tests hold it against every permutation)
- */
-export function scoreVariance(birds: readonly Ordered[]): number {
-  const n = birds.length, ties = [0, 1].map(side => countsOf(birds.map(marks => marks[side] ?? 0)))
-  const over = (of: (count: number) => number): number[] => ties.map(counts => counts.reduce((sum, count) => sum + of(count), 0))
-  const spread = (count: number): number => count * (count - 1) * (2 * count + 5)
-  const product = (of: (count: number) => number): number => over(of).reduce((all, each) => all * each, 1)
-  const threes = n > 2 ? product(count => count * (count - 1) * (count - 2)) / (9 * n * (n - 1) * (n - 2)) : 0
-  return (spread(n) - over(spread).reduce((sum, each) => sum + each, 0)) / 18 + threes + product(count => count * (count - 1)) / (2 * n * (n - 1))
 }
 
 /** How many share each mark, from the least mark. */

@@ -29,6 +29,22 @@ describe('judgeAgreement(book, sheets)', () => {
     expect([judge?.judge, more]).toEqual(['judge 1', []])
   })
 
+  it('takes a bird that is shown again for one bird, and says so where that is too few', () => {
+    // three birds placed alike four times: were they twelve, P would be 2 of 1296; three can be put in 6 orders, of which 2 are as far
+    const four = ['2025-09-01', '2025-09-08', '2025-09-15', '2025-09-22'].map((day, place) => pullets(`s${place}`, day, [[a, 1], [b, 2], [c, 3]], `judge ${place}`))
+    const [all] = agreement(four)
+    expect(all).toMatchObject({tau: {concordant: 12, tau: 1, how: 'exact'}, verdict: 'too-few', corrected: null})
+    expect(all?.tau.p).toBeCloseTo(1 / 3, 12)
+  })
+
+  it('lists of each mark the ten judges with the most pairs, and takes the tests of those in', () => {
+    const of = (id: string, day: string, judge: string, n: number) => pullets(id, day, Array.from({length: n}, (_, place) => [marked(`${id}${place}`, type, 9 - place), place + 1] as const), judge)
+    const found = agreement([...Array.from({length: 11}, (_, place) => of(`s${place}`, '2025-09-01', `judge ${place}`, place === 4 ? 2 : 3)), of('t', '2025-09-02', 'judge 20', 5)])
+    expect(found.filter(({listed}) => !listed).map(({judge, verdict}) => [judge, verdict])).toEqual([['judge 4', null], ['judge 10', null]])
+    // only all together and the last of them could be told
+    expect(found.filter(({corrected}) => corrected !== null).map(({judge, verdict, tests}) => [judge, verdict, tests])).toEqual([[null, 'alike', 2], ['judge 20', 'alike', 2]])
+  })
+
   it('makes no pair across shows, classes or judges', () => {
     const found = agreement([pullets('x', '2025-09-01', [[a, 1], [b, 2]]), pullets('y', '2025-10-01', [[c, 1], [d, 2]], 'judge 2')])
     expect(found.map(({judge, tau: {concordant, discordant}}) => [judge, concordant, discordant])).toEqual([[null, 1, 1], ['judge 1', 1, 0], ['judge 2', 0, 1]])

@@ -31,7 +31,15 @@ describe('sheetsCompared(sheets)', () => {
     const [found] = compared([points(one, 'judge 1', 50, 30), points(two, 'judge 1', 50, 30), points(bird('3', 'male'), 'judge 1', 50, 30), points(bird('4', 'male'), null, 1, 1)],
       [home(one, inga, '2025-09-20', 49, 30), home(two, inga, '2025-09-20', 47, 30), home(two, inga, '2025-09-25', 47, 39, 'misread')])
     expect(found?.headings[0]?.agreed).toMatchObject({n: 2, mean: 2, limits: null, sd: Math.SQRT2})
-    expect(found?.leftOut).toEqual({noOther: 1, notNear: 0, otherScale: 0})
+    expect(found?.leftOut).toEqual({noOther: 1, notNear: 0, otherScale: 0, unfinished: 0})
+  })
+
+  it('counts a bird that two judges scored once, by the mean, and sheets that lack a heading', () => {
+    const [found] = compared([points(one, 'judge 1', 50, 30), points(one, 'judge 2', 54, null), points(two, 'judge 1', 50, 31)], [home(one, inga, '2025-09-20', 49, 30), home(two, inga, '2025-09-20', 47, 30)])
+    // type: bird 1 by 1 and by 5, 3 in the mean, bird 2 by 3; colour: bird 1 alike, bird 2 by 1
+    expect(found?.headings.map(({agreed: {n, mean}, differences}) => [n, mean, differences.length])).toEqual([[2, 3, 3], [2, 0.5, 2]])
+    expect(found?.whole).toMatchObject({n: 2, mean: 2.5})
+    expect(found?.leftOut.unfinished).toBe(1)
   })
 
   it('holds no sheet of another draft, of another time, or out of other points against it', () => {

@@ -30,6 +30,19 @@ describe('placingsView(agreements)', () => {
     expect(placings(pullets('a', 7, 8, 9, 6, 7))?.words[0]).toContain('so no agreement is shown, nor that there is none.')
     expect(placings(pullets('a', 9, 8, 7, 6, 5))?.table.rows[0]).toEqual(['Type', 'All', '10', '10', '0', '+1.00', '0.017'])
   })
+  it('takes in how many tests the table has', () => {
+    const by = (id: string, judge: string, ...values: readonly number[]) => { const one = pullets(id, ...values); return {...one, entries: one.entries.map(each => ({...each, judge}))} }
+    // of 5 orders alike 2 in 120 deals are as far; of both judges 4 of 14400: the three tests make 0.0003 · 3, then 0.0167 · 2
+    const found = placings(by('a', 'judge 1', 9, 8, 7, 6, 5), by('b', 'judge 2', 9, 8, 7, 6, 5))
+    expect(found?.table.rows.map(row => row.at(-1))).toEqual(['under 0.001', '0.033', '0.033'])
+    expect(found?.words[0]).toContain('chance alone goes as far less than once in 100 times, and P is under 0.001 with all 3 tests of the table taken in: the judges see it as we do')
+    // a judge alone is no second test
+    expect(placings(pullets('a', 9, 8, 7, 6, 5))?.table.rows.map(row => row.at(-1))).toEqual(['0.017', '0.017'])
+    // 0.0083 each way of four judges by themselves: 8 in 100 once all are taken in
+    const four = placings(...[1, 2, 3, 4].map(place => by(`s${place}`, `judge ${place}`, ...(place < 3 ? [9, 8, 7, 6, 5] : [5, 6, 7, 8, 9]))))
+    expect(four?.table.rows.map(row => row.at(-1))).toEqual(['1.00', '0.083', '0.083', '0.083', '0.083'])
+    expect(four?.words[0]).toContain('so no agreement is shown')
+  })
   it('lists the ten judges with the most pairs', () => {
     const shows = Array.from({length: 12}, (_, place) => {
       const one = pullets(`s${place}`, ...(place === 3 ? [9, 8] : [9, 8, 7]))
@@ -63,11 +76,16 @@ describe('pointsViews(compared)', () => {
   })
   it('gives mean, interval, limits and the largest differences from five on', () => {
     const [found] = views([[[50, 30], [52, 30]], [[49, 33], [50, 33]], [[51, 33], [50, 33]], [[40, 33], [43, 33]], [[45, 33], [45, 33]]])
-    expect(found?.table?.columns.map(({head}) => head)).toEqual(['Heading', 'Of', 'Sheets', 'Judge less ours', '95%', '95 in 100 birds'])
-    // −2, −1, 1, −3, 0: mean −1, SD 1.581; ± 2.776 · 1.581/√5 and ± 2 · 1.581
-    expect(found?.table?.rows).toEqual([['Type', '60', '5', '−1.0', '−3.0 to +1.0', '−4.2 to +2.2'], ['Colour', '40', '5', '0.0', 'all alike', '–']])
+    expect(found?.table?.columns.map(({head}) => head)).toEqual(['Heading', 'Of', 'Birds', 'Judge less ours', '95%', 'Next bird, 95%'])
+    // −2, −1, 1, −3, 0: mean −1, SD 1.581; ± 2.776 · 1.581/√5 and ± 2.776 · 1.581 · √(6/5)
+    expect(found?.table?.rows).toEqual([['Type', '60', '5', '−1.0', '−3.0 to +1.0', '−5.8 to +3.8'], ['Colour', '40', '5', '0.0', 'all alike', '–']])
     expect(found?.words).toBe('5 birds scored by both under one draft. On the whole sheet judge 1 gave 1 less than Inga on average, −3.0 to +1.0.')
     expect(found?.largest.map(({bird: {band}, words}) => `${band} ${words}`)).toEqual(['b3 Type: 40 by judge 1, 43 by us', 'b0 Type: 50 by judge 1, 52 by us', 'b1 Type: 49 by judge 1, 50 by us', 'b2 Type: 51 by judge 1, 50 by us'])
+  })
+  it('says which sheets lack a heading, and keeps the sentence short where nothing stands below', () => {
+    const [found] = views([[[50, 30], [52, 30]], [[49, 33], [49, 31]]], {drafts: [{...draft, points: [...draft.points, {name: 'Condition', points: 10}]}]})
+    expect(found?.words).toMatch(/here they stand, .*scored it\. 2 sheets without a heading of the scale are held heading by heading, but not as a whole\.$/)
+    expect(found?.inShort).toBe('2 birds scored by both under one draft, too few for a mean. 2 sheets without a heading of the scale are held heading by heading, but not as a whole.')
   })
   it('says what had nothing to stand against', () => {
     expect(views([[[50, 30], [52, 30]]], {sheets: []})[0]).toMatchObject({words: 'No bird was scored by both under one draft. Left out: 1 sheet of a bird that we did not score under that draft.', table: null})

@@ -144,7 +144,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   // by hand: C 3, D 1; of the 6 · 2 ways to deal 2/6 + 4/6 · 1/2 lie as far off
   'judges-order': '3 of 4 pairs the same way, 1 the other; tau-b +0.50, P 0.67.',
   // Bland & Altman 1986, Lancet i:307–310: −2.1, −22.0 to 17.8, and −79.7 to 75.5 from rounded mean and SD
-  'judges-points': 'Mean −2.1, −22.0 to +17.8; 95 in 100 differences from −79.6 to +75.4.',
+  'judges-points': 'Mean −2.1, −22.0 to +17.8; the next person is looked for from −86.7 to +82.4.',
   // a saddle belongs to the back, a back to the body
   'judges-remarks': 'Body and Tail.',
 }

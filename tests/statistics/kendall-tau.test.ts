@@ -82,13 +82,18 @@ describe('kendallTau(classes)', () => {
     }), {numRuns: 60})
   })
 
-  it('takes the curve of a class too large to go through, near the exact chance', () => {
-    // 15 birds all ordered apart go by the curve; 12 are gone through
+  it('draws where there are too many orders, near the exact chance, and says how often', () => {
     const of = (n: number, swaps: number): Ordered[] => Array.from({length: n}, (_, place): Ordered => [place, place < swaps ? swaps - 1 - place : place])
-    expect(kendallTau([of(15, 10)])).toMatchObject({how: 'asymptotic'})
-    const exact = kendallTau([of(12, 10)])
-    expect(exact.how).toBe('exact')
-    // by the curve: C − D = 21 − 45, σ² = 12 · 11 · 29/18, z = 23/14.583, P 0.1148
-    expectClose(exact.p ?? NaN, 0.1148, 0.002)
+    expect(kendallTau([of(12, 10)])).toMatchObject({how: 'exact', draws: null})
+    const found = kendallTau([of(15, 12)])
+    expect(found).toMatchObject({how: 'drawn', draws: 1999})
+    // by the normal curve: C − D = 39 − 66, σ² = 15 · 14 · 35/18, z = 26/20.21, P 0.198
+    expectClose(found.p ?? NaN, 0.198, 0.02)
+    expect(kendallTau([of(15, 12)])).toEqual(found)
   })
+
+  it('says so too of many classes, in little time', () => {
+    const class15 = (): Ordered[] => Array.from({length: 15}, (_, place): Ordered => [place, (place * 7) % 15])
+    expect(kendallTau(Array.from({length: 200}, class15))).toMatchObject({how: 'drawn', draws: 499, classes: 200, birds: 3000})
+  }, 5000)
 })

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
+import {chanceOf} from '../../src/statistics/chance.ts'
 import {limitsOfAgreement} from '../../src/statistics/limits-of-agreement.ts'
 import {expectClose} from '../expect-close.ts'
 
@@ -15,11 +16,29 @@ describe('limitsOfAgreement(differences)', () => {
     expect(found.n).toBe(17)
     expectClose(found.mean, -2.1, 0.05)
     expectClose(found.sd ?? NaN, 38.8, 0.05)
-    expectClose(found.limits?.low ?? NaN, -79.7, 0.1)
-    expectClose(found.limits?.high ?? NaN, 75.5, 0.1)
+    // printed as limits: d̄ ± 2 s, −79.7 to 75.5
+    expectClose(found.mean - 2 * (found.sd ?? NaN), -79.7, 0.1)
+    expectClose(found.mean + 2 * (found.sd ?? NaN), 75.5, 0.1)
+    // ours, for the next person: t of 16 is 2.1199, and √(1 + 1/17) 1.0290; 1.09 times as wide as the printed ones
+    expectClose(found.limits?.low ?? NaN, found.mean - 2.1199 * 1.029 * (found.sd ?? NaN), 0.01)
+    expectClose(found.limits?.low ?? NaN, -86.7, 0.1)
+    expectClose(found.limits?.high ?? NaN, 82.4, 0.1)
     // printed: −22.0 to 17.8
     expectClose(found.interval?.low ?? NaN, -22, 0.1)
     expectClose(found.interval?.high ?? NaN, 17.8, 0.1)
+  })
+
+  it('holds the next difference as often as it says, of five as of twelve', () => {
+    const chance = chanceOf(11), runs = 4000, draw = () => Math.sqrt(-2 * Math.log((chance.next() + 1) / 2 ** 32)) * Math.cos((2 * Math.PI * chance.next()) / 2 ** 32)
+    for (const n of [5, 12]) {
+      let held = 0
+      for (let run = 0; run < runs; run++) {
+        const {limits} = limitsOfAgreement(Array.from({length: n}, draw)), next = draw()
+        if (limits && next >= limits.low && next <= limits.high) held += 1
+      }
+      // three standard errors of 95 in 100 over 4000 runs; d̄ ± 2 s hold 86 and 92 in 100
+      expectClose(held / runs, 0.95, 0.0105)
+    }
   })
 
   it('is worked by hand of three', () => {

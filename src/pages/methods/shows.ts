@@ -1,8 +1,11 @@
 import {clausesMeant} from '../../findings/clauses-meant.ts'
+import {MOST_JUDGES} from '../../findings/judge-agreement.ts'
+import {REMARKABLE} from '../../findings/remarkable.ts'
 import {LEAST_PLACED, relativePlace} from '../../findings/show-years.ts'
 import {MOST_DAYS_APART} from '../../findings/sheets-compared.ts'
 import type {Clause, Draft} from '../../logbook/book.ts'
-import {kendallTau} from '../../statistics/kendall-tau.ts'
+import {KENDALL_DRAWS} from '../../statistics/kendall-deals.ts'
+import {KENDALL_SEED, kendallTau} from '../../statistics/kendall-tau.ts'
 import {LEAST_FOR_LIMITS, limitsOfAgreement} from '../../statistics/limits-of-agreement.ts'
 import {listWords, rounded, signed} from '../numbers.ts'
 import type {Method} from './method.ts'
@@ -38,11 +41,11 @@ const order: Method = {
   formula: 'τ_b = (C − D) / √( (N − N₁)(N − N₂) )',
   letters: [['C, D', 'pairs put the same way round by both, and the other way'], ['N', 'pairs'], ['N₁, N₂', 'pairs put level by the judge, and by us']],
   edges: `- A mark is better the higher it is where at least so much is wanted, the lower where at most; else the less it lies outside what is wanted. A trait of which nothing is wanted is not held.
-- P is exact: the share of all ways to deal our marks out anew among the birds of each class with C − D as far from nought. Where a class is too large for that, the normal curve.
-- Where even full agreement would come of chance oftener than 5 in 100 times, it is too few to say, and neither figure is given.
-- Where all were put level there is no order and nothing is given. Struck and too early marks, birds without a mark, not placed, or alone in their class are counted apart.
-- A bird shown three times counts in three classes, as if it were three; with few birds P is then too small.`,
-  source: 'Kendall 1945, Biometrika 33:239–251. Dealing within classes is the usual permutation test, laid out class by class. The tests hold it against nine lots of tuna (Hollander and Wolfe 1973), and against every way laid out.',
+- P is exact: the share of all ways to deal our marks out among the birds with C − D as far from nought. **A bird keeps what it is dealt through all its classes and judges**, since a bird liked once is liked again: three birds shown ten times are three birds. Birds that meet, or are joined by others that do, exchange their marks; one that we marked anew between two shows hands both marks on together. Where there are too many ways, the share (r + 1)/(m + 1) of m seeded draws: ${KENDALL_DRAWS.most}, or ${KENDALL_DRAWS.fewer} of over ${KENDALL_DRAWS.abovePairs} pairs; seed ${KENDALL_SEED}.
+- Of many tests one looks remarkable by chance, so P in the table is corrected by Holm for all that the table tests. What is called agreement has a corrected P of ${REMARKABLE} or less.
+- Where even full agreement would come of chance oftener than 5 in 100 times, it is too few to say, neither figure is given, and it is none of the tests. A judge who alone judged all pairs of a mark is no second test. Of each mark the ${MOST_JUDGES} judges with the most pairs are listed.
+- Where all were put level there is no order and nothing is given. Struck and too early marks, birds without a mark, not placed, or alone in their class are counted apart.`,
+  source: 'Kendall 1945, Biometrika 33:239–251. Dealing among birds: a permutation test of exchangeable units (Good 2005, from memory). Holm 1979, Scand. J. Stat. 6:65–70. The tests hold it against nine lots of tuna (Hollander and Wolfe 1973), against every way laid out, and against made-up judges who always like the same birds.',
   example: {given: 'One class: placed 1, 2, 3 and marked 9, 6, 8 by us; another: placed 1 and 4, marked 10 and 7.', gives: tauWords},
 }
 
@@ -51,7 +54,7 @@ const FLOWS = [-18, -35, -4, 6, -24, -43, 49, 62, -8, -12, -15, 30, 7, 1, -81, 7
 
 function limitsWords(): string {
   const {mean, interval, limits} = limitsOfAgreement(FLOWS), range = (of: typeof limits): string => (of ? `${signed(rounded(of.low, 1))} to ${signed(rounded(of.high, 1))}` : '')
-  return `Mean ${signed(rounded(mean, 1))}, ${range(interval)}; 95 in 100 differences from ${range(limits)}.`
+  return `Mean ${signed(rounded(mean, 1))}, ${range(interval)}; the next person is looked for from ${range(limits)}.`
 }
 
 const points: Method = {
@@ -59,13 +62,15 @@ const points: Method = {
   title: 'Points of two who scored the same birds',
   question: 'By how much do the judges give other points than we do?',
   definition: `A judge’s sheet is held, heading by heading, against the last sheet of each of our keepers of the same bird under the same draft, from the day of the show or up to ${MOST_DAYS_APART} days before it; where several of us scored the bird, against their mean. Two keepers are held against each other likewise, on their nearest sheets.`,
-  formula: 'mean d̄ ± t s / √n        limits d̄ ± 2 s',
+  formula: 'mean d̄ ± t s / √n        next bird d̄ ± t s √(1 + 1/n)',
   letters: [['d', 'points of the one less those of the other'], ['s', 'their standard deviation'], ['n', 'birds scored by both'], ['t', 'Student’s, of n − 1']],
   edges: `- Fewer than ${LEAST_FOR_LIMITS} are listed as they are, with no mean and no limits.
 - Where all differences are alike no interval is given, since it would claim too much.
 - Headings that the other does not have or has with other full points, sheets of another draft, and sheets made after the day are counted apart. A sheet that nobody signed is not held.
-- A bird scored by two judges counts twice.`,
-  source: 'Bland and Altman 1986, Lancet i:307–310. The days and the least number are conventions of ours.',
+- The limits are a prediction interval: 95 in 100 times the next bird’s difference lies inside, where differences are normal, however few there were. The source’s d̄ ± 2 s hold it 86 in 100 times of five birds; of its 17 people they were −79.7 to +75.5.
+- Sheets of one bird hang together. A bird that several judges scored is one bird, by the mean of its differences, and the limits then speak of such a mean.
+- A sheet without a heading of the scale is held heading by heading, but not as a whole.`,
+  source: 'Bland and Altman 1986, Lancet i:307–310; with t and √(1 + 1/n) for small samples 1999, Stat. Methods Med. Res. 8:135–160, from memory. The days and the least number are conventions of ours.',
   example: {given: 'The source’s 17 people, blown into a large and a small meter: large less small, l/min.', gives: limitsWords},
 }
 
