@@ -9,6 +9,14 @@ describe('entered-twice', () => {
     expect(tried('bird: H-1, class: cock, judge: j1', 'bird: H-1, class: cock, judge: j1')).toEqual(['shows/2024-11-02-hall.md:7 entered-twice'])
     expect(tried('bird: H-1', 'bird: H-1')).toEqual(['shows/2024-11-02-hall.md:7 entered-twice'])
   })
+  it('is one bird with two results, though one line names no judge, or writes the class otherwise', () => {
+    const at = ['shows/2024-11-02-hall.md:7 entered-twice']
+    expect(tried('bird: H-1, class: cock, judge: j1, result: 1 of 6', 'bird: H-1, class: cock, result: 2 of 6')).toEqual(at)
+    expect(tried('bird: H-1, class: cock, judge: j1, result: 1 of 6', 'bird: H-1, class: Cock, judge: j1, result: 2 of 6')).toEqual(at)
+    // a class parted between two judges: no bird stands before both
+    expect(tried('bird: H-1, class: cock, judge: j1, result: 1 of 6', 'bird: H-1, class: cock, judge: j2, result: 2 of 2')).toEqual(at)
+    expect(tried('bird: H-1, class: cock, judge: j1, result: 1 of 6', 'bird: H-1, class: cock, judge: j2, result: 2 of 6')).toEqual([])
+  })
   it('is none where another judge judged, or another class', () => {
     expect(tried('bird: H-1, class: cock, judge: j1', 'bird: H-1, class: cock, judge: j2')).toEqual([])
     expect(tried('bird: H-1, class: cock', 'bird: H-1, class: champion row')).toEqual([])
