@@ -1,7 +1,7 @@
 import type {Bird, Logbook, Requirement} from '../logbook/book.ts'
 import type {Day} from '../records/dates.ts'
 import {showAge} from './show-age.ts'
-import {varietyOf} from './variety-of.ts'
+import {isOfVarieties} from './variety-of.ts'
 
 /** The words that classes of grown and young birds of either sex go by. Common practice, no source. */
 export const CLASS_WORDS = ['cock', 'cockerel', 'hen', 'pullet'] as const
@@ -41,11 +41,11 @@ function called(name: string, written: string): boolean {
 
 /** Is a requirement about this bird on a day: of its classes, ages and varieties? Null where the records do not tell; true where it names none. */
 export function isAbout({classes, ages, varieties}: Pick<Requirement, 'classes' | 'ages' | 'varieties'>, bird: Bird, on: Day, {drafts}: Pick<Logbook, 'drafts'>, written: string | null = null): boolean | null {
-  const draft = drafts.at(-1), age = showAge(bird, on), variety = draft ? varietyOf(bird, draft)?.name ?? null : null
+  const draft = drafts.at(-1), age = showAge(bird, on)
   return every([
     classes.length === 0 ? true : some(classes.map(name => standsIn(name, written, bird, on))),
     ages.length === 0 ? true : age === null ? null : ages.includes(age),
-    varieties.length === 0 ? true : variety === null ? null : varieties.some(name => plain(name) === plain(variety)),
+    varieties.length === 0 ? true : isOfVarieties(bird, draft ?? null, varieties),
   ])
 }
 

@@ -1,14 +1,14 @@
-import type {Clause, Draft, Sex, Trait, Variety, Wanted} from '../logbook/book.ts'
+import type {Clause, Draft, Sex, Trait, Wanted} from '../logbook/book.ts'
 import type {Spot} from '../records/problem.ts'
 import type {Count} from '../statistics/share-difference.ts'
-import {countedValue} from './counted-value.ts'
 import type {CannotSay, Share} from './estimate.ts'
 import type {Chick} from './ladder-chicks.ts'
 import {LeftAside} from './left-out.ts'
 import {shareOf} from './share-of.ts'
 import type {SexRow} from './shares.ts'
 import {countByFamily} from './sire-families.ts'
-import {looksRight, meets} from './wanted-look.ts'
+import {isOfVarieties} from './variety-of.ts'
+import {looksRight} from './wanted-look.ts'
 
 /** How many birds of one step and sex meet a clause. */
 export interface ClauseShare {
@@ -102,23 +102,9 @@ export function judge(trait: Trait, allows: Trait['wanted'], accepted: Trait['wa
   return also === true ? 'accepted' : met === null ? 'sex-unknown' : 'missed'
 }
 
-/**
- * Is a chick of a clause's variety? A clause of no variety is of all; where a draft has only one variety and no looks tell it, every bird is of it. Null: not scored for the looks that would tell, or nothing tells.
- */
-export function isOfVariety({variety: name}: Clause, {varieties}: Draft): (chick: Chick) => boolean | null {
-  if (name === null) return () => true
-  const variety: Variety | undefined = varieties.find(each => each.name === name)
-  if (!variety || variety.looks.size === 0) return varieties.length <= 1 ? () => true : () => null
-  return chick => {
-    let all = true
-    for (const [trait, wanted] of variety.looks) {
-      const value = countedValue(chick, trait)
-      if (value === null) all = false
-      else if (meets(wanted, value) === false) return false
-    }
-    return all ? true : null
-  }
-}
+/** Is a chick of a clause’s variety? A clause of no variety is of all. Null where the records do not tell. */
+export const isOfVariety = ({variety}: Pick<Clause, 'variety'>, draft: Pick<Draft, 'varieties'>): ((chick: Chick) => boolean | null) =>
+  (variety === null ? () => true : chick => isOfVarieties(chick, draft, [variety]))
 
 /** Is what a clause still accepts in force in the season of the book's day? */
 export const acceptedIn = ({accepted}: Clause, season: number): Trait['wanted'] | null => (accepted && season <= accepted.until && (accepted.looks.male ?? accepted.looks.female) ? accepted.looks : null)

@@ -1,7 +1,8 @@
 import type {Clause, Draft, Logbook, Requirement, Trait} from '../logbook/book.ts'
+import {clausesOf} from '../logbook/clauses-of.ts'
 import {canBeHeld} from './clause-counts.ts'
+import {sameName} from './same-name.ts'
 import {requiredTraits} from './verdict.ts'
-import {clausesOf} from './words-scored-under.ts'
 
 /** One thing that chicks are held against. */
 export interface AskedLook {
@@ -36,9 +37,6 @@ export function looksAsked({clauses: named, varieties}: Pick<Requirement, 'claus
   const told = new Set(looks.map(({clause}) => clause?.id))
   return {by: named.length > 0 ? 'clauses' : 'mandatory', draft, looks, untold: clauses.map(clause => (typeof clause === 'string' ? clause : clause.id)).filter(id => !told.has(id))}
 }
-
-/** Names of varieties and classes are one whatever their capitals. */
-export const sameName = (one: string, other: string): boolean => one.trim().toLowerCase() === other.trim().toLowerCase()
 
 function lookOf(clause: Clause): AskedLook | null {
   const {trait, allows} = clause

@@ -4,6 +4,7 @@ import type {FamilyLivability} from '../statistics/livability-of-families.ts'
 import type {LooksAsked} from './clauses-asked.ts'
 import type {CannotSay, Share} from './estimate.ts'
 import type {Fixation} from './fixation.ts'
+import type {RiseInside} from './rise-inside.ts'
 import type {SpreadRow} from './spread.ts'
 import type {TrueBredRate} from './true-bred.ts'
 import type {TrueBredPart} from './true-bred-parts.ts'
@@ -17,17 +18,17 @@ export interface ShownOfType {
   readonly by: LooksAsked['by']
   readonly decidedBy: DecidedBy
   readonly seasons: readonly number[]
-  /** in the order of what is asked: chicks scored for each look, and of them those scored while the clause read otherwise */
-  readonly looks: readonly {readonly clause: Clause | null; readonly trait: Trait; readonly scored: number; readonly otherWords: number}[]
+  /** in the order of what is asked: chicks scored for each look, and of them those scored only while the clause read otherwise, which does not count; `tolerated`: the clause accepts something for a time yet, which does not meet it */
+  readonly looks: readonly {readonly clause: Clause | null; readonly trait: Trait; readonly scored: number; readonly otherWords: number; readonly tolerated: boolean}[]
   /** clauses that nothing can be held against */
   readonly untold: readonly string[]
   readonly rate: TrueBredRate
-  /** the same chicks with every interval; and with those not fully scored, and those of an age that nobody listed, all failing, and all passing */
+  /** the same chicks with every interval; and with those not fully scored, those culled before they could be, and those of an age that nobody listed, all failing, and all passing */
   readonly part: TrueBredPart
   readonly ifFail: TrueBredPart
   readonly ifPass: TrueBredPart
   /** how many these are */
-  readonly open: {readonly scored: number; readonly unlisted: number}
+  readonly open: {readonly scored: number; readonly culled: number; readonly unlisted: number}
   /** it would still be reached, by the figure that decides, if every chick not fully scored failed */
   readonly sure: boolean
 }
@@ -93,9 +94,11 @@ export interface ClosenessPart {
   readonly mark: number
   /** null: cannot be said */
   readonly have: number | null
-  /** where doubt of descent may take it; null where it is not known */
+  /** where doubt of descent may take it, or what sire families leave open of rate and size; null where it is not known */
   readonly low: number | null
   readonly high: number | null
+  /** of rate and size: whether F or mean kinship rose the faster, and so decides */
+  readonly by: 'inbreeding' | 'kinship' | null
   readonly met: boolean | null
 }
 
@@ -107,8 +110,9 @@ export interface ShownInbreeding {
   readonly parts: readonly ClosenessPart[]
   /** breeders of which it is not known whether they are asked about */
   readonly untold: readonly Bird[]
-  /** the step that the rate and the size speak of; null where neither is asked for or none was mated within itself for long enough */
-  readonly step: {readonly label: string; readonly since: string | null; readonly birds: number; readonly standardError: number | null; readonly atLeast: number} | null
+  /** what rate and size are read from; null where neither is asked for, or no step was mated within itself since its line was closed */
+  readonly rise: RiseInside | null
+  readonly decidedBy: 'estimate' | 'cautious'
   /** by the cock each line goes back to, most breeding males first; null where it cannot be told */
   readonly lines: readonly {readonly founder: Bird | null; readonly males: readonly Bird[]}[]
   /** 4 M N / (M + N) of the breeders counted by sex; null without both */

@@ -1,15 +1,16 @@
-import type {Draft, Hatch, Logbook, Requirement, Trait, Variety} from '../logbook/book.ts'
+import type {Hatch, Logbook, Requirement, Trait} from '../logbook/book.ts'
 import {concerns} from './clause-counts.ts'
-import {sameName, type AskedLook, type LooksAsked} from './clauses-asked.ts'
+import type {AskedLook, LooksAsked} from './clauses-asked.ts'
 import {countedValue} from './counted-value.ts'
 import type {Aged} from './evidence-found.ts'
 import {siftByDay} from './evidence-window.ts'
 import {ladderChicks, seasonOf, seasonOfHatch, type Chick} from './ladder-chicks.ts'
+import {sameName} from './same-name.ts'
 import {askedFrom, oldEnough, sexShows} from './scoring-age.ts'
 import type {Judged} from './true-bred.ts'
-import {varietyOf} from './variety-of.ts'
+import {isOfVarieties, mayBeOf, varietyTold, type VarietyTold} from './variety-of.ts'
 import {verdictOn, type Verdict} from './verdict.ts'
-import {looksRight, meets} from './wanted-look.ts'
+import {looksRight} from './wanted-look.ts'
 import {scoresUnderWords} from './words-scored-under.ts'
 
 /** The chicks that a requirement of trueness is about, held against what it asks. */
@@ -20,8 +21,10 @@ export interface TypeOfChicks extends Judged {
   readonly ofAge: readonly Hatch[]
   /** chicks that a look could speak of and that were scored for it, whatever became of them */
   readonly scoredFor: ReadonlyMap<AskedLook, number>
-  /** of these, by a score made while the clause read otherwise */
+  /** of these, by a score made while the clause read otherwise, which does not count */
   readonly otherWords: ReadonlyMap<AskedLook, number>
+  /** of those lost before they could be judged, the ones that the keeper culled */
+  readonly culledEarly: ReadonlySet<Chick>
   /** chicks of the breed that count no more, or not yet, by the days that the requirement names */
   readonly aged: Aged
 }
@@ -29,8 +32,8 @@ export interface TypeOfChicks extends Judged {
 /**
  * What do the chicks of the last seasons show of the looks asked for? All that hatched of matings inside the breed in them, kept or not.
  *
- * Against clauses a chick counts once it is of an age to show all of them, had it lived: then it fails by one look that is off, and passes only where each that its sex can show was scored and is
- * right. One that left before that age, with nothing off, is lost; one that is not yet of it is too young, whatever it shows by then. Against required traits it is judged as on the ladder.
+ * A chick counts once it is of an age to show all of them, had it lived: then it fails by one look that is off, and passes only where each that its sex can show was scored and is
+ * right. One that left before that age, with nothing off, is lost; one that is not yet of it is too young, whatever it shows by then. A score of a clause that was made while it read otherwise is none.
  * A chick that shows no colour variety meets no clause of one. Where that cannot be told it is off if it misses a clause of every variety that it may be of, since it is then off whichever it is; it is lost if
  * it left before the age at which its variety could be seen; and else not fully scored.
  */
@@ -39,49 +42,56 @@ export function typeOfChicks(book: Logbook, asked: LooksAsked, requirement: Pick
   const all = [...new Set([...bred.map(seasonOf), ...hatched.filter(({unlisted}) => unlisted > 0).map(seasonOfHatch)])].filter(season => season !== null).sort((a, b) => a - b)
   const seasons = all.slice(-Math.max(1, requirement.seasons ?? defaultSeasons)), isIn = (season: number | null): boolean => season !== null && seasons.includes(season)
   const scoredFor = new Map(asked.looks.map(look => [look, 0])), verdicts = new Map<Chick, Verdict>()
-  const about = bred.filter(chick => isIn(seasonOf(chick))).map(chick => ({chick, of: varietyTold(chick, asked, requirement.varieties)})).filter(({of}) => of !== 'other')
+  const about = bred.filter(chick => isIn(seasonOf(chick))).map(chick => ({chick, of: varietyAsked(chick, asked, requirement.varieties)})).filter(({of}) => of !== 'other')
   // a tally stands for each of its chicks
   const {counted, aged} = siftByDay(about.flatMap(each => Array<typeof each>(each.chick.count).fill(each)), ({chick}) => chick.hatched, ({chick}) => chick.hatch?.at ?? chick.at, requirement, book.asOf)
-  const underOf = scoresUnderWords(book), under = new Map(asked.looks.flatMap(look => (look.clause ? [[look, underOf(look.clause, look.scored)] as const] : []))), otherWords = new Map<AskedLook, number>()
+  const valueOf = valuesAsked(asked, book), otherWords = new Map<AskedLook, number>(), culledEarly = new Set<Chick>()
   for (const {chick, of} of new Set(counted)) {
     const looks = asked.looks.filter(({clause}) => clause === null || clause.variety === null || (typeof of === 'object' && sameName(clause.variety, of.name)))
     for (const look of looks) {
       if (!isAskedOf(look, chick) || countedValue(chick, look.scored) === null) continue
       scoredFor.set(look, (scoredFor.get(look) ?? 0) + chick.count)
-      if (under.get(look)?.(chick)?.under.asNow === false) otherWords.set(look, (otherWords.get(look) ?? 0) + chick.count)
+      if (valueOf(look, chick) === null) otherWords.set(look, (otherWords.get(look) ?? 0) + chick.count)
     }
-    const verdict = verdictOn(chick, looks.map(({trait}) => trait), book, trait => looks.find(look => look.trait === trait)?.scored ?? trait)
     const own = looks.filter(look => isAskedOf(look, chick)), ofVariety = asked.looks.some(look => look.clause !== null && look.clause.variety !== null && isAskedOf(look, chick))
-    if (asked.by === 'required') verdicts.set(chick, of === 'untold' && verdict.is === 'right' ? {...verdict, is: 'part-scored'} : verdict)
     // a look of the other sex alone asks nothing of it
-    else if (own.length > 0 || ofVariety) verdicts.set(chick, atFullAge(chick, verdict, {own, of, ofVariety, ...(of === 'untold' ? untoldOf(chick, asked, requirement.varieties) : NO_DOUBT)}, book))
+    if (own.length === 0 && !ofVariety) continue
+    const shows = verdictOn(chick, looks.map(({trait}) => trait), book, trait => looks.filter(look => look.trait === trait).map(look => valueOf(look, chick))[0] ?? null)
+    const verdict = atFullAge(chick, shows, {own, of, ofVariety, ...(of === 'untold' ? untoldOf(chick, asked, requirement.varieties, valueOf) : NO_DOUBT)}, book)
+    verdicts.set(chick, verdict)
+    if (verdict.is === 'lost' && chick.left?.how === 'culled') culledEarly.add(chick)
   }
   const hatches = siftByDay(hatched.filter(hatch => isIn(seasonOfHatch(hatch))), hatch => hatch.on, hatch => hatch.at, requirement, book.asOf).counted, age = Math.max(0, ...asked.looks.map(({trait}) => askedFrom(trait)))
   return {
-    seasons, hatches, ofAge: hatches.filter(({on, unlisted}) => unlisted > 0 && (on === null || book.asOf - on.first >= age)), verdicts, required: asked.looks.map(({trait}) => trait), scoredFor, otherWords, aged,
+    seasons, hatches, ofAge: hatches.filter(({on, unlisted}) => unlisted > 0 && (on === null || book.asOf - on.first >= age)), verdicts, required: asked.looks.map(({trait}) => trait), scoredFor, otherWords, culledEarly, aged,
   }
 }
 
 /** Does a look speak of birds of this sex, and can they show it? */
 export const isAskedOf = ({trait}: AskedLook, chick: Chick): boolean => concerns({allows: trait.wanted}, chick.sex) && sexShows(trait, chick)
 
-/** The variety a chick shows; `none` of them; `untold` where it was not scored for one that it may be of; `other` where the requirement is not about it. */
-type Told = Variety | 'none' | 'untold' | 'other'
+type ValueAsked = (look: AskedLook, chick: Chick) => string | number | null
 
-function varietyTold(chick: Chick, {draft, looks}: LooksAsked, asked: readonly string[]): Told {
-  if (asked.length === 0 && !looks.some(({clause}) => clause !== null && clause.variety !== null)) return 'none'
-  if (draft === null) return 'untold'
-  const found = varietyOf(chick, draft), told = found ?? (mayBeOf(chick, draft, asked).length > 0 ? 'untold' : 'none')
-  if (asked.length === 0 || told === 'untold') return told
-  return typeof told === 'object' && asked.some(name => sameName(name, told.name)) ? told : 'other'
+/** What a chick was scored as, by what the look says today; null where it was not, or only while the clause read otherwise. */
+export function valuesAsked({looks}: Pick<LooksAsked, 'looks'>, book: Logbook): ValueAsked {
+  const underOf = scoresUnderWords(book), read = new Map(looks.flatMap(look => (look.clause ? [[look, underOf(look.clause, look.scored)] as const] : [])))
+  return (look, chick) => {
+    const scoreOf = read.get(look)
+    if (!scoreOf) return countedValue(chick, look.scored)
+    const found = scoreOf(chick)
+    return found?.under.asNow ? found.score.value : null
+  }
 }
 
-/** The varieties that nothing a chick shows speaks against, and for all of whose looks it was not scored. */
-const mayBeOf = (chick: Chick, {varieties}: Draft, asked: readonly string[]): readonly Variety[] => varieties.filter(({name, looks}) =>
-  looks.size > 0 && (asked.length === 0 || asked.some(each => sameName(each, name))) && [...looks].every(([trait, wanted]) => {
-    const value = countedValue(chick, trait)
-    return value === null || meets(wanted, value) === true
-  }))
+/** The variety a chick shows, where that matters; `other` where the requirement is not about it. */
+type Told = VarietyTold | 'other'
+
+function varietyAsked(chick: Chick, {draft, looks}: LooksAsked, asked: readonly string[]): Told {
+  if (asked.length === 0 && !looks.some(({clause}) => clause !== null && clause.variety !== null)) return 'none'
+  if (draft === null) return 'untold'
+  const is = asked.length === 0 ? true : isOfVarieties(chick, draft, asked)
+  return is === null ? 'untold' : is ? varietyTold(chick, draft) : 'other'
+}
 
 /** Of a chick whose variety cannot be told. */
 interface InDoubt {
@@ -93,11 +103,11 @@ interface InDoubt {
 
 const NO_DOUBT: InDoubt = {missed: [], unseen: []}
 
-function untoldOf(chick: Chick, {draft, looks}: LooksAsked, asked: readonly string[]): InDoubt {
-  const maybe = draft === null ? [] : mayBeOf(chick, draft, asked)
+function untoldOf(chick: Chick, {draft, looks}: LooksAsked, asked: readonly string[], valueOf: ValueAsked): InDoubt {
+  const maybe = draft === null ? [] : mayBeOf(chick, draft).filter(({name}) => asked.length === 0 || asked.some(each => sameName(each, name)))
   const unseen = [...new Set(maybe.flatMap(variety => [...variety.looks.keys()]))].filter(trait => sexShows(trait, chick) && countedValue(chick, trait) === null)
-  const missed = maybe.map(({name}) => looks.find(({clause, trait, scored}) => {
-    const value = countedValue(chick, scored)
+  const missed = maybe.map(({name}) => looks.find(look => {
+    const {clause, trait} = look, value = valueOf(look, chick)
     return clause !== null && clause.variety !== null && sameName(clause.variety, name) && value !== null && looksRight(trait, chick.sex, value) === false
   })?.trait)
   // where the requirement names its varieties, a chick of none of them is none of its business

@@ -31,14 +31,14 @@ export function requiredTraits(book: Pick<Logbook, 'traits'>): readonly Trait[] 
  * A trait counts for a chick when something is wanted of its sex, and its sex can show it. One that was scored is judged
  * whatever the age; one that was not is missing only if the chick was old enough to show it.
  *
- * @param asScored the trait that chicks were scored for, where what is required is a trait as a clause of the standard has it
+ * @param valueOf what counts for the chick, where what is required is a trait as a clause of the standard has it
  */
-export function verdictOn(chick: Chick, required: readonly Trait[], book: Pick<Logbook, 'asOf'>, asScored: (trait: Trait) => Trait = trait => trait): Verdict {
+export function verdictOn(chick: Chick, required: readonly Trait[], book: Pick<Logbook, 'asOf'>, valueOf: (trait: Trait) => string | number | null = trait => countedValue(chick, trait)): Verdict {
   const off: Trait[] = [], right: Trait[] = [], missing: Trait[] = []
   let firstAge = Infinity, scored = 0
   for (const trait of required) {
     if (wantedOf(trait, chick.sex) === null && !(chick.sex === 'unknown' && trait.seenIn === null)) continue
-    const value = countedValue(chick, asScored(trait))
+    const value = valueOf(trait)
     if (value !== null) {
       scored += 1
       const judged = looksRight(trait, chick.sex, value)

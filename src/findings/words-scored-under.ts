@@ -1,4 +1,5 @@
 import type {Clause, Draft, Logbook, Score, Trait} from '../logbook/book.ts'
+import {clausesOf} from '../logbook/clauses-of.ts'
 import {bornOn} from '../logbook/as-of-chicks.ts'
 import {draftInForce} from '../logbook/draft-in-force.ts'
 import {countingOf, seenFrom} from '../logbook/scores.ts'
@@ -22,25 +23,24 @@ export interface ScoreUnderWords {
 
 const plain = (text: string): string => text.trim().replace(/\s+/g, ' ')
 
-/** Every clause of a draft, those of its tables last. */
-export const clausesOf = ({sections, rows}: Pick<Draft, 'sections' | 'rows'>): readonly Clause[] => [...sections.flatMap(({clauses}) => clauses), ...rows]
-
 /** What it allows, letter by letter. */
 const allowance = ({allows}: Clause): string => JSON.stringify([allows.male, allows.female])
 
 /**
- * Do two clauses say the same? Their words but for white space, and what they allow of the same trait. An older clause of which no entry names a trait asked what its words say: it is
- * the same unless today's has a range of its own.
+ * Do two clauses say the same, so far as scores go? What they allow of the same trait, and their words but for white space. Of a trait of plain states the words may differ: whether a comb is pea was
+ * the same question however the sentence about it ran; not so of grades, and of what is told by degrees. An older clause of which no entry names a trait asked what its words say: it is the same
+ * unless today's has a range of its own.
  */
 export function saysTheSame(now: Clause, then: Clause): boolean {
-  if (plain(now.text) !== plain(then.text)) return false
-  return then.trait === null ? !now.ownRange : then.trait === now.trait && allowance(now) === allowance(then)
+  const sameWords = plain(now.text) === plain(then.text)
+  if (then.trait === null) return sameWords && !now.ownRange
+  return then.trait === now.trait && allowance(now) === allowance(then) && (sameWords || now.trait.kind === 'states')
 }
 
-/** The clause of a draft that a later one took the place of: of the same id, else of the same title and words. */
+/** The clause of a draft that a later one took the place of: of the same id, else of the same title and words, else the only one of the same title and trait. */
 function standingFor(now: Clause, then: Draft): Clause | null {
-  const all = clausesOf(then)
-  return all.find(({id}) => id === now.id) ?? all.find(({title, text}) => text !== '' && title === now.title && plain(text) === plain(now.text)) ?? null
+  const all = clausesOf(then), alike = all.filter(({title, trait}) => trait !== null && trait === now.trait && title === now.title)
+  return all.find(({id}) => id === now.id) ?? all.find(({title, text}) => text !== '' && title === now.title && plain(text) === plain(now.text)) ?? (alike.length === 1 ? alike[0] : null) ?? null
 }
 
 /**

@@ -10,37 +10,40 @@ import {cannotSay, leftOutWords, shareInText} from './estimate-words.ts'
 import {untoldWords} from './evidence-of-work-words.ts'
 import {counted, countWord, figured, limits, listWords, percentSign, sentence} from './numbers.ts'
 import {flockWord} from './sex-words.ts'
-import {ALL_THEY_COULD, onFewerWords} from './true-bred-words.ts'
 
-/** `97 of 120 (80.8%, 72.9 to 86.9) showed every required trait that …, in 2024 and 2025, culls counted. By 6 sire families …` */
+/** `97 of 120 (80.8%, 72.9 to 86.9) showed every required trait of their sex, in 2024 and 2025, culls counted. By 6 sire families …` */
 export function trueWords(shown: ShownOfType, {atLeast}: Requirement): string {
   const {seasons, rate, part, sure, decidedBy, ifFail} = shown, when = listWords(seasons.map(String)), apart = rate.rate.leftOut.filter(({why}) => why !== 'unscored')
   const aside = [apart.length === 0 ? '' : `Apart: ${leftOutWords(apart)}.`, lookWords(shown)].filter(words => words !== '').join(' ')
   if (rate.rate.kind === 'cannot-say') return `${sentence(cannotSay(rate.rate))} in ${when}${rate.partScored > 0 ? `; ${figured(rate.partScored, 'chick')} not fully scored` : ''}. ${aside}`.trim()
   const rest = restWords(shown), unsure = rest === '' ? '' : !sure ? `Were ${rest} to fail, it would be ${shareInText(ifFail.share)}.` : atLeast !== null ? `It would still be reached if ${rest} failed.` : ''
-  const fewer = shown.by === 'required' ? onFewerWords(rate) : '', exact = decidedBy === 'exact' && part.exact ? `By Clopper and Pearson the interval is ${limits(part.exact)}.` : ''
-  return [`${shareInText(rate.rate)} showed ${whatWords(shown)}, in ${when}, culls counted.`, fewer, unsure, aside, familyWords(part), exact, atLeast === null ? '' : limitWords(shown, rate.rate.interval, atLeast)].filter(words => words !== '').join(' ')
+  const exact = decidedBy === 'exact' && part.exact ? `By Clopper and Pearson the interval is ${limits(part.exact)}.` : ''
+  return [`${shareInText(rate.rate)} showed ${whatWords(shown)}, in ${when}, culls counted.`, unsure, aside, familyWords(part), exact, atLeast === null ? '' : limitWords(shown, rate.rate.interval, atLeast)].filter(words => words !== '').join(' ')
 }
 
-/** `the 23 not fully scored and the one that nobody listed`; empty where there is none */
-function restWords({open: {scored, unlisted}}: ShownOfType): string {
+/** `the 23 not fully scored, the 5 culled before they could be and the one that nobody listed`; empty where there is none */
+function restWords({open: {scored, culled, unlisted}}: ShownOfType): string {
   const number = (count: number): string => (count === 1 ? 'one' : String(count))
-  return listWords([...(scored === 0 ? [] : [`the ${number(scored)} not fully scored`]), ...(unlisted === 0 ? [] : [`the ${number(unlisted)} that nobody listed`])])
+  return listWords([
+    ...(scored === 0 ? [] : [`the ${number(scored)} not fully scored`]), ...(culled === 0 ? [] : [`the ${number(culled)} culled before ${culled === 1 ? 'it' : 'they'} could be judged`]),
+    ...(unlisted === 0 ? [] : [`the ${number(unlisted)} that nobody listed`]),
+  ])
 }
 
-const whatWords = ({by, looks}: ShownOfType): string => (by === 'required' ? ALL_THEY_COULD
+const whatWords = ({by, looks}: ShownOfType): string => (by === 'required' ? `every required trait of their sex (${looksList(looks)})`
   : by === 'mandatory' ? `all that the mandatory clauses ask of their sex (${looksList(looks)})` : `all that is asked of their sex (${looksList(looks)})`)
 
 /** The traits, each once: many a clause is headed by nothing but the sex that it speaks of. */
 const looksList = (looks: readonly {readonly trait: Trait}[]): string => listWords([...new Set(looks.map(nameOf))])
 export const nameOf = ({trait}: {readonly trait: Trait}): string => trait.name.toLowerCase()
 
-/** Whom nobody scored, who was scored by other words, and what could not be held against anybody. */
+/** Whom nobody scored, who was scored by other words, what is only tolerated, and what could not be held against anybody. */
 function lookWords({by, looks, untold}: ShownOfType): string {
-  const nobody = by === 'required' ? [] : looks.filter(({scored}) => scored === 0), other = looks.filter(({otherWords}) => otherWords > 0)
+  const nobody = looks.filter(({scored}) => scored === 0), other = looks.filter(({otherWords}) => otherWords > 0), tolerated = looks.filter(look => look.tolerated)
   return [
     ...(nobody.length === 0 ? [] : [`Nobody was scored for ${looksList(nobody)}.`]),
-    ...(other.length === 0 ? [] : [`Scored while the clause read otherwise: ${other.map(look => `${nameOf(look)} ${look.otherWords} of ${look.scored}`).join(', ')}.`]),
+    ...(other.length === 0 ? [] : [`Scored only while the clause read otherwise, which does not count: ${other.map(look => `${nameOf(look)} ${look.otherWords} of ${look.scored}`).join(', ')}.`]),
+    ...(tolerated.length === 0 ? [] : [`What is only accepted for a time in ${looksList(tolerated)} does not count as meeting it.`]),
     ...(untold.length === 0 ? [] : [by === 'clauses' ? `Nothing can be held against chicks for ${listWords(untold)}.` : `${sentence(counted(untold.length, 'mandatory clause'))} ${untold.length === 1 ? 'has' : 'have'} no trait that chicks could be scored for, and ${untold.length === 1 ? 'is' : 'are'} not in it.`]),
   ].join(' ')
 }

@@ -5,9 +5,10 @@ import {ageWords} from './dates.ts'
 import {nameOf} from './evidence-of-type-words.ts'
 import {harmName} from './evidence-of-welfare-words.ts'
 import {bandsOf, someOf} from './evidence-of-work-words.ts'
-import {counted, countWord, figured, listWords, percentSign} from './numbers.ts'
+import {counted, countWord, figured, listWords, percentSign, rounded} from './numbers.ts'
 
 const FIGURES = {'cv': 'coefficient of variation', 'within-tenth': 'share within a tenth', 'inside': 'share inside the target'} as const
+const FIGURES_OF_DESCENT = {'mean': 'mean F', 'rate': 'the rise of F in a generation', 'kinship': 'the rise of mean kinship in a generation', 'size': 'the effective size'} as const
 const MOST_NAMED = 5
 const SEXES = {male: 'males', female: 'females'} as const
 
@@ -18,7 +19,7 @@ export function breedingWayWords(way: WantingOfBreeding & {readonly earliest: un
   switch (way.kind) {
     case 'score': return `score ${nameOf(way)}${whomWords(way)}`
     case 'score-rest': return `score the rest${whomWords(way)}, of whom at least ${way.right} must be right${way.gone > 0 ? ` (${way.gone} are gone and can be scored no more)` : ''}`
-    case 'hold-clauses': return `give ${listWords(way.clauses)} a trait, and say what it may show`
+    case 'hold-clauses': return `give ${listWords(way.clauses)} a trait, and say what it may show${way.orName ? ', or name in the requirement the clauses it is about' : ''}`
     case 'of-age': return `wait until ${figured(way.chicks, 'chick')} ${way.chicks === 1 ? 'is' : 'are'} of an age to be scored for all of it`
     case 'chicks-true': return chicksWay(way)
     case 'weigh': return `weigh ${figured(way.more, 'more bird')} of the ${SEXES[way.sex]}, reared together, for ${way.trait.name.toLowerCase()}`
@@ -34,6 +35,7 @@ export function breedingWayWords(way: WantingOfBreeding & {readonly earliest: un
     case 'know-descent': return way.birds.length === 0 ? 'find out more of the descent' : `find out the descent of ${bandsOf(way.birds)}`
     case 'breed-on': return 'one more generation mated inside the breed'
     case 'more-males': return malesWay(way)
+    case 'more-sires': return `chicks of ${counted(way.more, 'more sire')} in a generation, before the families tell how far off a figure may be`
     case 'more-lines': return `${counted(way.more, 'more line')} of males bred from${way.males.length === 0 ? ', and no living male is surely of another' : `, such as by ${bandsOf(way.males)}`}`
     case 'ask-otherwise': return `ask for another look than ${listWords([...new Set(way.harms.map(harmName))])}, or drop the demand; ask a veterinarian, and the law, first`
     case 'veterinary-word': return `a veterinarian’s paper on ${listWords([...new Set(way.harms.map(harmName))])}`
@@ -56,8 +58,9 @@ function chicksWay({more, seasons, reared, without, sires, earliest}: Of<'chicks
   return `${figured(more, 'more chick')}, if every one is right${from}${rate}`
 }
 
-function evenWay({of, trait, sex, have, mark, n, birds}: Of<'more-even'>): string {
+function evenWay({of, trait, sex, have, mark, n, birds, sires}: Of<'more-even'>): string {
   const what = `${FIGURES[of]} of the ${SEXES[sex]} in ${trait.name.toLowerCase()}`
+  if (sires > 0) return `weigh ${SEXES[sex]} of ${counted(sires, 'more sire')}, reared with the others, for ${trait.name.toLowerCase()}`
   if (birds !== null) return `weigh more ${SEXES[sex]}: with ${birds} in place of ${n}, as even as these, no interval would reach past what is asked`
   return `bring the ${what} from ${percentSign(have)} to ${percentSign(mark)}`
 }
@@ -67,11 +70,11 @@ const testWords = ({bird, carries, chicks}: BirdToTest): string =>
 
 function malesWay({more, choices}: Of<'more-males'>): string {
   const such = choices.length === 0 ? '' : `, such as ${someOf(choices.map(({band}) => band))}, the least akin of those there`
-  return more === null ? `more hens bred from, for no number of males is enough with so few${such}` : `${counted(more, 'more male')} bred from${such}`
+  return more === null ? `more hens bred from, for no number of males is enough with so few${such}` : `${counted(more, 'more male')} bred from${such}, at the least, for 4MN/(M + N) takes the birds to be no kin; it shows first in their chicks`
 }
 
 function widerWay({figures, least}: Of<'mate-wider'>): string {
-  const said = listWords(figures.map(({of, have, mark}) => `${of === 'mean' ? 'mean F' : 'the rise of F in a generation'} from ${percentSign(have)} to ${percentSign(mark)}`)), mean = figures.find(({of}) => of === 'mean')
+  const said = listWords(figures.map(({of, have, mark}) => `${FIGURES_OF_DESCENT[of]} from ${of === 'size' ? `${rounded(have, 1)} to ${mark}` : `${percentSign(have)} to ${percentSign(mark)}`}`)), mean = figures.find(({of}) => of === 'mean')
   const forecast = least === null ? '' : `, each hen with the male least akin to her (chicks of ${percentSign(least)} on average${mean && least > mean.mark ? ', so that males less akin are needed too' : ''})`
   return `mate birds that are less akin${forecast}, to bring ${said}`
 }

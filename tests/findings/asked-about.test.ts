@@ -38,4 +38,8 @@ describe('isAbout(requirement, bird, on, book)', () => {
     const light = bird('l', 'female', {hatched: date('2024'), looks: looks(score(comb, 'pea'))})
     expect([about({varieties: ['light']}, light), about({varieties: ['Dark']}, light), about({varieties: ['Light']}), about({varieties: ['Light'], ages: ['young']})]).toEqual([true, false, null, false])
   })
+  it('is not about a bird that was scored and shows none of the varieties', () => {
+    const rose = bird('r', 'female', {hatched: date('2024'), looks: looks(score(comb, 'rose'))})
+    expect([about({varieties: ['Light', 'Dark']}, rose), about({varieties: ['Light', 'Dark']})]).toEqual([false, null])
+  })
 })

@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest'
-import {looksAsked, sameName} from '../../src/findings/clauses-asked.ts'
+import {looksAsked} from '../../src/findings/clauses-asked.ts'
+import {sameName} from '../../src/findings/same-name.ts'
 import {plainClause, plainDraft, plainRequirement, plainSection} from '../paper-parts.ts'
 import {comb, logbook, weight} from '../pages/small-logbook.ts'
 import {skin} from './drawn-book.ts'

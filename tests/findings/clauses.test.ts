@@ -14,7 +14,7 @@ const found = (book: Logbook): ClausesOfFlock => {
   return clausesOfFlock(book, ladder, passages(book, ladder))
 }
 
-const pea = {kind: 'states', states: ['pea']} as const, white = {kind: 'states', states: ['white']} as const
+const pea = {kind: 'states', states: ['pea']} as const, EITHER = {kind: 'states', states: ['pea', 'single']} as const, white = {kind: 'states', states: ['white']} as const
 const combClause = (text: string, more: Partial<Clause> = {}): Clause => plainClause('male/comb', 'Comb', text, {trait: comb, allows: {male: pea, female: pea}, ...more})
 const skinClause = (more: Partial<Clause> = {}): Clause => plainClause('colour/skin', 'Skin', 'White.', {trait: skin, allows: {male: white, female: null}, sex: 'male', ...more})
 const draft = (number: number, on: string, clauses: readonly Clause[], more: Partial<Draft> = {}): Draft => plainDraft(number, on, {sections: [plainSection('male', clauses)], ...more})
@@ -74,7 +74,7 @@ describe('clausesOfFlock(book, ladder, passages)', () => {
       plainClause('a/words', 'Words', 'Broad.'), combClause('Pea, low.'), {...skinClause(), id: 'a/skin'}, plainClause('a/none', 'None', 'x', {trait: comb}),
       plainClause('a/weight', 'Weight', 'x', {trait: weight, allows: {male: {kind: 'about', value: 2400, tolerance: null}, female: null}}),
     ]
-    const {scored, unscored} = found(logbook('2025-06-01', {birds: [inF2('male', [score(comb, 'pea', {on: date('2024-06-01')})])], traits: [comb, skin, weight], drafts: [draft(1, '2023-01-01', [combClause('Pea.')]), draft(2, '2025-01-01', clauses)]}))
+    const {scored, unscored} = found(logbook('2025-06-01', {birds: [inF2('male', [score(comb, 'pea', {on: date('2024-06-01')})])], traits: [comb, skin, weight], drafts: [draft(1, '2023-01-01', [combClause('Pea.', {allows: {male: EITHER, female: EITHER}})]), draft(2, '2025-01-01', clauses)]}))
     expect(scored).toEqual([])
     expect(unscored.map(({clause, why}) => [clause.id, why])).toEqual([['a/words', 'words-only'], ['male/comb', 'reworded'], ['a/skin', 'never-scored'], ['a/none', 'nothing-allowed'], ['a/weight', 'nothing-allowed']])
   })
@@ -105,7 +105,7 @@ describe('clausesOfFlock(book, ladder, passages)', () => {
 
 /** Of drawn books: comb under two wordings, skin under one; drafts that change in the middle of the hatches. */
 const drafted = drawnBook.map((book): Logbook => ({
-  ...book, drafts: [draft(1, '2022-03-20', [combClause('Pea, small.'), skinClause()]), draft(2, '2023-05-20', [combClause('Pea, low.'), skinClause()]), draft(3, '2024-04-12', [combClause(' Pea,\n low.'), skinClause()])],
+  ...book, drafts: [draft(1, '2022-03-20', [combClause('Pea, low.', {allows: {male: EITHER, female: EITHER}}), skinClause()]), draft(2, '2023-05-20', [combClause('Pea, small.'), skinClause()]), draft(3, '2024-04-12', [combClause(' Pea,\n low.'), skinClause()])],
 }))
 
 /** The slow twin: by the words of the test's own drafts and nothing else. */

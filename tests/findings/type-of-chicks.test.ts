@@ -18,11 +18,14 @@ const typeOf = (book: Logbook, more: Partial<Requirement> = {}, seasons = 9) => 
 const held = (of: Trait, more: Parameters<typeof plainClause>[3] = {}) => plainClause(`general/${of.id}`, of.name, of.name, {trait: of, allows: of.wanted, mandatory: true, ...more})
 
 describe('typeOfChicks(book, asked, requirement, seasons)', () => {
-  it('is the true-bred rate of the ladder where no clause is asked for', () => {
+  it('goes by required traits where no clause is asked for: as on the ladder, but for chicks that were not of an age for all of them', () => {
     fc.assert(fc.property(evenBook, fc.integer({min: 1, max: 3}), (book, seasons) => {
-      const type = typeOf(book, {}, seasons), known = trueBred(book, ladderOf(book))
-      expect(trueBredAmong(type, type.hatches)).toEqual(trueBredOf(book, known, type.seasons))
+      const type = typeOf(book, {}, seasons), known = trueBred(book, ladderOf(book)), here = trueBredAmong(type, type.hatches), there = trueBredOf(book, known, type.seasons)
       expect(type.seasons).toEqual(known.interSeSeasons.map(({season}) => season).slice(-seasons))
+      expect([here.passes, here.passesOnFewer, here.unlisted]).toEqual([there.passes - there.passesOnFewer, 0, there.unlisted])
+      expect(here.fails).toBeLessThanOrEqual(there.fails)
+      for (const [chick, {is}] of type.verdicts) if (is === 'right') expect(known.verdicts.get(chick)?.is).toBe('right')
+      for (const chick of type.culledEarly) expect([type.verdicts.get(chick)?.is, chick.left?.how]).toEqual(['lost', 'culled'])
     }), {numRuns: 60})
   })
 

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {varietyOf} from '../../src/findings/variety-of.ts'
+import {isOfVarieties, varietyOf, varietyTold} from '../../src/findings/variety-of.ts'
 import type {Wanted} from '../../src/logbook/book.ts'
 import {bird, comb, looks, score} from '../pages/small-logbook.ts'
 
@@ -15,5 +15,21 @@ describe('varietyOf(bird, draft)', () => {
     expect(varietyOf(bird('1', 'male'), two)).toBeNull()
     expect(varietyOf(bird('1', 'male'), {varieties: [{name: 'Light', looks: new Map()}]})?.name).toBe('Light')
     expect(varietyOf(showing('pea'), {varieties: []})).toBeNull()
+  })
+})
+
+describe('varietyTold(bird, draft)', () => {
+  const wants = (state: string): Wanted => ({kind: 'states', states: [state]})
+  const light = {name: 'Light', looks: new Map([[comb, wants('pea')]])}, plain = {name: 'Plain', looks: new Map()}
+  const buff = bird('1', 'male', {looks: looks(score(comb, 'single'))}), unseen = bird('2', 'male'), of = (name: string, ...varieties: readonly {name: string; looks: Map<never, never> | typeof light.looks}[]) =>
+    [buff, unseen].map(each => isOfVarieties(each, {varieties}, [name]))
+  it('tells a bird that shows none of them from one that was not scored', () => {
+    expect([varietyTold(buff, {varieties: [light]}), varietyTold(unseen, {varieties: [light]})]).toEqual(['none', 'untold'])
+    expect([of('light', light), of(' LIGHT ', light), of('Dark', light)]).toEqual([[false, null], [false, null], [false, false]])
+  })
+  it('rules out no variety that no looks tell, and tells nothing without varieties', () => {
+    expect([varietyTold(buff, {varieties: [light, plain]}), varietyTold(buff, {varieties: []})]).toEqual(['untold', 'untold'])
+    expect([of('Light', light, plain), of('Plain', light, plain), of('Light')]).toEqual([[false, null], [null, null], [null, null]])
+    expect(isOfVarieties(buff, null, ['Light'])).toBeNull()
   })
 })

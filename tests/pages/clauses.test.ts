@@ -36,7 +36,7 @@ describe('clausesPage(findings)', () => {
   })
 
   it('keeps what was scored under other words in a table of its own', () => {
-    const {others, table} = viewOf({birds: [chick('male', [seen('pea', '2024-06-01')]), chick('male', [seen('single', '2021-06-01')]), chick('male', [seen('pea')])], drafts: [draft(1, '2022-01-10', combClause('Small.')), draft(2, '2025-01-10', combClause('Pea.'))]})
+    const {others, table} = viewOf({birds: [chick('male', [seen('pea', '2024-06-01')]), chick('male', [seen('single', '2021-06-01')]), chick('male', [seen('pea')])], drafts: [draft(1, '2022-01-10', combClause('Small.', {allows: {male: pea, female: null}})), draft(2, '2025-01-10', combClause('Pea.'))]})
     expect(table?.rows.map(row => row[3])).toEqual(['1 of 1'])
     expect(others?.rows.map(row => row.map(cell => (typeof cell === 'string' ? cell : cell.text)))).toEqual([['Comb', 'draft 1', '1 of 1', '100.0', '20.7–100.0'], ['Comb', 'no draft that has it', '0 of 1', '0.0', '0.0–79.3']])
   })
