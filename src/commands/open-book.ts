@@ -1,5 +1,6 @@
 /** folder → logbook, with everything that is wrong on the way, placed. What publish, inspect and figures begin with. */
 import {heredityWarnings} from '../findings/heredity-warnings.ts'
+import {standardWarnings} from '../findings/standard-warnings.ts'
 import {study, type Findings} from '../findings/study.ts'
 import type {Confidential} from '../logbook/confidential.ts'
 import type {Logbook} from '../logbook/book.ts'
@@ -41,7 +42,7 @@ export function openBook(folder: string, asOf: Day | undefined, progress: Progre
     allProblems() {
       if (!findings) return problems
       progress.phase('weighing looks')
-      const warnings = heredityWarnings(findings)
+      const warnings = [...standardWarnings(findings.book), ...heredityWarnings(findings)]
       return warnings.length === 0 ? problems : located(warnings)
     },
   }

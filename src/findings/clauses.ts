@@ -1,4 +1,5 @@
 import type {Clause, Draft, Logbook, Section, Severity, Sex} from '../logbook/book.ts'
+import {clausesOf} from '../logbook/clauses-of.ts'
 import {yearOf} from '../records/dates.ts'
 import {familyShare, type FamilyShare} from '../statistics/family-bootstrap.ts'
 import {shareDifference, type ShareDifference} from '../statistics/share-difference.ts'
@@ -10,7 +11,7 @@ import {SEX_ROWS} from './shares.ts'
 import {FAMILY_SEED} from './sire-families.ts'
 import {stepBefore} from './step-before.ts'
 import {whyUnscored} from './why-unscored.ts'
-import {clausesOf, scoresUnderWords} from './words-scored-under.ts'
+import {scoresUnderWords} from './words-scored-under.ts'
 
 /** Each clause of the latest draft beside the flock. */
 export interface ClausesOfFlock {

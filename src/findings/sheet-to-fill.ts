@@ -1,9 +1,9 @@
 import {aliveOn} from '../logbook/alive.ts'
+import {clausesOf} from '../logbook/clauses-of.ts'
 import type {Bird, Clause, Draft, Logbook, Pen, Trait} from '../logbook/book.ts'
 import {canBeHeld} from './clause-counts.ts'
 import {lastPens} from './last-pen.ts'
 import {currentStep, type LadderStep} from './ladder.ts'
-import {clausesOf} from './words-scored-under.ts'
 
 /** What is put down on a scoring day: which birds, for which traits and under which headings of the scale of points. */
 export interface SheetToFill {

@@ -1,5 +1,6 @@
 import type {Clause, Draft, Logbook, Section, Variety} from '../logbook/book.ts'
 import {slug} from '../logbook/draft-sections.ts'
+import {tellsOrigin} from '../logbook/parts-of-standard.ts'
 import {plainWords} from '../logbook/plain-words.ts'
 import {askChanges, type AskChange} from './ask-changes.ts'
 import {matchedDrafts} from './clauses-matched.ts'
@@ -92,9 +93,6 @@ export interface VarietyChange extends Reasoned {
 
 /** `weights/pullet`, `scale/type-and-carriage`: the id of a row in a table of the standard. */
 export const rowId = (table: 'weights' | 'scale', name: string): string => `${table}/${slug(name)}`
-
-/** Has the draft a section of its own on its origin? Then what its head says of that is not printed. */
-export const tellsOrigin = ({sections}: Draft): boolean => sections.some(({kind}) => kind === 'origin')
 
 /** The reasons that these drafts give for a piece: by its id, else by that of the part it is in (`weights` for every weight). */
 function reasonIn(drafts: readonly Draft[], ...ids: readonly (string | null | undefined)[]): string | null {

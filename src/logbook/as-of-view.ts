@@ -1,7 +1,7 @@
 /** The book as it stood on an earlier day: what came later is left aside and counted. Only for a day asked for on the command line. */
 import type {Day} from '../records/dates.ts'
 import {bornOn, cutChicks, hatchDay} from './as-of-chicks.ts'
-import type {CareEntry, Hatch, Keeper, KeepersSheet, Logbook, Pen, Project, Requirements, Show, Written} from './book.ts'
+import type {CareEntry, Hatch, Keeper, KeepersSheet, Logbook, Pen, Project, Requirements, Score, Show, Written} from './book.ts'
 import {Cut} from './cut.ts'
 import type {Open} from './open.ts'
 import {penDays} from './pen-days.ts'
@@ -26,6 +26,7 @@ export function asOfView(book: Logbook, day: Day): Logbook {
   const later = new Set(book.drafts.filter(draft => !then.drafts.includes(draft)).map(draft => draft.number))
   for (const show of then.shows) cutShow(show, later)
   for (const sheet of then.sheets as readonly Open<KeepersSheet>[]) if (sheet.draft !== null && later.has(sheet.draft)) sheet.draft = null
+  if (later.size > 0) for (const thing of [...birds, ...hatches.flatMap(hatch => hatch.tallies)]) for (const {scores} of thing.looks.values()) for (const score of scores) cutScore(score, later)
   for (const entry of then.care) cutCare(entry, there)
   for (const keeper of book.keepers as readonly Open<Keeper>[]) keeper.since = cut.orNull(keeper.since, keeper.since)
   if (then.requirements) cutRequirements(then.requirements, cut)
@@ -50,6 +51,10 @@ function cutShow(show: Open<Show>, later: ReadonlySet<number>): void {
   const draftThen = <T extends {readonly draft: number | null}>(one: T): T => (one.draft !== null && later.has(one.draft) ? {...one, draft: null} : one)
   show.entries = show.entries.map(draftThen)
   if (show.scores) show.scores = show.scores.map(draftThen)
+}
+
+function cutScore(score: Open<Score>, later: ReadonlySet<number>): void {
+  if (score.draft !== undefined && later.has(score.draft)) delete score.draft
 }
 
 function cutCare(entry: Open<CareEntry>, there: ReadonlySet<object>): void {

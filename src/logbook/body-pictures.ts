@@ -32,7 +32,7 @@ export function checkBodyPictures({records, texts}: Reading, note: Note): void {
 }
 
 /** Where in its file a character of a body stands, from which the comments were taken out. */
-function offsetInFile(text: string, body: string, offset: number): number {
+export function offsetInFile(text: string, body: string, offset: number): number {
   const from = frontRange(text)?.end ?? 0
   const below = text.slice(from)
   const comments = [...below.matchAll(/<!--[\s\S]*?(?:-->|$)/g)]

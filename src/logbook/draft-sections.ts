@@ -4,12 +4,17 @@ import {toString} from 'mdast-util-to-string'
 import remarkGfm from 'remark-gfm'
 import remarkParse from 'remark-parse'
 import {unified} from 'unified'
+import {fileName} from '../records/file-name.ts'
 
 export interface SectionOfDraft {
   readonly id: string
   readonly title: string
   readonly lead: string
   readonly clauses: readonly PieceOfDraft[]
+  /** headings of colour varieties, each with where in the body it begins */
+  readonly varieties: readonly {readonly title: string; readonly offset: number}[]
+  /** where in the body it begins */
+  readonly offset: number
 }
 
 export interface PieceOfDraft {
@@ -17,21 +22,25 @@ export interface PieceOfDraft {
   readonly title: string
   readonly text: string
   readonly variety: string | null
+  readonly offset: number
 }
 
 const markdown = unified().use(remarkParse).use(remarkGfm)
 
 /**
  * Cuts a body by its own Markdown; every piece keeps the keeper's words as they are. A smaller heading begins a clause, but in a section that `hasVarieties` a colour
- * variety, whose name then stands in the ids of its clauses.
+ * variety, whose name then stands in the ids of its clauses. No two pieces have one id, nor ids that make one anchor on a page.
+ *
+ * @param taken  ids that other pieces of the draft have: `weights/cock`, `egg`
  */
-export function sectionsOf(body: string, hasVarieties: (title: string) => boolean = () => false): readonly SectionOfDraft[] {
-  const sections: {id: string; title: string; lead: string; clauses: PieceOfDraft[]}[] = []
+export function sectionsOf(body: string, hasVarieties: (title: string) => boolean = () => false, taken: readonly string[] = []): readonly SectionOfDraft[] {
+  const sections: {id: string; title: string; lead: string; clauses: PieceOfDraft[]; varieties: {title: string; offset: number}[]; offset: number}[] = []
+  const used = new Set(taken.map(anchorOfId))
   let section: (typeof sections)[number] | null = null
-  let clause: {id: string; title: string; text: string; variety: string | null} | null = null
-  let variety: string | null = null
-  const open = (title: string) => {
-    section = {id: freeName(slug(title), sections.map(each => each.id)), title, lead: '', clauses: []}
+  let clause: {id: string; title: string; text: string; variety: string | null; offset: number} | null = null
+  let variety: {readonly name: string; readonly id: string} | null = null
+  const open = (title: string, offset: number) => {
+    section = {id: freeName(slug(title), used), title, lead: '', clauses: [], varieties: [], offset}
     sections.push(section)
     clause = null
     variety = null
@@ -40,25 +49,27 @@ export function sectionsOf(body: string, hasVarieties: (title: string) => boolea
   for (const node of markdown.parse(body).children) {
     const start = node.position?.start.offset ?? 0, end = node.position?.end.offset ?? 0
     if (node.type === 'heading' && node.depth <= 2) {
-      open(toString(node))
+      open(toString(node), start)
       continue
     }
     // what stands before the first heading is a section without a title
-    const own: (typeof sections)[number] = section ?? open('')
-    const head = headOf(node), ids = own.clauses.map(each => each.id)
+    const own: (typeof sections)[number] = section ?? open('', start), under: typeof variety = variety
+    const head = headOf(node)
     if (head && node.type === 'heading' && hasVarieties(own.title)) {
-      variety = head.title
+      const again = own.varieties.some(({title}) => title === head.title), name = `${own.id}/${slug(head.title)}`
+      variety = {name: head.title, id: again ? name : freeName(name, used)}
+      own.varieties.push({title: head.title, offset: start})
       clause = null
     } else if (head) {
-      clause = {id: freeName([own.id, ...(variety === null ? [] : [slug(variety)]), slug(head.title)].join('/'), ids), title: head.title, text: body.slice(start + head.length, end).trim(), variety}
+      clause = {id: freeName(`${under?.id ?? own.id}/${slug(head.title)}`, used), title: head.title, text: body.slice(start + head.length, end).trim(), variety: under?.name ?? null, offset: start}
       own.clauses.push(clause)
     } else {
       const words = body.slice(start, end)
       if (clause) clause.text = joined(clause.text, words)
-      else if (variety === null) own.lead = joined(own.lead, words)
+      else if (under === null) own.lead = joined(own.lead, words)
       else {
         // a variety told in one piece is a clause by its own name
-        clause = {id: freeName(`${own.id}/${slug(variety)}`, ids), title: variety, text: words, variety}
+        clause = {id: own.clauses.some(({id}) => id === under.id) ? freeName(under.id, used) : under.id, title: under.name, text: words, variety: under.name, offset: start}
         own.clauses.push(clause)
       }
     }
@@ -81,8 +92,13 @@ const lengthOf = ({position}: RootContent): number => (position?.end.offset ?? 0
 /** `General characteristics, male` → `general-characteristics-male` */
 export const slug = (title: string): string => title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'preface'
 
-function freeName(name: string, used: readonly string[]): string {
+/** As it stands in the address of a page: `colour/light` and `colour-light` are one. */
+const anchorOfId = (id: string): string => fileName(id.replaceAll('/', '-'))
+
+/** The name, with a number where it is taken; it is taken from now on. */
+function freeName(name: string, used: Set<string>): string {
   let free = name
-  for (let number = 2; used.includes(free); number++) free = `${name}-${number}`
+  for (let number = 2; used.has(anchorOfId(free)); number++) free = `${name}-${number}`
+  used.add(anchorOfId(free))
   return free
 }

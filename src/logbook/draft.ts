@@ -5,10 +5,13 @@ import type {RecordOf} from '../records/records.ts'
 import {alsoOfTheFemale} from './as-the-male.ts'
 import type {Bench} from './bench.ts'
 import type {Clause, Draft, Section, Trait, Variety, Wanted} from './book.ts'
-import {slug, sectionsOf, type PieceOfDraft} from './draft-sections.ts'
-import {unknownClause} from './inspect/clause-unknown.ts'
+import {clauseIdsOf} from './clause-ids.ts'
+import {cutDraft} from './cut-draft.ts'
+import {slug, type PieceOfDraft} from './draft-sections.ts'
+import {draftsInDoubt} from './drafts-in-doubt.ts'
+import {headMeant, unknownClause} from './inspect/clause-unknown.ts'
 import type {Photographs} from './photographs.ts'
-import {sectionKindOf, sexOfHeading} from './section-kinds.ts'
+import {sexOfHeading} from './section-kinds.ts'
 import type {Traits} from './traits.ts'
 import {wantedOf} from './wanted.ts'
 
@@ -17,10 +20,11 @@ type Stated = NonNullable<DraftRecord['data']['clauses']>[number]
 
 export function linkDrafts(bench: Bench, traits: Traits, photographs: Photographs): readonly Draft[] {
   const records = [...bench.records.draft].sort((a, b) => a.data.draft - b.data.draft || a.data.on.first - b.data.on.first)
-  const drafts: Draft[] = []
+  const drafts: Draft[] = [], inDoubt = draftsInDoubt(bench)
   for (const record of records) {
     const draft = draftOf(record, traits, photographs, bench.note)
-    noteReasons(record, draft, drafts.at(-1), bench.note)
+    // of a draft before that could not be read nobody knows what it had
+    if (!inDoubt) noteReasons(record, draft, drafts.at(-1), bench.note)
     drafts.push(draft)
   }
   return drafts
@@ -29,22 +33,20 @@ export function linkDrafts(bench: Bench, traits: Traits, photographs: Photograph
 function draftOf(record: DraftRecord, traits: Traits, photographs: Photographs, note: Note): Draft {
   const {data, body, at} = record
   const stated = new Map((data.clauses ?? []).map(entry => [entry.key, entry]))
-  const kinds = new Map((data.sections ?? []).map(({key, value}) => [key, value]))
-  const pieces = sectionsOf(body, title => (kinds.get(slug(title)) ?? sectionKindOf(title)) === 'colour')
-    .map(section => ({...section, kind: kinds.get(section.id) ?? (section.title === '' ? null : sectionKindOf(section.title))}))
+  const pieces = cutDraft(record)
   const ofBoth = alsoOfTheFemale(pieces.map(section => ({...section, clauses: section.clauses.map(({id, title}) => ({id, title, trait: stated.get(id)?.value.trait?.text ?? null}))})))
-  const sections = pieces.map((section): Section => ({
-    ...section, clauses: section.clauses.map(piece => clauseOf(piece, ofBoth.has(piece.id) ? null : sexOfPiece(piece, section.kind, section.title), stated.get(piece.id), at, traits, note)),
+  const sections = pieces.map(({id, title, kind, lead, clauses}): Section => ({
+    id, title, kind, lead, clauses: clauses.map(piece => clauseOf(piece, ofBoth.has(piece.id) ? null : sexOfPiece(piece, kind, title), stated.get(piece.id), at, traits, note)),
   }))
   const weights = (data.weights ?? []).map(({key, value}) => {
     const grams = inUnit(value.low, 'g') ?? 0, high = inUnit(value.high, 'g') ?? 0
     return {class: key, grams, high: high > grams ? high : null}
   })
   const egg = data.egg ?? null, rows = rowsOf(weights, egg?.words ?? null, stated, at, traits, note)
-  const ids = [...sections.flatMap(section => section.clauses.map(clause => clause.id)), ...weights.map(weight => `weights/${slug(weight.class)}`), ...(egg ? ['egg'] : [])]
-  for (const {key, keyAt} of stated.values()) if (!ids.includes(key)) note(unknownClause(key, keyAt, ids))
+  const ids = clauseIdsOf({sections, weights, egg: egg?.words ?? null})
+  for (const {key, keyAt} of stated.values()) if (!ids.includes(key)) note(unknownClause(key, keyAt, ids, headMeant(key, body)))
   const sectionIds = sections.map(({id}) => id)
-  for (const {key, keyAt} of data.sections ?? []) if (!sectionIds.includes(key)) note(unknownClause(key, keyAt, sectionIds))
+  for (const {key, keyAt} of data.sections ?? []) if (!sectionIds.includes(key) && !sections.some(({title}) => slug(title) === key)) note(unknownClause(key, keyAt, sectionIds))
   return {
     at, body, number: data.draft, on: data.on, title: data.title ?? '', manner: data.manner ?? null, classification: data.classification ?? null, origin: data.origin ?? null,
     egg: egg?.words ?? null, eggAtLeast: egg?.least ? inUnit(egg.least, 'g') : null, rings: {male: data.rings?.male ?? null, female: data.rings?.female ?? null}, sections, weights, rows,
@@ -62,7 +64,7 @@ function sexOfPiece({title}: PieceOfDraft, kind: Section['kind'], section: strin
 
 const NOTHING_WANTED: Trait['wanted'] = {male: null, female: null}
 
-function clauseOf({id, title, text, variety}: PieceOfDraft, sexHere: Clause['sex'], entry: Stated | undefined, draftAt: Spot, traits: Traits, note: Note): Clause {
+function clauseOf({id, title, text, variety}: Omit<PieceOfDraft, 'offset'>, sexHere: Clause['sex'], entry: Stated | undefined, draftAt: Spot, traits: Traits, note: Note): Clause {
   const said = entry?.value, trait = said?.trait ? traits.find(said.trait) : null
   const sex = said?.sex === undefined ? sexHere : said.sex === 'both' ? null : said.sex
   const ofSex = (wanted: Trait['wanted']): Trait['wanted'] => ({male: sex === 'female' ? null : wanted.male, female: sex === 'male' ? null : wanted.female})

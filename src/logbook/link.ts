@@ -19,6 +19,7 @@ import {latestDay} from './dated-facts.ts'
 import {inOrderOfDescent, placeByDescent} from './descent.ts'
 import {linkDiary} from './diary.ts'
 import {linkDrafts} from './draft.ts'
+import {checkDraftBody} from './draft-body.ts'
 import {linkEggCounts, linkFeedings} from './egg-counts.ts'
 import {hatchShells} from './hatch-shells.ts'
 import {fillHatches} from './hatches.ts'
@@ -70,6 +71,7 @@ export function link(reading: Reading, {asOf}: LinkOptions = {}): Link {
   }
   const linked = linkAll(bench, strains => linkProject(record, strains), record.data['as-of']?.first)
   checkBodyPictures(reading, bench.note)
+  checkDraftBody(reading, linked.book.drafts.at(-1), bench.note)
   for (const rule of RULES) rule.check?.(linked)
   return {book: asOf === undefined ? linked.book : asOfView(linked.book, asOf), slips, confidential: linked.confidential}
 }

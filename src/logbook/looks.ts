@@ -13,6 +13,7 @@ import {unknownDraft} from './inspect/unknown-draft.ts'
 import {locusForTrait, unknownKeyOfBird, unknownTrait} from './inspect/unknown-trait.ts'
 import type {Keepers} from './keepers.ts'
 import {nearPlaces} from './directory.ts'
+import {draftsInDoubt} from './drafts-in-doubt.ts'
 import type {Open} from './open.ts'
 import {pointsReader} from './points-sheets.ts'
 import {lookOf, readScore, type Scored} from './scores.ts'
@@ -32,6 +33,7 @@ export function linkLooks(bench: Bench, birds: Birds, hatches: Hatches, traits: 
       tally.looks = looksOf(tally, scores, traits.all)
     })
   })
+  const inDoubt = draftsInDoubt(bench)
   const ofBirds = new Map<Bird, Scores>(birds.birds.map(bird => [bird, new Map()]))
   const scoresOf = (bird: Bird): Scores => ofBirds.get(bird) ?? new Map()
   for (const [bird, tellings] of birds.tellings) {
@@ -39,7 +41,7 @@ export function linkLooks(bench: Bench, birds: Birds, hatches: Hatches, traits: 
     for (const telling of tellings) keys.read(telling.others, UNDATED, bird, scores)
     for (const {told: {observations}} of tellings) {
       for (const {on, by, draft, others, at} of observations ?? []) {
-        if (draft !== undefined && at && !drafts.some(({number}) => number === draft)) bench.note(unknownDraft(draft, inside(at, 'draft'), drafts.map(({number}) => number)))
+        if (draft !== undefined && at && !inDoubt && !drafts.some(({number}) => number === draft)) bench.note(unknownDraft(draft, inside(at, 'draft'), drafts.map(({number}) => number)))
         const scored = others.filter(({key}) => traits.get(key) !== undefined)
         if (scored.length > 0) keys.read(scored, {on: on ?? null, by: by ? keepers.find(by) : null, draft}, bird, scores)
       }
@@ -95,8 +97,9 @@ const isLocus = (key: string, {loci}: Traits, {reference}: Bench): boolean => lo
 
 function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Keepers, drafts: readonly Draft[], scoresOf: (bird: Bird) => Scores): readonly KeepersSheet[] {
   const places = new Map<string, Spot>(traits.all.map(trait => [trait.id, trait.at]))
-  const strange = new Set<string>()
-  const points = pointsReader(drafts, bench.note), sheets: KeepersSheet[] = []
+  // a column may head the points of a draft that could not be read
+  const strange = new Set<string>(), mayBeHeading = bench.hasFaultyIn('standard/')
+  const points = pointsReader(drafts, bench.note, draftsInDoubt(bench)), sheets: KeepersSheet[] = []
   for (const row of bench.records.scorings) {
     const {band, on, by, looks, struck} = row
     const keeper = by ? keepers.find(by) : null
@@ -116,7 +119,7 @@ function readScoringDays(bench: Bench, birds: Birds, traits: Traits, keepers: Ke
           continue
         }
         const named = `${at.file}\n${key}`
-        if (!strange.has(named) && !bench.isFaulty(`traits/${key}.md`)) bench.note(isLocus(key, traits, bench) ? locusForTrait(key, value, keyAt) : unknownTrait({text: key, at: keyAt}, [...nearPlaces(key, places), ...near(key, points.headings)].slice(0, 3)))
+        if (!strange.has(named) && !mayBeHeading && !bench.isFaulty(`traits/${key}.md`)) bench.note(isLocus(key, traits, bench) ? locusForTrait(key, value, keyAt) : unknownTrait({text: key, at: keyAt}, [...nearPlaces(key, places), ...near(key, points.headings)].slice(0, 3)))
         strange.add(named)
         continue
       }

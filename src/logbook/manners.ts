@@ -21,6 +21,9 @@ export interface MannerOfStandard {
   readonly weights: WeightsShown
 }
 
+/** As it is said: `the North American manner`. */
+export const MANNER_WORDS: Readonly<Record<Manner, string>> = {continental: 'continental', commonwealth: 'Commonwealth', 'north-american': 'North American'}
+
 const needed = (kind: SectionKind, name: string): PartOfManner => ({kind, name, needed: true})
 const may = (kind: SectionKind, name: string): PartOfManner => ({kind, name, needed: false})
 

@@ -5,12 +5,17 @@ import {sectionKindOf} from './section-kinds.ts'
 
 const FAULTS: ReadonlySet<SectionKind | null> = new Set(['faults', 'minor-faults', 'serious-faults', 'disqualifications'])
 
+export const isOfFaults = ({kind}: Pick<Section, 'kind'>): boolean => FAULTS.has(kind)
+
+/** Has the draft a section of its own on its origin? Then what its head says of that is not printed. */
+export const tellsOrigin = ({sections}: Pick<Draft, 'sections'>): boolean => sections.some(({kind, title}) => kind === 'origin' && title !== '')
+
 /** One section may hold faults of every sort, a clause each. */
 const SORTS: Partial<Record<SectionKind, RegExp>> = {'minor-faults': /\b(?:minor|slight|light)\b/i, 'serious-faults': /\b(?:serious|grave|major)\b/i, disqualifications: /\bdisqualif/i}
 
 /** Is the part there? A section without a word in it counts as there: what is empty is another question. */
 export function hasPart(draft: Draft, kind: SectionKind): boolean {
-  const {sections, rings} = draft, faults = sections.filter(section => FAULTS.has(section.kind)), sort = SORTS[kind]
+  const {sections, rings} = draft, faults = sections.filter(isOfFaults), sort = SORTS[kind]
   if (sections.some(section => section.kind === kind)) return true
   // faults told in one piece are taken for the serious ones
   if (sort) return faults.some(section => section.clauses.some(({title}) => sort.test(title)) || (kind === 'serious-faults' && section.kind === 'faults' && section.clauses.length === 0))

@@ -31,7 +31,8 @@ export interface PointsReader {
   sheetOf(row: ScoreRow, points: readonly Look[], draft: Draft | null, bird: Bird, by: Keeper | null): KeepersSheet | null
 }
 
-export function pointsReader(drafts: readonly Draft[], note: Note): PointsReader {
+/** @param inDoubt  it is not known which drafts there are, so none is missed, and no heading of a scale */
+export function pointsReader(drafts: readonly Draft[], note: Note, inDoubt: boolean): PointsReader {
   const headings = [...new Set(drafts.flatMap(({points}) => points.map(({name}) => name)))], known = new Set(headings.map(plain))
   // a column at fault is told of once
   const strange = new Set<string>()
@@ -40,8 +41,8 @@ export function pointsReader(drafts: readonly Draft[], note: Note): PointsReader
     isHeading: key => known.has(plain(key)),
     draftOf({draft, on}) {
       const found = draftInForce(drafts, draft?.number, on?.first ?? null)
-      if (draft && !found) note(unknownDraft(draft.number, draft.at, drafts.map(({number}) => number)))
-      else if (draft && found && on && on.last < found.on.first) note(draftAfterScoring(found, on, draft.at))
+      if (draft && !found && !inDoubt) note(unknownDraft(draft.number, draft.at, drafts.map(({number}) => number)))
+      if (draft && found && on && on.last < found.on.first) note(draftAfterScoring(found, on, draft.at))
       return found
     },
     sheetOf(row, points, draft, bird, by) {
@@ -50,7 +51,7 @@ export function pointsReader(drafts: readonly Draft[], note: Note): PointsReader
         const heading = draft?.points.find(({name}) => plain(name) === plain(key))
         if (!heading) {
           const slip = `${keyAt.file}\n${key}\n${draft?.number ?? ''}`
-          if (!strange.has(slip)) note(headingNotInScale(key, draft, keyAt, draft ? near(key, draft.points.map(({name}) => name)) : [], drafts.filter(({points: scale}) => scale.some(({name}) => plain(name) === plain(key))).map(({number}) => number)))
+          if (!inDoubt && !strange.has(slip)) note(headingNotInScale(key, draft, keyAt, draft ? near(key, draft.points.map(({name}) => name)) : [], drafts.filter(({points: scale}) => scale.some(({name}) => plain(name) === plain(key))).map(({number}) => number)))
           strange.add(slip)
           return []
         }

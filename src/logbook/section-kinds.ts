@@ -1,4 +1,5 @@
 /** What a section of a standard is about, told by its heading. */
+import {nearWords} from '../records/near.ts'
 import type {SectionKind} from './book.ts'
 
 /** The first that matches is it: what is narrower stands first. Words for these are common practice, no source. */
@@ -22,6 +23,18 @@ const HEADINGS: readonly (readonly [SectionKind, RegExp])[] = [
 
 /** Last comes the one sex that it names. */
 export const sectionKindOf = (heading: string): SectionKind | null => HEADINGS.find(([, words]) => words.test(heading))?.[0] ?? sexOfHeading(heading)
+
+const PARTS = [
+  'origin', 'classification', 'utility', 'general impression', 'general characteristics', 'male', 'female', 'colour', 'varieties', 'weights', 'ring sizes', 'temperament', 'faults',
+  'minor faults', 'serious faults', 'defects', 'disqualifications', 'scale of points', 'day-old down',
+]
+
+/** What a heading of no known kind is a letter or two away from: `Coluor`, `General characteristics, femael`. */
+export function partsMeant(heading: string): readonly string[] {
+  const [whole = '', sex] = heading.split(/,\s*(?=\S+$)/)
+  if (sex !== undefined) return nearWords(sex.toLowerCase(), ['male', 'female']).map(meant => `${whole}, ${meant}`)
+  return PARTS.includes(whole.toLowerCase()) ? [] : nearWords(whole, PARTS).map(part => part.charAt(0).toUpperCase() + part.slice(1))
+}
 
 /** Of which sex a heading speaks: `General characteristics, male`, `Female, as the male`; null where it speaks of both or neither. */
 export function sexOfHeading(heading: string): 'male' | 'female' | null {

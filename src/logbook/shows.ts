@@ -8,6 +8,7 @@ import type {Birds} from './birds.ts'
 import type {Draft, Show, ShowEntry, ShowScore} from './book.ts'
 import {clauseIdsOf} from './clause-ids.ts'
 import {draftInForce} from './draft-in-force.ts'
+import {draftsInDoubt} from './drafts-in-doubt.ts'
 import {unknownClause} from './inspect/clause-unknown.ts'
 import {unknownJudge} from './inspect/unknown-judge.ts'
 import type {Judges, ShowFile} from './judges.ts'
@@ -20,9 +21,9 @@ export function linkShows(bench: Bench, birds: Birds, keepers: Keepers, judges: 
   return showsInOrder(bench).map(record => showOf(record, judges, birds, keepers, drafts, bench))
 }
 
-function showOf(record: ShowFile, judges: Judges, birds: Birds, keepers: Keepers, drafts: readonly Draft[], {note}: Bench): Show {
+function showOf(record: ShowFile, judges: Judges, birds: Birds, keepers: Keepers, drafts: readonly Draft[], bench: Bench): Show {
   const {id, data, body, at} = record
-  const when = spanOf(data.on)
+  const when = spanOf(data.on), {note} = bench, noteClause: Bench['note'] = draftsInDoubt(bench) ? () => undefined : note
   const judgeOf = (ref: Ref | undefined): string | null => {
     if (!ref) return null
     if (data.judges && !data.judges.some(judge => judge.key === ref.text)) note(unknownJudge(ref, near(ref.text, data.judges.map(judge => judge.key))))
@@ -33,7 +34,7 @@ function showOf(record: ShowFile, judges: Judges, birds: Birds, keepers: Keepers
     const judge = judgeOf(read.judge)
     return bird ? [{
       bird, class: read.class ?? null, judge, place: read.result?.place ?? null, shared: read.result?.shared ?? false, of: read.result?.of ?? null, award: read.award ?? null,
-      points: read.points ?? null, grade: read.grade ?? null, remark: read.remark ?? null, about: clausesMeant(read, draftInForce(drafts, read.draft, data.on.last), note), disqualified: read.disqualified ?? false,
+      points: read.points ?? null, grade: read.grade ?? null, remark: read.remark ?? null, about: clausesMeant(read, draftInForce(drafts, read.draft, data.on.last), noteClause), disqualified: read.disqualified ?? false,
       draft: read.draft ?? null, at: read.at,
     }] : []
   })

@@ -34,8 +34,8 @@ export const acceptedWords = ({what, until, then}: Tolerance): string =>
 export const expiredWords = ({what, until, then}: Tolerance): string =>
   `No longer accepted since the season of ${until} ended: ${lowerFirst(bare(what))}${then === null ? '' : `; it is now ${SEVERITY_WORDS[then]}`}.`
 
-/** A capital that only begins the sentence goes; a name or a sign of letters (`AOCC`) stays. */
-const lowerFirst = (text: string): string => (/^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text)
+/** A capital that only begins the sentence goes; a name of several words (`Holm White down`) or a sign of letters (`AOCC`) stays. */
+const lowerFirst = (text: string): string => (/^\p{Lu}\p{Ll}\S*(?!\s+\p{Lu})(?:\s|$)/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text)
 
 const RANGES: Readonly<Record<RangeChange, string>> = {
   wider: 'Range widened', narrower: 'Range narrowed', up: 'Range shifted upwards', down: 'Range shifted downwards', other: 'Range changed', untold: 'Range changed', given: 'Range now named', gone: 'Range no longer named',

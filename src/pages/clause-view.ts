@@ -1,13 +1,15 @@
 /** Clauses and sections of the standard as they are printed: the run-in head, the words, what is asked beside them, what is still accepted. */
 import {yearOf, type Day} from '../records/dates.ts'
 import {fileName} from '../records/file-name.ts'
+import {isUnderItsVariety} from '../logbook/clause-ids.ts'
+import {clausesOf} from '../logbook/clauses-of.ts'
 import {slug} from '../logbook/draft-sections.ts'
+import {isOfFaults} from '../logbook/parts-of-standard.ts'
 import type {Clause, Draft, Project, Section, Tolerance} from '../logbook/book.ts'
 import {acceptedWords, askedWords, expiredWords, SEVERITY_WORDS} from './ask-words.ts'
 import {traitPath} from './links.ts'
 import {sentence} from './numbers.ts'
 import {clauseName} from './standard-changes.ts'
-import {isOfFaults} from './standard-order.ts'
 
 export interface ClauseView {
   readonly id: string
@@ -39,7 +41,7 @@ export interface SectionView {
 }
 
 /** Both rings, and both facts of an egg, stand in one line of the brief facts, so they share its anchor. */
-export const anchorOf = (id: string): string => (/^(?:rings|egg)\//.test(id) ? id.replace(/\/.*$/, '') : fileName(id.replaceAll('/', '-')))
+export const anchorOf = (id: string): string => (/^(?:rings\/(?:fe)?male|egg\/at-least)$/.test(id) ? id.replace(/\/.*$/, '') : fileName(id.replaceAll('/', '-')))
 
 /** As printed on a day: null prints every tolerance, whether its season is over or not, as in a draft that is kept as it stood. */
 export interface PrintedAs {
@@ -69,8 +71,7 @@ function clauseView(clause: Clause, under: string | null, {changed, units, seaso
 }
 
 /** The variety whose heading a clause stands under: one that only its entry names has none. */
-const headed = ({id}: Section, clause: Clause): string | null =>
-  (clause.variety !== null && (clause.id === `${id}/${slug(clause.variety)}` || clause.id.startsWith(`${id}/${slug(clause.variety)}/`)) ? clause.variety : null)
+const headed = ({id}: Section, clause: Clause): string | null => (isUnderItsVariety(clause, id) ? clause.variety : null)
 
 export function sectionView(section: Section, title: string, printed: PrintedAs): SectionView {
   const all = section.clauses.map(clause => ({...clause, variety: headed(section, clause)}))
@@ -90,11 +91,9 @@ export function sectionView(section: Section, title: string, printed: PrintedAs)
   return {id: anchorOf(section.id), title, lead: section.lead, leadChanged: printed.changed.has(section.id), clauses, first: false, note: null}
 }
 
-const allClauses = ({sections, rows}: Draft): readonly Clause[] => [...sections.flatMap(section => section.clauses), ...rows]
-
 /** What the clauses themselves say of missing them, gathered as a judge looks it up; null where none does. */
 export function missedWords(draft: Draft): string | null {
-  const outside = [...draft.sections.filter(section => !isOfFaults(section)).flatMap(section => section.clauses), ...draft.rows]
+  const outside = clausesOf({...draft, sections: draft.sections.filter(section => !isOfFaults(section))})
   const parts = (['disqualifying', 'serious', 'minor'] as const).flatMap(severity => {
     const names = outside.filter(clause => clause.ifMissed === severity).map(clause => clauseName(draft, clause))
     return names.length === 0 ? [] : [`${sentence(SEVERITY_WORDS[severity])} if missed: ${names.map((name, place) => (place === 0 ? name : name.charAt(0).toLowerCase() + name.slice(1))).join('; ')}.`]
@@ -104,4 +103,4 @@ export function missedWords(draft: Draft): string | null {
 
 /** Tolerances of a draft whose last season is over, for the page of what changed. */
 export const expiredTolerances = (draft: Draft, asOf: Day): readonly {readonly what: string; readonly anchor: string; readonly words: string}[] =>
-  allClauses(draft).flatMap(clause => (clause.accepted && clause.accepted.until < seasonOf(asOf) ? [{what: clauseName(draft, clause), anchor: anchorOf(clause.id), words: expiredWords(clause.accepted)}] : []))
+  clausesOf(draft).flatMap(clause => (clause.accepted && clause.accepted.until < seasonOf(asOf) ? [{what: clauseName(draft, clause), anchor: anchorOf(clause.id), words: expiredWords(clause.accepted)}] : []))

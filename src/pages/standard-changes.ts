@@ -2,7 +2,8 @@
 import {changesOfBook, rowId, type ClauseChange, type HeadChange, type SectionChange, type WeightChange} from '../findings/standard-changes.ts'
 import type {WordRun} from '../findings/word-changes.ts'
 import {slug} from '../logbook/draft-sections.ts'
-import type {Clause, Draft, Logbook, Manner} from '../logbook/book.ts'
+import type {Clause, Draft, Logbook} from '../logbook/book.ts'
+import {MANNER_WORDS} from '../logbook/manners.ts'
 import {plainWords} from '../logbook/plain-words.ts'
 import {askChangeWords} from './ask-words.ts'
 import {metricWeight, weightRange} from './both-weights.ts'
@@ -53,13 +54,12 @@ const inWords = (runs: readonly WordRun[] | null): Pick<Change, 'marked' | 'was'
 const HEADS: Readonly<Record<HeadChange['id'], string>> = {
   title: 'Title', manner: 'Manner of the standard', origin: 'Origin and purpose', classification: 'Classification', egg: 'Egg', 'egg/at-least': 'Egg, least weight', 'rings/male': 'Ring size, male', 'rings/female': 'Ring size, female',
 }
-const MANNER_WORDS: Readonly<Record<string, string>> = {continental: 'continental', commonwealth: 'Commonwealth', 'north-american': 'North American'} satisfies Record<Manner, string>
 const AMOUNTS: readonly HeadChange['id'][] = ['manner', 'egg/at-least', 'rings/male', 'rings/female']
 
 function headChange({id, before, after, words, why}: HeadChange): Change {
   const told = (value: string | number | null): string | null => (value === null ? null : typeof value === 'number' ? metricWeight(value) : value)
   const amount = AMOUNTS.includes(id)
-  if (id === 'manner') return {id, what: HEADS[id], ...NOTHING, more: [after === null ? 'Sections now stand as they were written.' : `Now set in the ${MANNER_WORDS[after] ?? after} manner.`], fresh: false, gone: false, quoted: false, why}
+  if (id === 'manner') return {id, what: HEADS[id], ...NOTHING, more: [after === null ? 'Sections now stand as they were written.' : `Now set in the ${Object.entries(MANNER_WORDS).find(([manner]) => manner === after)?.[1] ?? after} manner.`], fresh: false, gone: false, quoted: false, why}
   return {id, what: HEADS[id], ...(amount ? {...NOTHING, was: told(before), now: told(after)} : inWords(words)), more: [], fresh: before === null, gone: after === null, quoted: !amount, why}
 }
 

@@ -1,6 +1,7 @@
 /** In which order the pieces of a draft stand, and under which names: as its manner has it; without one, as the keeper wrote them, tables before the faults. */
 import type {Draft, Section, SectionKind} from '../logbook/book.ts'
 import {MANNERS_OF_STANDARD, type WeightsShown} from '../logbook/manners.ts'
+import {isOfFaults, tellsOrigin} from '../logbook/parts-of-standard.ts'
 
 /** What stands in the front matter, told in a line each. */
 export const BRIEF = ['classification', 'egg', 'rings'] as const
@@ -9,10 +10,6 @@ export type BriefKind = (typeof BRIEF)[number]
 export type StandardPiece =
   | {readonly is: 'section'; readonly section: Section; readonly title: string}
   | {readonly is: 'origin' | 'weights' | 'points' | BriefKind}
-
-const FAULTS: ReadonlySet<SectionKind | null> = new Set(['faults', 'minor-faults', 'serious-faults', 'disqualifications'])
-
-export const isOfFaults = ({kind}: Pick<Section, 'kind'>): boolean => FAULTS.has(kind)
 
 const TABLES: ReadonlySet<SectionKind> = new Set<SectionKind>(['weights', 'points', ...BRIEF])
 const isTable = (kind: SectionKind): kind is 'weights' | 'points' | BriefKind => TABLES.has(kind)
@@ -34,9 +31,9 @@ function followed(sections: readonly Section[]): readonly (readonly Section[])[]
 }
 
 export function standardOrder(draft: Draft): readonly StandardPiece[] {
-  const sections = draft.sections.filter(({title}) => title !== ''), tellsOrigin = sections.some(({kind}) => kind === 'origin')
+  const sections = draft.sections.filter(({title}) => title !== '')
   const plain = (section: Section): StandardPiece => ({is: 'section', section, title: section.title})
-  const origin: readonly StandardPiece[] = tellsOrigin ? [] : [{is: 'origin'}]
+  const origin: readonly StandardPiece[] = tellsOrigin(draft) ? [] : [{is: 'origin'}]
   if (draft.manner === null) {
     // without a section on the origin that opens it, one of ours tells it, or holds the facts in brief
     const [opening, ...rest] = sections.filter(section => !isOfFaults(section)), first = opening?.kind === 'origin' ? [plain(opening)] : [{is: 'origin'} as const, ...(opening ? [plain(opening)] : [])]

@@ -1,6 +1,7 @@
 /** One draft of the standard, arranged as the pages of a book: title block, sections with run-in heads, weights, scale of points, faults, changes. */
 import type {Draft, Logbook} from '../logbook/book.ts'
-import {rowId, tellsOrigin} from '../findings/standard-changes.ts'
+import {rowId} from '../findings/standard-changes.ts'
+import {isOfFaults, tellsOrigin} from '../logbook/parts-of-standard.ts'
 import {inQuarters, metricWeight, ounceWeight, poundQuarters, poundWeight, weightRange} from './both-weights.ts'
 import {anchorOf, expiredTolerances, missedWords, rowNote, seasonOf, sectionView, type PrintedAs, type SectionView} from './clause-view.ts'
 import {dateWords} from './dates.ts'
@@ -8,7 +9,7 @@ import {draftPath, STANDARD} from './links.ts'
 import {sentence} from './numbers.ts'
 import {plates, type Plate} from './plates.ts'
 import {changesInWords, prefaceOf, type Change} from './standard-changes.ts'
-import {isOfFaults, pieceName, standardOrder, weightsShown, type BriefKind, type StandardPiece} from './standard-order.ts'
+import {pieceName, standardOrder, weightsShown, type BriefKind, type StandardPiece} from './standard-order.ts'
 
 interface BriefEntry {
   readonly id: string

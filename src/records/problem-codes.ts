@@ -11,7 +11,7 @@ export const READING_CODES = [
 export const LINKING_CODES = [
   'no-project', 'same-name',
   'unknown-strain', 'unknown-trait', 'unknown-keeper', 'unknown-band', 'unknown-pen', 'unknown-hatch', 'unknown-tally', 'unknown-judge', 'unknown-photo',
-  'unknown-step', 'unknown-state', 'unknown-locus', 'unknown-allele', 'no-target', 'unit-mixed', 'misscoring-over-whole', 'misscoring-high', 'clause-unknown', 'allows-without-trait', 'clause-contradicts', 'target-outside-clause', 'tolerance-over', 'section-missing', 'variety-unknown', 'variety-unfinished', 'class-weights-odd', 'drafts-out-of-order', 'asking-without-use', 'unknown-draft', 'heading-not-in-scale', 'too-many-points', 'draft-after-scoring',
+  'unknown-step', 'unknown-state', 'unknown-locus', 'unknown-allele', 'no-target', 'unit-mixed', 'misscoring-over-whole', 'misscoring-high', 'clause-unknown', 'allows-without-trait', 'clause-contradicts', 'target-outside-clause', 'tolerance-over', 'accepted-anyway', 'clause-twice', 'head-unread', 'varieties-alike', 'reason-without-change', 'section-missing', 'variety-unknown', 'variety-unfinished', 'class-weights-odd', 'drafts-out-of-order', 'asking-without-use', 'unknown-draft', 'heading-not-in-scale', 'too-many-points', 'draft-after-scoring',
   'unreadable-genotype', 'hen-on-autosome', 'locus-described-twice', 'locus-elsewhere', 'linkage-impossible', 'linkage-left-aside', 'rules-wanting', 'state-without-genotype', 'genotype-without-rule', 'rule-never-reached', 'lethal-left-out', 'lethal-joined', 'lethal-fixed', 'not-fixed',
   'tested-impossible', 'test-contradicted', 'true-for-contradicted', 'scorings-contradict',
   'file-misnamed', 'band-twice', 'band-in-doubt', 'no-origin', 'two-origins', 'records-disagree',

@@ -1,5 +1,6 @@
 /** A small whole project for tests to put files into, and a way to link any set of files. */
 import {heredityWarnings} from '../../src/findings/heredity-warnings.ts'
+import {standardWarnings} from '../../src/findings/standard-warnings.ts'
 import {study} from '../../src/findings/study.ts'
 import type {Logbook} from '../../src/logbook/book.ts'
 import {link, type LinkOptions} from '../../src/logbook/link.ts'
@@ -44,7 +45,7 @@ export function linkFiles(files: Files, options: LinkOptions = {}): Tried {
 /** The same, and where nothing is at fault what heredity finds besides. */
 export function inspectFiles(files: Files): Tried {
   const reading = readRecords(folderInMemory(files)), {book, slips} = link(reading), found = [...reading.slips, ...slips]
-  const warnings = book && found.every(({severity}) => severity !== 'error') ? heredityWarnings(study(book)) : []
+  const warnings = book && found.every(({severity}) => severity !== 'error') ? [...standardWarnings(book), ...heredityWarnings(study(book))] : []
   return {book, problems: locate([...found, ...warnings], file => reading.texts.get(file))}
 }
 

@@ -41,6 +41,14 @@ describe('sections and clauses of a draft', () => {
     expect(sections[2]?.clauses.map(clause => clause.id)).toEqual(['faults/tail', 'faults/tail-2'])
   })
 
+  it('have no id that the front matter takes, nor two that make one anchor', () => {
+    const ids = (head: string, body: string) => bookOf({'standard/1.md': `---\ndraft: 1\non: 2024-10-01\n${head}\n---\n${body}`}).drafts[0]!.sections.flatMap(section => [section.id, ...section.clauses.map(({id}) => id)])
+    expect(ids('weights: {cock: 3 kg}\negg: tinted', '## Weights\n\n**Cock.** Three kilograms.\n\n## Egg\n\n**Shell.** Tinted.\n')).toEqual(['weights-2', 'weights-2/cock', 'egg-2', 'egg-2/shell'])
+    expect(ids('', '## Weights\n\n**Cock.** Three kilograms.\n\n## Egg\n\n**Shell.** Tinted.\n')).toEqual(['weights', 'weights/cock', 'egg', 'egg/shell'])
+    expect(ids('', '## Colour, light\n\n**Male.** White.\n\n## Colour\n\n### Light\n\n**Male.** White.\n')).toEqual(['colour-light', 'colour-light/male', 'colour', 'colour/light-2/male'])
+    expect(ids('', '## Colour\n\n### Light\n\nWhite.\n\n**Male.** White.\n\n## Colour light\n\nNone.\n')).toEqual(['colour', 'colour/light', 'colour/light/male', 'colour-light-2'])
+  })
+
   it('say nothing of an empty body', () => expect(sectionsOf('')).toEqual([]))
 
   it('may be measured by a trait, and take reasons for what the draft before still had', () => {

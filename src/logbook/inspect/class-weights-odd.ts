@@ -8,23 +8,28 @@ const draft = (weights: string) => `---\ndraft: 1\non: 2024-10-01\nweights: {${w
 
 export const entry: ManualEntry = {
   code: 'class-weights-odd', severity: 'warning', title: 'Weights by class that cannot be right',
-  cause: 'In the latest draft a cockerel is to weigh more than a cock, or a pullet more than a hen; or a class is a letter away from one of these, so that its sex is not known.',
+  cause: 'In the latest draft a cockerel is to weigh more than a cock, or a pullet more than a hen, or the female of an age more than the male (common practice, no source); or a class is a letter away from one of these, so that its sex is not known.',
   remedy: 'Mend the weight or the name of the class.',
   wrong: {'standard/1.md': draft('cock: 2.3 kg, cockerel: 3.2 kg')},
   right: {'standard/1.md': draft('cock: 3.2 kg, cockerel: 2.3 kg')},
 }
 
-const GROWN = {cockerel: 'cock', pullet: 'hen'} as const
+/** The lighter first. That the hen is the lighter sex is common practice, no source. */
+const PAIRS = [
+  ['cockerel', 'cock', 'the younger bird is the lighter'], ['pullet', 'hen', 'the younger bird is the lighter'], ['hen', 'cock', 'the hen is the lighter'], ['pullet', 'cockerel', 'the pullet is the lighter'],
+  ['female', 'male', 'the female is the lighter'],
+] as const
 const CLASSES = ['cock', 'cockerel', 'hen', 'pullet', 'male', 'female']
 
 export function check({bench, book}: Linked): void {
   const draft = book.drafts.at(-1)
   if (!draft) return
   const at = (name: string) => inside(draft.at, 'weights', name), of = (name: string) => draft.weights.find(weight => weight.class.toLowerCase() === name)
-  for (const young of ['cockerel', 'pullet'] as const) {
-    const light = of(young), heavy = of(GROWN[young])
+  const written = new Map(bench.records.draft.find(record => record.at.file === draft.at.file)?.data.weights?.map(({key, value: {low, high}}) => [key, low === high ? low.text : `${low.text} to ${high.text}`]))
+  for (const [lighter, heavier, because] of PAIRS) {
+    const light = of(lighter), heavy = of(heavier)
     if (light && heavy && light.grams > heavy.grams && (light.high ?? light.grams) > (heavy.high ?? heavy.grams)) {
-      bench.note(slipOf(entry, at(light.class), `a ${young} is to weigh ${light.grams} g and a ${GROWN[young]} ${heavy.grams} g`, 'mend the weights; the younger bird is the lighter'))
+      bench.note(slipOf(entry, at(light.class), `a ${lighter} is to weigh ${written.get(light.class) ?? ''} and a ${heavier} ${written.get(heavy.class) ?? ''}`, `mend the weights; ${because}`))
     }
   }
   for (const {class: name} of draft.weights) {

@@ -1,5 +1,6 @@
 /** The closed list of rules that hold between files, in the order of the manual. */
 import type {Rule} from './rule.ts'
+import * as acceptedAnyway from './accepted-anyway.ts'
 import * as afterAsOf from './after-as-of.ts'
 import * as allowsWithoutTrait from './allows-without-trait.ts'
 import * as askingWithoutUse from './asking-without-use.ts'
@@ -11,6 +12,7 @@ import * as classOfOtherAge from './class-of-other-age.ts'
 import * as classOfOtherSex from './class-of-other-sex.ts'
 import * as classWeightsOdd from './class-weights-odd.ts'
 import * as clauseContradicts from './clause-contradicts.ts'
+import * as clauseTwice from './clause-twice.ts'
 import * as clauseUnknown from './clause-unknown.ts'
 import * as consentContradicts from './consent-contradicts.ts'
 import * as dayCountedTwice from './day-counted-twice.ts'
@@ -23,6 +25,7 @@ import * as fileMisnamed from './file-misnamed.ts'
 import * as genotypeWithoutRule from './genotype-without-rule.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
+import * as headUnread from './head-unread.ts'
 import * as headingNotInScale from './heading-not-in-scale.ts'
 import * as henOnAutosome from './hen-on-autosome.ts'
 import * as hensNotThere from './hens-not-there.ts'
@@ -58,6 +61,7 @@ import * as parentDead from './parent-dead.ts'
 import * as parentTooYoung from './parent-too-young.ts'
 import * as photoWithoutWords from './photo-without-words.ts'
 import * as placingsContradict from './placings-contradict.ts'
+import * as reasonWithoutChange from './reason-without-change.ts'
 import * as recordsDisagree from './records-disagree.ts'
 import * as ruleNeverReached from './rule-never-reached.ts'
 import * as rulesWanting from './rules-wanting.ts'
@@ -101,6 +105,7 @@ import * as unlikelyEggWeight from './unlikely-egg-weight.ts'
 import * as unlikelyFeed from './unlikely-feed.ts'
 import * as unlikelyWeight from './unlikely-weight.ts'
 import * as unreadableGenotype from './unreadable-genotype.ts'
+import * as varietiesAlike from './varieties-alike.ts'
 import * as varietyUnfinished from './variety-unfinished.ts'
 import * as varietyUnknown from './variety-unknown.ts'
 import * as weighedTwice from './weighed-twice.ts'
@@ -110,7 +115,7 @@ import * as yearFarAhead from './year-far-ahead.ts'
 export const RULES: readonly Rule[] = [
   noProject, sameName,
   unknownStrain, unknownTrait, unknownKeeper, unknownBand, unknownPen, unknownHatch, unknownTally, unknownJudge, unknownPhoto, unknownStep, unknownState, unknownLocus, unknownAllele,
-  noTarget, unitMixed, misscoringOverWhole, misscoringHigh, clauseUnknown, allowsWithoutTrait, clauseContradicts, targetOutsideClause, toleranceOver, sectionMissing, varietyUnknown, varietyUnfinished, classWeightsOdd, draftsOutOfOrder, askingWithoutUse, unknownDraft, headingNotInScale, tooManyPoints, draftAfterScoring,
+  noTarget, unitMixed, misscoringOverWhole, misscoringHigh, clauseUnknown, allowsWithoutTrait, clauseContradicts, targetOutsideClause, toleranceOver, acceptedAnyway, clauseTwice, headUnread, varietiesAlike, reasonWithoutChange, sectionMissing, varietyUnknown, varietyUnfinished, classWeightsOdd, draftsOutOfOrder, askingWithoutUse, unknownDraft, headingNotInScale, tooManyPoints, draftAfterScoring,
   unreadableGenotype, henOnAutosome, locusDescribedTwice, locusElsewhere, linkageImpossible, linkageLeftAside, rulesWanting, stateWithoutGenotype, genotypeWithoutRule, ruleNeverReached, lethalLeftOut, lethalJoined, lethalFixed, notFixed, testedImpossible,
   trueForContradicted, testContradicted, scoringsContradict,
   fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,

@@ -1,6 +1,7 @@
+import {inside} from '../../records/problem.ts'
 import type {SectionKind} from '../book.ts'
 import type {Linked} from '../linked.ts'
-import {MANNERS_OF_STANDARD} from '../manners.ts'
+import {MANNER_WORDS, MANNERS_OF_STANDARD} from '../manners.ts'
 import {partsWanting} from '../parts-of-standard.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
@@ -48,6 +49,6 @@ export function check({bench, book}: Linked): void {
   const names = new Map(manner === null ? [] : MANNERS_OF_STANDARD[manner].parts.map(({kind, name}) => [kind, name]))
   const wanting = partsWanting(draft).map(kind => names.get(kind) ?? CORE[kind] ?? kind)
   if (wanting.length === 0) return
-  bench.note(slipOf(entry, draft.at, `draft ${draft.number} says nothing under: ${wanting.join('; ')}${manner === null ? '' : `. The ${manner} manner needs ${wanting.length === 1 ? 'it' : 'them'}`}`,
+  bench.note(slipOf(entry, manner === null ? draft.at : inside(draft.at, 'manner'), `draft ${draft.number} says nothing under: ${wanting.join('; ')}${manner === null ? '' : `. The ${MANNER_WORDS[manner]} manner needs ${wanting.length === 1 ? 'it' : 'them'}`}`,
     `write ${wanting.length === 1 ? 'that part' : 'those parts'}, or say under sections: which section is about ${wanting.length === 1 ? 'it' : 'them'}`))
 }

@@ -1,4 +1,6 @@
-import type {Clause, Trait, Wanted} from '../book.ts'
+import type {Trait, Wanted} from '../book.ts'
+import {endsOf} from '../wanted-ends.ts'
+import {clausesOf} from '../clauses-of.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
@@ -18,22 +20,8 @@ const SLACK = 1e-9
 /** Does a target lie outside of what is allowed? Where either names no limits it cannot be told, and is not said. */
 function lies(target: Wanted, allowed: Wanted): boolean {
   if (target.kind === 'states' || allowed.kind === 'states') return target.kind === 'states' && allowed.kind === 'states' && !target.states.some(state => allowed.states.includes(state))
-  const [low, high] = ends(target, true), [least, most] = ends(allowed, false)
+  const [low, high] = endsOf(target, true), [least, most] = endsOf(allowed, false)
   return low > most + SLACK * Math.abs(most) || high < least - SLACK * Math.abs(least)
-}
-
-/** @param mark the amount itself counts, not what is tolerated beside it */
-function ends(wanted: Exclude<Wanted, {kind: 'states'}>, mark: boolean): readonly [number, number] {
-  switch (wanted.kind) {
-    case 'at-least': return [wanted.value, Number.POSITIVE_INFINITY]
-    case 'at-most': return [Number.NEGATIVE_INFINITY, wanted.value]
-    case 'between': return [wanted.low, wanted.high]
-    case 'about': {
-      if (mark) return [wanted.value, wanted.value]
-      const off = wanted.tolerance === null ? Number.POSITIVE_INFINITY : wanted.tolerance * Math.abs(wanted.value)
-      return [wanted.value - off, wanted.value + off]
-    }
-  }
 }
 
 function words(wanted: Wanted, {unit}: Trait): string {
@@ -50,8 +38,7 @@ function words(wanted: Wanted, {unit}: Trait): string {
 export function check({bench, book}: Linked): void {
   const draft = book.drafts.at(-1)
   if (!draft) return
-  const clauses: readonly Clause[] = [...draft.sections.flatMap(section => section.clauses), ...draft.rows]
-  for (const {id, trait, allows, ownRange, at} of clauses) {
+  for (const {id, trait, allows, ownRange, at} of clausesOf(draft)) {
     if (!trait || !ownRange) continue
     const sex = (['male', 'female'] as const).find(each => {
       const target = trait.wanted[each], allowed = allows[each]

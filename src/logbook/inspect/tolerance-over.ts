@@ -1,5 +1,6 @@
 import {yearOf} from '../../records/dates.ts'
 import {inside} from '../../records/problem.ts'
+import {clausesOf} from '../clauses-of.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
@@ -28,7 +29,7 @@ export function check({bench, book}: Linked): void {
   const draft = book.drafts.at(-1)
   if (!draft) return
   const year = yearOf(draft.on.first)
-  for (const {id, accepted, at} of [...draft.sections.flatMap(section => section.clauses), ...draft.rows]) {
+  for (const {id, accepted, at} of clausesOf(draft)) {
     if (accepted && accepted.until < year) bench.note(slipOf(entry, 'path' in at ? inside({file: at.file, path: at.path}, 'accepted', 'until') : at, `${id} accepts it until ${accepted.until}, and the draft is of ${draft.on.text}`, 'mend the season, or take accepted: out'))
   }
 }

@@ -1,6 +1,6 @@
 import {near, orNear} from '../../records/near.ts'
-import {inside} from '../../records/problem.ts'
-import {slug} from '../draft-sections.ts'
+import {inside, type Slip, type Spot} from '../../records/problem.ts'
+import {isUnderItsVariety} from '../clause-ids.ts'
 import type {Draft} from '../book.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
@@ -23,7 +23,7 @@ White, the hackle striped.
 
 export const entry: ManualEntry = {
   code: 'variety-unknown', severity: 'warning', title: 'A colour variety that the standard does not have',
-  cause: 'A clause’s entry, or a requirement, names a colour variety that is neither a heading in the section on colour of the latest draft nor among its varieties:, while others are. Where the draft has none at all, entries may name them as they like.',
+  cause: 'A clause’s entry, or a requirement, names a colour variety that is neither a heading in the section on colour of the latest draft nor among its varieties:, while others are; or a heading in that section is none of those under varieties:. Where the draft has none at all, entries may name them as they like.',
   remedy: 'Write its name as the standard does, or add the variety.',
   wrong: {'standard/1.md': draft('Ligth')},
   right: {'standard/1.md': draft('Light')},
@@ -31,9 +31,13 @@ export const entry: ManualEntry = {
 
 /** Those that have a heading, and those under `varieties:`; not those that only some entry names. */
 function told(draft: Draft, stated: readonly string[]): readonly string[] {
-  const headed = draft.sections.flatMap(({id, clauses}) => clauses.flatMap(clause => (clause.variety !== null && `${clause.id}/`.startsWith(`${id}/${slug(clause.variety)}/`) ? clause.variety : [])))
+  const headed = draft.sections.flatMap(({id, clauses}) => clauses.flatMap(clause => (clause.variety !== null && isUnderItsVariety(clause, id) ? clause.variety : [])))
   return [...new Set([...headed, ...stated])]
 }
+
+/** Every smaller heading in the section on colour begins a variety; where some are named, one that is not is likely another of them. */
+export const headingOfNoVariety = (title: string, at: Spot, named: readonly string[]): Slip =>
+  slipOf(entry, at, `${title} is none of the varieties named under varieties:, ${named.join(', ')}`, orNear(near(title, named), `add ${title} under varieties: with the looks that tell it`))
 
 export function check({bench, book}: Linked): void {
   const draft = book.drafts.at(-1), record = bench.records.draft.find(({at}) => at.file === draft?.at.file)

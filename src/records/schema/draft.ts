@@ -21,11 +21,11 @@ const mass = quantity('mass', '2.5 kg')
 
 /** `2.5 kg`, or `2.3 to 2.7 kg`. */
 const weight = scalar<{readonly low: Quantity; readonly high: Quantity}>('a weight such as 2.5 kg, or 2.3 to 2.7 kg', (words, at) => {
-  const [low = '', high, ...more] = words.split(/\s+(?:to)\s+|\s*–\s*/)
+  const [low = '', high, ...more] = words.trim().split(/\s+(?:to)\s+|\s*–\s*/)
   if (more.length > 0) return undefined
   const unit = /[a-z]+\s*$/.exec(words)?.[0] ?? ''
   let refused: ReturnType<typeof refuse> | null = null
-  const read = (amount: string) => mass.read(/[a-z]\s*$/.test(amount) ? amount : `${amount} ${unit}`, at, ({code, reason, remedy}) => { refused = refuse(code, reason, remedy) })
+  const read = (amount: string) => mass.read(/[a-z]\s*$/.test(amount) ? amount : `${amount} ${unit}`.trim(), at, ({code, reason, remedy}) => { refused = refuse(code, reason, remedy) })
   const from = read(low), to = high === undefined ? from : read(high)
   if (from === undefined || to === undefined) return refused ?? undefined
   return (inUnit(from, 'g') ?? 0) <= (inUnit(to, 'g') ?? 0) ? {low: from, high: to} : refuse('unreadable-value', `“${words}” does not rise`, 'put the lighter weight first, such as 2.3 to 2.7 kg')
@@ -74,6 +74,15 @@ const draft = object('a draft of the standard', {
   private: privateNotes,
 }, {
   check(value, note, at) {
+    // what differs in capitals and signs alone has one id
+    for (const table of ['weights', 'scale'] as const) {
+      const first = new Map<string, string>()
+      for (const {key, keyAt} of value[table] ?? []) {
+        const name = key.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-'), before = first.get(name)
+        if (before === undefined) first.set(name, key)
+        else note({code: 'repeated-key', severity: 'error', at: keyAt, reason: `${key} is ${before} once more`, remedy: 'keep one of the two, or give it another name'})
+      }
+    }
     const sum = value.scale?.reduce((points, heading) => points + heading.value, 0)
     if (sum !== undefined && sum !== 100) {
       note({
