@@ -18,8 +18,8 @@ export const LINKING_CODES = [
   'loop-in-descent', 'parent-too-young', 'parent-dead', 'wrong-parent-sex', 'not-in-pen', 'chances-do-not-sum', 'chances-wanting', 'none-at-keeper', 'maybe-itself',
   'kinship-too-high', 'kinship-contradicts', 'kinship-follows', 'step-contradicted',
   'hatch-before-pen', 'no-male-then', 'laid-after-set', 'incubation-odd', 'hatch-counts', 'too-many-chicks', 'tally-overdrawn',
-  'left-before-hatched', 'seen-before-hatched', 'scored-after-leaving', 'scored-too-young', 'male-laid', 'in-two-pens', 'twice-in-pen', 'too-many-eggs', 'day-counted-twice', 'hens-not-there', 'unlikely-egg-weight', 'unlikely-feed', 'unlikely-weight', 'far-from-target', 'weighed-twice',
-  'entered-twice', 'placings-contradict', 'class-of-other-age', 'draft-not-then', 'sheet-off-scale', 'shown-though-cancelled',
+  'left-before-hatched', 'seen-before-hatched', 'scored-after-leaving', 'scored-too-young', 'male-laid', 'in-two-pens', 'twice-in-pen', 'too-many-eggs', 'day-counted-twice', 'hens-not-there', 'unlikely-egg-weight', 'unlikely-feed', 'unlikely-weight', 'far-from-target', 'weighed-twice', 'scored-twice',
+  'entered-twice', 'placings-contradict', 'class-of-other-age', 'draft-not-then', 'sheet-off-scale', 'heading-left-out', 'points-contradict', 'shown-though-cancelled',
   'consent-contradicts', 'class-of-other-sex', 'after-as-of', 'year-far-ahead', 'photo-without-words',
   'impossible-family', 'likely-wrong-parent',
 ] as const

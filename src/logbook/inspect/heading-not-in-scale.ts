@@ -5,7 +5,7 @@ import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const draft = (number: number, on: string, scale: string) => `---\ndraft: ${number}\non: ${on}\nscale: {${scale}}\n---\n## General characteristics, male\n\n**Comb.** Pea, low.\n`
 const DRAFTS = {'standard/1.md': draft(1, '2023-01-10', 'Type: 60, Colour: 40'), 'standard/2.md': draft(2, '2024-01-10', 'Type: 50, Colour: 40, Condition: 10')}
-const scores = (draft: number) => `band,on,by,draft,Type,Condition\nH-1,2024-10-02,inga,${draft},44,9\n`
+const scores = (draft: number) => `band,on,by,draft,Type,Colour,Condition\nH-1,2024-10-02,inga,${draft},44,33,9\n`
 
 export const entry: ManualEntry = {
   code: 'heading-not-in-scale', severity: 'error', title: 'Points under a heading that the draft’s scale does not have',

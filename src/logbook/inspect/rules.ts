@@ -26,6 +26,7 @@ import * as genotypeWithoutRule from './genotype-without-rule.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
 import * as headUnread from './head-unread.ts'
+import * as headingLeftOut from './heading-left-out.ts'
 import * as headingNotInScale from './heading-not-in-scale.ts'
 import * as henOnAutosome from './hen-on-autosome.ts'
 import * as hensNotThere from './hens-not-there.ts'
@@ -61,6 +62,7 @@ import * as parentDead from './parent-dead.ts'
 import * as parentTooYoung from './parent-too-young.ts'
 import * as photoWithoutWords from './photo-without-words.ts'
 import * as placingsContradict from './placings-contradict.ts'
+import * as pointsContradict from './points-contradict.ts'
 import * as reasonWithoutChange from './reason-without-change.ts'
 import * as recordsDisagree from './records-disagree.ts'
 import * as ruleNeverReached from './rule-never-reached.ts'
@@ -68,6 +70,7 @@ import * as rulesWanting from './rules-wanting.ts'
 import * as sameName from './same-name.ts'
 import * as scoredAfterLeaving from './scored-after-leaving.ts'
 import * as scoredTooYoung from './scored-too-young.ts'
+import * as scoredTwice from './scored-twice.ts'
 import * as scoringsContradict from './scorings-contradict.ts'
 import * as sectionMissing from './section-missing.ts'
 import * as seenBeforeHatched from './seen-before-hatched.ts'
@@ -122,8 +125,8 @@ export const RULES: readonly Rule[] = [
   loopInDescent, parentTooYoung, parentDead, wrongParentSex, notInPen, chancesDoNotSum, chancesWanting, noneAtKeeper, maybeItself,
   kinshipTooHigh, kinshipContradicts, kinshipFollows, stepContradicted,
   hatchBeforePen, noMaleThen, laidAfterSet, incubationOdd, hatchCounts, tooManyChicks, tallyOverdrawn,
-  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, scoredTooYoung, maleLaid, inTwoPens, twiceInPen, tooManyEggs, dayCountedTwice, hensNotThere, unlikelyEggWeight, unlikelyFeed, unlikelyWeight, farFromTarget, weighedTwice,
-  enteredTwice, placingsContradict, classOfOtherAge, draftNotThen, sheetOffScale, shownThoughCancelled,
+  leftBeforeHatched, seenBeforeHatched, scoredAfterLeaving, scoredTooYoung, maleLaid, inTwoPens, twiceInPen, tooManyEggs, dayCountedTwice, hensNotThere, unlikelyEggWeight, unlikelyFeed, unlikelyWeight, farFromTarget, weighedTwice, scoredTwice,
+  enteredTwice, placingsContradict, classOfOtherAge, draftNotThen, sheetOffScale, headingLeftOut, pointsContradict, shownThoughCancelled,
   consentContradicts, classOfOtherSex, afterAsOf, yearFarAhead, photoWithoutWords,
   impossibleFamily, likelyWrongParent,
 ]
