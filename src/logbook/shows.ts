@@ -13,6 +13,7 @@ import {unknownClause} from './inspect/clause-unknown.ts'
 import {unknownJudge} from './inspect/unknown-judge.ts'
 import type {Judges, ShowFile} from './judges.ts'
 import type {Keepers} from './keepers.ts'
+import {pointsIn} from './points-sheets.ts'
 
 /** The records of shows in the order of their days. */
 export const showsInOrder = ({records}: Bench): readonly ShowFile[] => [...records.show].sort((a, b) => a.data.on.first - b.data.on.first || (a.id < b.id ? -1 : 1))
@@ -62,10 +63,9 @@ function clausesMeant({about = []}: EntryRead, draft: Draft | null, note: Bench[
 /** `28 of 30` under a heading of the scale of points. */
 function headingsOf(others: NonNullable<ShowFile['data']['scores']>[number]['others'], note: Bench['note']): ShowScore['headings'] {
   return others.flatMap(({key, value, at}) => {
-    const match = /^(\d+(?:[.,]\d+)?)(?:\s+of\s+(\d+))?$/.exec(value.trim())
-    const points = Number((match?.[1] ?? '').replace(',', '.')), of = match?.[2] === undefined ? null : Number(match[2])
-    if (match && (of === null || points <= of)) return [{name: key, points, of}]
-    if (match) note({code: 'unreadable-value', severity: 'error', at, reason: `“${value}” is more than the heading has`, remedy: `write the points first and then how many there are: ${of} of ${match[1]}`})
+    const given = pointsIn(value)
+    if (given && (given.of === null || given.points <= given.of)) return [{name: key, ...given}]
+    if (given) note({code: 'unreadable-value', severity: 'error', at, reason: `“${value}” is more than the heading has`, remedy: `write the points first and then how many there are: ${given.of ?? ''} of ${given.points}`})
     else note({code: 'unreadable-value', severity: 'error', at, reason: `“${value}” cannot be read as points`, remedy: 'write points such as 28 of 30'})
     return []
   })

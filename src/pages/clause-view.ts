@@ -3,7 +3,6 @@ import {yearOf, type Day} from '../records/dates.ts'
 import {fileName} from '../records/file-name.ts'
 import {isUnderItsVariety} from '../logbook/clause-ids.ts'
 import {clausesOf} from '../logbook/clauses-of.ts'
-import {slug} from '../logbook/draft-sections.ts'
 import {isOfFaults} from '../logbook/parts-of-standard.ts'
 import type {Clause, Draft, Project, Section, Tolerance} from '../logbook/book.ts'
 import {acceptedWords, askedWords, expiredWords, SEVERITY_WORDS} from './ask-words.ts'
@@ -65,7 +64,7 @@ function clauseView(clause: Clause, under: string | null, {changed, units, seaso
   const begins = variety !== null && variety !== under, whole = variety === title
   return {
     id: anchorOf(id), title: whole && under === variety ? '' : title, text, changed: changed.has(id), trait: trait ? traitPath(trait) : null,
-    variety: begins && !whole ? {id: anchorOf(`${id.split('/')[0] ?? ''}/${slug(variety)}`), title: variety} : null,
+    variety: begins && !whole ? {id: anchorOf(id.split('/').slice(0, 2).join('/')), title: variety} : null,
     asked: askedWords(clause, units), accepted: accepted && isAccepted(accepted, season) ? acceptedWords(accepted) : null,
   }
 }

@@ -172,6 +172,13 @@ describe('everything else that is dated', () => {
     expect(viewOf(files, '2024-05-10').shows).toEqual([])
   })
 
+  it('scores, that are then of no later draft', () => {
+    const draft = (number: number, on: string) => ({[`standard/${number}.md`]: `---\ndraft: ${number}\non: ${on}\n---\n# Head\n\nWords.\n`})
+    const files: Files = {...draft(1, '2024-01-04'), ...draft(2, '2024-09-04'), 'scores/2024.csv': 'band,on,by,draft,comb\nH-1,2024-05-11,inga,2,single\nH-2,2024-05-11,inga,1,single\n'}
+    const drafts = (asOf: string) => viewOf(files, asOf).birds.flatMap(({looks}) => [...looks.values()].flatMap(({scores}) => scores.map(score => score.draft ?? null)))
+    expect([drafts('2024-06-01'), drafts('2024-10-01')]).toEqual([[null, 1], [2, 1]])
+  })
+
   it('care, with the pens, birds and hatches that were there; the diary; feed and eggs', () => {
     const files: Files = {
       'care/2024-01-10-housing.md': '---\ncare: housing\non: 2024-01-10\npens: [2024-A]\nbirds: [H-1]\n---\n', 'care/2024-09-10-foot.md': '---\ncare: illness\non: 2024-09-10\n---\n',

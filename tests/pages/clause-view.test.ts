@@ -20,6 +20,10 @@ describe('a clause as it is printed', () => {
     [{...ranged, sex: null, allows: {male: {kind: 'between', low: 40, high: 50}, female: {kind: 'at-most', value: 40}}}, 'Males 40 to 50°, females at most 40°.'],
   ] as const)('says beside its words what is asked: %j', (more, words) => expect(seen(more as Partial<Clause>).asked).toBe(words))
 
+  it.each([
+    ['Horn in the toenails', 'horn in the toenails'], ['Holm White down', 'Holm White down'], ['AOCC marks', 'AOCC marks'], ['Lighter.', 'lighter'], ['Ivory, as in the Holm White', 'ivory, as in the Holm White'],
+  ])('begins what is accepted small, unless with a name of several words: %s', (what, said) => expect(seen({accepted: {what, looks: {male: null, female: null}, until: 2025, then: null}}).accepted).toBe(`Accepted until the season of 2025: ${said}.`))
+
   it('says what is accepted up to its last season and not after it, but in a draft kept as it stood always', () => {
     expect(seen({accepted: accepted(2025)}).accepted).toBe('Accepted until the season of 2025: horn in the toenails; afterwards a serious fault.')
     expect(seen({accepted: accepted(2024)}).accepted).toBeNull()
@@ -34,6 +38,7 @@ describe('colour varieties', () => {
     expect(heads(of('colour/both', 'In both', null), of('colour/light/male', 'Male', 'Light'), of('colour/light/female', 'Female', 'Light'), of('colour/red/male', 'Male', 'Red'))).toEqual(
       [[null, null, 'In both'], ['Light', 'colour-light', 'Male'], [null, null, 'Female'], ['Red', 'colour-red', 'Male']])
   })
+  it('have one under a name that is not free too', () => expect(heads(of('colour/light-2/male', 'Male', 'Light'))).toEqual([['Light', 'colour-light-2', 'Male']]))
   it('told in one piece have a run-in head instead', () => expect(heads(of('colour/light', 'Light', 'Light'))).toEqual([[null, null, 'Light']]))
   it('told in a piece and by sex have a heading, and the piece no head of its own', () => {
     expect(heads(of('colour/light', 'Light', 'Light'), of('colour/light/male', 'Male', 'Light'))).toEqual([['Light', 'colour-light-variety', ''], [null, null, 'Male']])
