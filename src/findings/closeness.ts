@@ -1,8 +1,9 @@
 import type {Bird} from '../logbook/book.ts'
 import {meanAndDeviation} from '../statistics/mean-and-deviation.ts'
-import {rateBetween, realisedSize, type RealisedSize} from '../pedigree/rate-of-inbreeding.ts'
+import {rateBetween, realisedSize, type Bred, type RealisedSize} from '../pedigree/rate-of-inbreeding.ts'
 import type {Kinship} from './inbreeding.ts'
-import type {LadderStep, ReachedStep} from './ladder.ts'
+import type {LadderStep} from './ladder.ts'
+import {closingOf, stepBefore} from './line-steps.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
 
 /** How closely bred the birds of one step are. */
@@ -40,11 +41,16 @@ export interface ClosenessOfStep {
  * How closely bred is each step, and how fast does it rise?
  *
  * The rate is of the closed phase only (mated inter se at least once), for a backcross sets F back: ΔF from one such step to the next, both
- * worked without what the strains' founders bring along; and from each bird's own ΔF, over birds with two generations known or more.
+ * worked without what the strains' founders bring along; and from each bird's own ΔF, over birds with two generations known or more. A bird's own counts from the closing of the line:
+ *
+ *     ΔF(i) = 1 − ((1 − F(i)) / (1 − F₀))^(1/g)      F₀ mean F of the step that closed it, g generations mated inside since
+ *
+ * In an F2 or F3 of unrelated parents g is t − 1 of the equivalent generations t; after backcrosses t counts generations in which F could not rise, and would thin the rate.
  *
  * @see Falconer & Mackay 1996, ch. 4; Gutiérrez et al. 2008, 2009 (from memory)
  */
-export function closeness(ladder: readonly LadderStep[], {numberOf}: PedigreeOfBook, kin: Kinship, heterozygosity: Float64Array): readonly ClosenessOfStep[] {
+export function closeness(ladder: readonly LadderStep[], pedigree: PedigreeOfBook, kin: Kinship, heterozygosity: Float64Array): readonly ClosenessOfStep[] {
+  const {numberOf} = pedigree
   const steps = ladder.filter(step => step.kind === 'reached').filter(({birds}) => birds.length > 0)
   const fresh = new Map(steps.map(step => [step, mean(step.birds.map(bird => kin.since.inbreeding[numberOf(bird)]?.mean ?? 0))] as const))
   return steps.map(step => {
@@ -52,7 +58,7 @@ export function closeness(ladder: readonly LadderStep[], {numberOf}: PedigreeOfB
     const numbers = step.birds.map(numberOf)
     const cocks = each.flatMap(({onZ}) => (onZ ? [onZ.mean] : []))
     const most = each.reduce((best, here) => (here.f.high > best.f.high ? here : best))
-    const before = closedBefore(step, steps)
+    const closing = closingOf(step, steps), before = step.step.interSe < 2 ? null : stepBefore(step, steps)
     const change = before && rateBetween(fresh.get(before) ?? 0, fresh.get(step) ?? 0)
     return {
       step: step.label, interSe: step.step.interSe, birds: each.length, unbanded: step.chicks.hatched - each.length,
@@ -61,20 +67,19 @@ export function closeness(ladder: readonly LadderStep[], {numberOf}: PedigreeOfB
       generations: mean(each.map(({equivalent}) => equivalent)), kinship: kin.autosome.meansAmong(numbers).group,
       onZ: cocks.length > 0 ? {mean: mean(cocks), cocks: cocks.length} : null, heterozygosity: mean(numbers.map(number => heterozygosity[number] ?? 0)),
       rate: before && change !== null ? {since: before.label, value: change} : null,
-      realised: step.step.interSe === 0 ? null : realisedSize(each.filter(({equivalent}) => equivalent >= 2).map(({bird, equivalent}) =>
-        ({inbreeding: kin.since.inbreeding[numberOf(bird)]?.mean ?? 0, generations: equivalent}))),
+      realised: step.step.interSe === 0 ? null : realisedSize(bredInside(step.birds, closing && {generations: step.step.interSe - closing.step.interSe, inbreeding: fresh.get(closing) ?? 0}, kin, pedigree)),
     }
   })
 }
 
-/** The step of the same closed phase one generation before, where it has hatched. */
-function closedBefore(step: ReachedStep, steps: readonly ReachedStep[]): ReachedStep | null {
-  const {interSe, kind, to, backcrosses, strains} = step.step
-  if (interSe < 2) return null
-  return steps.find(other => {
-    const {step: at} = other
-    return at.interSe === interSe - 1 && at.kind === kind && at.to === to && at.backcrosses === backcrosses && at.strains.length === strains.length && at.strains.every(strain => strains.includes(strain))
-  }) ?? null
+/**
+ * A bird's F since its line was closed, and in how many generations it rose: those inside the line, fewer where less of its descent is known. Birds of fewer than two known generations are left
+ * out. Where no bird from the closing is in the book, all known generations but the first count.
+ */
+export function bredInside(birds: readonly Bird[], inside: {readonly generations: number; readonly inbreeding: number} | null, kin: Kinship, {numberOf}: PedigreeOfBook): readonly (Bred & {readonly bird: Bird})[] {
+  return birds.map(bird => ({bird, equivalent: kin.of(bird).equivalent})).filter(({equivalent}) => equivalent >= 2).map(({bird, equivalent}) => ({
+    bird, inbreeding: kin.since.inbreeding[numberOf(bird)]?.mean ?? 0, generations: inside === null ? equivalent : 1 + Math.min(inside.generations, equivalent - 1), founderInbreeding: inside?.inbreeding ?? 0,
+  }))
 }
 
 const mean = (values: readonly number[]): number => (values.length === 0 ? 0 : meanAndDeviation(values).mean)

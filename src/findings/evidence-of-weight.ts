@@ -118,7 +118,7 @@ function waysOf({parts, missing, unknownClasses, untoldClauses, rows}: ShownEven
   const few = parts.filter(({have, of}) => have === null && of !== 'inside'), once = new Set(few.map(({trait, sex}) => `${trait.id} ${sex}`))
   return [
     ...nameOthers(unknownClasses, untoldClauses),
-    ...mostBirds(parts.flatMap(({of, trait, sex, have, mark, n, met}): readonly Even[] => (met === true || have === null ? [] : [{kind: 'more-even', of, trait, sex, have, mark, n, birds: birdsToSettle(of, have, mark, n), earliest: null}]))),
+    ...mostBirds(parts.flatMap(({of, trait, sex, have, mark, n, met}): readonly Even[] => (met === true || have === null ? [] : [{kind: 'more-even', of, trait, sex, have, mark, n, birds: birdsToSettle(of, have, mark, n), sires: 0, earliest: null}]))),
     ...missing.map(({trait, sex}) => weighing(trait, sex, LEAST_IN_CLASS, null, from)),
     ...[...once].flatMap(key => rows.filter(row => `${row.trait.id} ${row.sex}` === key)).map(row =>
       weighing(row.trait, row.sex === 'male' ? 'male' : 'female', row.spread.kind === 'cannot-say' ? Math.max(1, row.spread.need - row.spread.have) : 1, row.step, from)),

@@ -29,6 +29,15 @@ describe('closeness(ladder, pedigree, kinship, heterozygosity)', () => {
     expect(steps.get('F3')?.realised).toMatchObject({count: 2, rate: 1 - Math.sqrt(0.625)})
   })
 
+  it('counts a bird’s own rate from the closing of the line, not from the first cross', () => {
+    // F1, two backcrosses to cocks that are no kin, then brother with sister: ¼ in one generation, by hand, though 2.75 generations are known
+    const back = closenessOf({
+      'birds/H-4.md': '---\nband: H-4\nsex: male\nstrain: holm-white\n---\n', 'birds/22-1.md': chick('22-1', 'female', '2023-04-01', 'H-1', 'B-1'), 'birds/23-1.md': chick('23-1', 'female', '2024-04-01', 'H-2', '22-1'),
+      'birds/24-1.md': chick('24-1', 'male', '2025-04-01', 'H-4', '23-1'), 'birds/24-2.md': chick('24-2', 'female', '2025-04-01', 'H-4', '23-1'), 'birds/25-1.md': chick('25-1', 'male', '2026-04-01', '24-1', '24-2'),
+    }).get('BC2F2')
+    expect(back).toMatchObject({generations: 2.75, mean: 0.25, realised: {rate: expect.closeTo(0.25, 12) as number, size: expect.closeTo(2, 12) as number}})
+  })
+
   it('has mean kinship, each bird with itself included, the Z of cocks and strain heterozygosity', () => {
     // F1 full sibs ¼, selves ½; F2 sibs of F 0 parents with kinship ¼: ⅜ and ⅝
     expect(steps.get('F1')?.kinship).toBe(0.375)

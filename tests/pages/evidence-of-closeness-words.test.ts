@@ -17,9 +17,16 @@ function said(requirement: string) {
 describe('inbreedingWords(shown): its parts', () => {
   it('tells the rise of F and the size that it comes to, with what they rest on', () => {
     const {shown, way} = said('rate-at-most: 1%, size-at-least: 50')
-    // F2: ¼ each, F3 ⅜ each: (⅜ − ¼)/(1 − ¼) = 1/6; own rates 1 − √⅝ = 20.9%, Ne 2.4, by hand
-    expect(shown).toMatch(/F rises by 16\.7% in a generation, from F2 to F3; by the birds of F3 each by itself 20\.9 to 20\.9; 1\.0% will do\. The birds of F3 come to an effective size of 2\.4 \(2\.4 to 2\.4\), where 50 is asked\. By the count of cocks and hens bred from it is 2\.0\. Descent is known for 3\.0 generations on average\.$/)
-    expect(way).toBe('Shortest way: mate birds that are less akin, each hen with the male least akin to her (chicks of 50.0% on average), to bring the rise of F in a generation from 16.7% to 1.0%, in 2027 at the earliest; more hens bred from, for no number of males is enough with so few.')
+    // F2 ¼ each, F3 ⅜ each: (⅜ − ¼)/(1 − ¼) = 1/6; kinship of two: F2 ⅜/3, F3 ½, (½ − ⅛)/(⅞) = 42.9%; since F1 1/12 to ½: 1 − √(6/11) = 26.1%, Ne 1.9, by hand
+    expect(shown).toMatch(/F rises by 16\.7% in a generation, from F2 to F3, and mean kinship of two birds rises by 42\.9%, from 12\.5 to 50\.0%; the rise of kinship decides, and 1\.0% will do\. By the rise of mean kinship over the two generations since F1 the birds of F3 come to an effective size of 1\.9, where 50 is asked\. By the count of cocks and hens bred from, were they no kin, it is 2\.0\. Descent is known for 3\.0 generations on average\.$/)
+    expect(way).toBe('Shortest way: mate birds that are less akin, each hen with the male least akin to her (chicks of 50.0% on average), to bring the rise of mean kinship in a generation from 42.9% to 1.0%; more hens bred from, for no number of males is enough with so few, in 2027 at the earliest.')
+    expect(said('rate-at-most: 1%').way).toMatch(/to bring the rise of mean kinship in a generation from 42\.9% to 1\.0%, in 2027 at the earliest\.$/)
+  })
+
+  it('says by how many sire families the end of an interval is read, or why there is none', () => {
+    expect(said('rate-at-most: 50%, judged-on: cautious')).toMatchObject({
+      shown: expect.stringMatching(/and 50\.0% will do\. The end of its interval cannot be told: the birds come of one sire family, and five are needed\. Descent/) as string, way: 'Shortest way: chicks of four more sires in a generation, before the families tell how far off a figure may be, in 2027 at the earliest.',
+    })
   })
 
   it('tells the lines of males, and who could bring in another', () => {
