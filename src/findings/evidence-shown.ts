@@ -20,6 +20,7 @@ import type {ShownEven, ShownFixed, ShownInbreeding, ShownOfType, ShownWelfare} 
 import type {SpreadOfMeasures} from './spread.ts'
 import type {TestMates} from './test-mates.ts'
 import type {TrueBred} from './true-bred.ts'
+import type {AllelesOfBook} from './unwanted-alleles.ts'
 import type {PictureWanted} from './ways.ts'
 
 /** What evidence is gathered from: the book and the other findings, each worked only where a requirement asks for it. */
@@ -36,6 +37,7 @@ export interface Sources {
   readonly heredity: Heredity
   readonly fixation: readonly Fixation[]
   readonly livingCarriers: readonly LivingCarriers[]
+  readonly allelesOfBook: AllelesOfBook
   readonly testMates: TestMates
   readonly closeness: readonly ClosenessOfStep[]
   readonly oneMoreMale: OneMoreMale | null

@@ -82,6 +82,11 @@ export interface ShownFixed {
 
 export interface FixedAtLocus {
   readonly fixation: Fixation
+  /** the trait that birds are scored for */
+  readonly scoredFor: Trait
+  /** null: of any; else only breeders of this colour variety are asked */
+  readonly variety: string | null
+  readonly breeders: readonly Bird[]
   /** breeders scored for the trait or tested at the locus */
   readonly scored: number
   /** of a sex that can show it, and neither */

@@ -24,6 +24,8 @@ export type WantingOfBreeding =
   | {readonly kind: 'test-mate'; readonly trait: Trait; readonly locus: Locus; readonly birds: readonly BirdToTest[]; readonly others: number}
   /** carriers to leave out of the breeding pens; `clean`: the chance without the first of them that none carries it */
   | {readonly kind: 'leave-out'; readonly trait: Trait; readonly locus: Locus; readonly birds: readonly Bird[]; readonly clean: number | null}
+  /** carriers to leave out, where that leaves no breeder of a sex; birds to put in their place that are not bred from, the likeliest to be without it first, with the clean chicks to clear each */
+  | {readonly kind: 'put-others'; readonly trait: Trait; readonly locus: Locus; readonly birds: readonly Bird[]; readonly sexes: readonly ('male' | 'female')[]; readonly choices: readonly BirdToTest[]}
   /** breeders that could show the trait and were neither scored nor tested */
   | {readonly kind: 'score-breeders'; readonly trait: Trait; readonly locus: Locus; readonly birds: readonly Bird[]}
   /** traits of which no rule says what they come of; none: the requirement names none and none is required */

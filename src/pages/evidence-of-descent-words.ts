@@ -20,9 +20,9 @@ export function named(birds: readonly string[], all = birds.length): string {
 /** Of a requirement that names no trait, a line for each allele that is not wanted, the least sure first; empty where there is one locus, which `fixedWords` tells of. */
 export function fixedLines({trait, birds, loci}: ShownFixed): readonly string[] {
   if (trait !== null || birds === 0 || loci.length < 2) return []
-  return loci.toSorted((a, b) => a.fixation.clean - b.fixation.clean).map(({fixation, scored, unscored}) => [
-    `${fixation.trait.name}: none carries ${unwantedWords(fixation)} with ${chance(fixation.clean)}`, ...inTheWayWords(fixation, 'in the way '),
-    `scored or tested ${scored} of ${birds}${unscored.length === 0 ? '' : `, neither ${bandsOf(unscored)}`}`, ...(fixation.exact ? [] : ['approximate']), ...(fixation.slack > 0 ? ['the records contradict themselves here'] : []),
+  return loci.toSorted((a, b) => a.fixation.clean - b.fixation.clean).map(({fixation, variety, scored, unscored}) => [
+    `${fixation.trait.name}${variety === null ? '' : `, ${variety}`}: none carries ${unwantedWords(fixation)} with ${chance(fixation.clean)}`, ...inTheWayWords(fixation, 'in the way '),
+    `scored or tested ${scored} of ${fixation.birds}${unscored.length === 0 ? '' : `, neither ${bandsOf(unscored)}`}`, ...(fixation.exact ? [] : ['approximate']), ...(fixation.slack > 0 ? ['the records contradict themselves here'] : []),
   ].join('; '))
 }
 
@@ -39,7 +39,7 @@ export function fixedWords(shown: ShownFixed): string {
   if (loci.length === 0 && shown.untoldClauses.length > 0) return withoutWords(shown)
   if (loci.length === 0) return trait === null ? 'No required trait has rules that say which genes it comes of.' : `Nothing on record says which genes ${trait.name.toLowerCase()} comes of, or which of them are not wanted.`
   if (fixedLines(shown).length > 0) return `Each allele that is not wanted, with the chance that none of the ${figured(birds, 'living breeder')} carries it, and of those in the way the chance of each to do so. ${[mark, withoutWords(shown)].filter(words => words !== '').join(' ')}${untoldWords(shown.untold.length)}`
-  const said = loci.toSorted((a, b) => a.fixation.clean - b.fixation.clean).map(each => `${trait === null ? `${each.fixation.trait.name}: ` : ''}${atLocus(each, birds)}`)
+  const said = loci.toSorted((a, b) => a.fixation.clean - b.fixation.clean).map(each => `${[...(trait === null ? [each.fixation.trait.name] : []), ...(each.variety === null ? [] : [each.variety])].join(', ')}${trait === null || each.variety !== null ? ': ' : ''}${atLocus(each)}`)
   return [...said, mark, withoutWords(shown)].filter(words => words !== '').join(' ') + untoldWords(shown.untold.length)
 }
 
@@ -48,9 +48,9 @@ const withoutWords = ({without, untoldClauses}: ShownFixed): string => [
   ...(untoldClauses.length === 0 ? [] : [`Nothing can be held against birds for ${listWords(untoldClauses)}.`]),
 ].join(' ')
 
-function atLocus({fixation, scored, unscored}: FixedAtLocus, birds: number): string {
+function atLocus({fixation, scored, unscored}: FixedAtLocus): string {
   return [
     fixationWords(fixation), ...inTheWayWords(fixation, 'In the way, with the chance to carry it: ').map(words => `${words}.`),
-    `Scored or tested: ${scored} of ${birds}.`, ...(unscored.length === 0 ? [] : [`Neither: ${bandsOf(unscored)}.`]), ...(fixation.exact ? [] : ['These chances are approximate.']),
+    `Scored or tested: ${scored} of ${fixation.birds}.`, ...(unscored.length === 0 ? [] : [`Neither: ${bandsOf(unscored)}.`]), ...(fixation.exact ? [] : ['These chances are approximate.']),
   ].join(' ')
 }

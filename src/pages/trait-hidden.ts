@@ -53,8 +53,9 @@ export function fixationWords(fixation: Fixation): string {
   if (birds === 0) return 'No living breeder of the new breed is on record.'
   const doubt = slack > 0 ? ' The records contradict themselves here, so one score in a thousand is taken to be wrong.' : '', sure = inTheWay.filter(each => each.carries > AS_GOOD_AS)
   if (clean > AS_GOOD_AS) return `That none of the ${figured(birds, 'living breeder')} carries ${allele} is as good as certain: ${chance(clean)}.${doubt}`
-  const expected = `about ${rounded(carriers, 1)} of them ${rounded(carriers, 1) === '1.0' ? 'is' : 'are'} to be expected to carry it`
-  if (sure.length > 0) return `${listWords(sure.slice(0, 3).map(({bird}) => bird.band))}${sure.length > 3 ? ` and ${sure.length - 3} more` : ''} of the ${figured(birds, 'living breeder')} ${sure.length === 1 ? 'carries' : 'carry'} ${allele} for certain; ${expected}.${doubt}`
+  // as many for certain say as much
+  const isSaid = rounded(carriers, 1) === rounded(sure.length, 1), expected = `about ${rounded(carriers, 1)} of them ${rounded(carriers, 1) === '1.0' ? 'is' : 'are'} to be expected to carry it`
+  if (sure.length > 0) return `${listWords(sure.slice(0, 3).map(({bird}) => bird.band))}${sure.length > 3 ? ` and ${sure.length - 3} more` : ''} of the ${figured(birds, 'living breeder')} ${sure.length === 1 ? 'carries' : 'carry'} ${allele} for certain${isSaid ? '' : `; ${expected}`}.${doubt}`
   return `The chance that none of the ${figured(birds, 'living breeder')} carries ${allele} is ${chance(clean)}, all taken together; ${expected}.${doubt}`
 }
 

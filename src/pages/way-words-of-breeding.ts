@@ -28,6 +28,7 @@ export function breedingWayWords(way: WantingOfBreeding & {readonly earliest: un
     case 'name-classes': return `call ${listWords(way.classes)} cock, cockerel, hen or pullet`
     case 'test-mate': return `test by mating, for ${way.locus.symbol} (${way.trait.name.toLowerCase()}), ${listWords([...way.birds.map(testWords), ...(way.others === 0 ? [] : [`${way.others} more after them`])])}`
     case 'leave-out': return `leave ${bandsOf(way.birds)} out of the breeding pens, for ${way.locus.symbol} (${way.trait.name.toLowerCase()})${way.clean === null ? '' : `: the chance that none of the rest carries it would be ${chance(way.clean)}`}`
+    case 'put-others': return othersWay(way)
     case 'score-breeders': return `score or test ${bandsOf(way.birds)} for ${way.trait.name.toLowerCase()}`
     case 'say-genes': return way.traits.length === 0 ? 'say in a trait which genes it comes of' : `say which genes ${listWords(way.traits.map(({name}) => name.toLowerCase()))} ${way.traits.length === 1 ? 'comes' : 'come'} of, and which are wanted`
     case 'keep-breeders': return 'record which birds are bred from'
@@ -67,6 +68,11 @@ function evenWay({of, trait, sex, have, mark, n, birds, sires}: Of<'more-even'>)
 
 const testWords = ({bird, carries, chicks}: BirdToTest): string =>
   `${bird.band} (${carries > AS_GOOD_AS ? 'carries it' : chance(carries)}${chicks === null ? ', no test mating is to be made for it' : `, ${figured(chicks, 'clean chick')}`})`
+
+function othersWay({trait, locus, birds, sexes, choices}: Of<'put-others'>): string {
+  const none = `no ${listWords(sexes.map(sex => SEXES[sex]), 'or')} would be left to breed from`
+  return `put others in the place of ${bandsOf(birds)}, for ${locus.symbol} (${trait.name.toLowerCase()}), without whom ${none}${choices.length === 0 ? '; of those living none may be free of it' : `, such as ${listWords(choices.map(choice => (choice.carries < 1 - AS_GOOD_AS ? `${choice.bird.band} (free of it)` : testWords(choice))))}`}`
+}
 
 function malesWay({more, choices}: Of<'more-males'>): string {
   const such = choices.length === 0 ? '' : `, such as ${someOf(choices.map(({band}) => band))}, the least akin of those there`

@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import type {Evidence} from '../../src/findings/evidence.ts'
 import {AROUND} from '../logbook/around.ts'
-import {heredityBook} from './heredity-book.ts'
+import {GROUND, heredityBook} from './heredity-book.ts'
 
 const PEN = (males: string, females: string) => ({'pens/2027-A.md': `---\nseason: 2027\nmales: [${males}]\nfemales: [${females}]\nfrom: 2027-02-10\n---\n`})
 const LATER = {'project.md': (AROUND['project.md'] ?? '').replace('aim:', 'as-of: 2027-06-01\naim:')}
@@ -59,6 +59,26 @@ describe('fixed(requirement, from)', () => {
     expect(of('kind: fixed, clauses: [male/comb, male/gait]', {...PURE, ...standard})).toMatchObject({state: 'cannot-tell', shown: {untoldClauses: ['male/gait']}, ways: [{kind: 'hold-clauses'}]})
   })
 
+  it('asks for what the clause allows, and not for the target of its trait', () => {
+    const traits = {'traits/comb.md': '---\nname: Comb\nstates: [pea, single]\ntarget: single\nrequired: yes\nloci:\n  P: {on: autosome, alleles: [P, p+]}\nshows:\n  - {P: P/_, is: pea}\n  - {P: _/_, is: single}\n---\n'}
+    const standard = (allows: string) => ({'standard/1.md': `---\ndraft: 1\non: 2024-01-01\ntitle: t\nclauses:\n  male/comb: {trait: comb, allows: ${allows}}\n---\n## Male\n\n**Comb.** So.\n`})
+    const files = {...traits, 'birds/A.md': '---\nband: A\nsex: male\nstrain: fell-buff\ntested: {P: p+/p+}\n---\n', ...PEN('x', 'y')}, lines = ['A male - -', 'B female - - tested={P:~p+/p+}', 'x male A B comb=single', 'y female A B comb=single']
+    expect(asked('kind: fixed, trait: comb', lines, files).state).toBe('met')
+    expect(asked('kind: fixed, clauses: [male/comb]', lines, {...files, ...standard('single')}).state).toBe('met')
+    expect(asked('kind: fixed, clauses: [male/comb]', lines, {...files, ...standard('pea')})).toMatchObject({state: 'not-yet', shown: {trait: {id: 'comb'}, loci: [{fixation: {unwanted: [1]}, scored: 2}]}})
+  })
+
+  it('asks a clause of a colour variety of breeders of that variety only', () => {
+    const standard = (variety: string) => ({'traits/ground.md': GROUND, 'standard/1.md': `---\ndraft: 1\non: 2024-01-01\ntitle: t\nvarieties: {Light: {ground: silver}, Dark: {ground: gold}}\nclauses:\n  male/comb: {trait: comb${variety}}\n---\n## Male\n\n**Comb.** Pea.\n`})
+    const of = (variety: string, z: string) => asked('kind: fixed, clauses: [male/comb]', ['A male - -', 'B female - - tested={P:~P/P}', 'C female - - tested={P:~p+/p+}', 'x male A B comb=pea ground=silver', 'y female A B comb=pea ground=silver', `z female A C comb=pea${z}`], {...PURE, ...PEN('x', 'y, z'), ...standard(variety)})
+    expect(of('', ' ground=gold').state).toBe('not-yet')
+    expect(of(', variety: Light', ' ground=gold')).toMatchObject({state: 'met', shown: {birds: 3, loci: [{fixation: {birds: 2}, variety: 'Light'}]}})
+    expect(of(', variety: Dark', ' ground=gold').state).toBe('not-yet')
+    // one that was not scored may be of it
+    expect(of(', variety: Light', '')).toMatchObject({state: 'cannot-tell', shown: {untold: [{band: 'z'}]}})
+    expect(of(', variety: Dark', ' ground=silver')).toMatchObject({state: 'cannot-tell', ways: [{kind: 'keep-breeders'}]})
+  })
+
   it('works a trait that is not required for the asking', () => {
     const loose = {'traits/comb.md': '---\nname: Comb\nstates: [pea, single]\ntarget: pea\nloci:\n  P: {on: autosome, alleles: [P, p+]}\nshows:\n  - {P: P/_, is: pea}\n  - {P: _/_, is: single}\n---\n'}
     expect(of('kind: fixed, trait: comb', {...CARRIER, ...loose})).toMatchObject({state: 'not-yet', shown: {loci: [{fixation: {clean: expect.closeTo(0.25, 6) as number}}]}})
@@ -79,9 +99,20 @@ describe('fixed(requirement, from): the way', () => {
   })
 
   it('leaves out who carries it for certain, and one alone in the way where that is enough', () => {
-    const of = (x: string) => ['A male - -', 'B female - - tested={P:~P/P}', `x male A B comb=pea${x}`, 'y female A B comb=pea tested={P:~P/P}', 'z female A B comb=pea tested={P:~P/P}']
-    expect(ways('kind: fixed, trait: comb', of(' tested={P:~P/p+}'))).toMatchObject([{kind: 'leave-out', birds: [{band: 'x'}], clean: 1}])
-    expect(ways('kind: fixed, trait: comb', of(''))).toMatchObject([{kind: 'leave-out', birds: [{band: 'x'}], clean: 1}, {kind: 'test-mate', birds: [{bird: {band: 'x'}}]}])
+    const of = (x: string) => ['A male - -', 'B female - - tested={P:~P/P}', `x male A B comb=pea${x}`, 'w male A B comb=pea tested={P:~P/P}', 'y female A B comb=pea tested={P:~P/P}', 'z female A B comb=pea tested={P:~P/P}'], pen = PEN('x, w', 'y, z')
+    expect(ways('kind: fixed, trait: comb', of(' tested={P:~P/p+}'), pen)).toMatchObject([{kind: 'leave-out', birds: [{band: 'x'}], clean: 1}])
+    expect(ways('kind: fixed, trait: comb', of(''), pen)).toMatchObject([{kind: 'leave-out', birds: [{band: 'x'}], clean: 1}, {kind: 'test-mate', birds: [{bird: {band: 'x'}}]}])
+  })
+
+  it('empties no pen: where no breeder of a sex would be left it names living birds for its place, the likeliest to be clean first', () => {
+    const of = (...more: readonly string[]) => ['A male - -', 'B female - - tested={P:~P/P}', 'x male A B comb=pea tested={P:~P/p+}', 'y female A B comb=pea tested={P:~P/P}', 'z female A B comb=pea tested={P:~P/P}', ...more]
+    // u may carry it with ½, v not at all, w does for certain; y and z stay
+    expect(ways('kind: fixed, trait: comb', of('u male A B comb=pea', 'v male A B comb=pea tested={P:~P/P}', 'w male A B comb=pea tested={P:~P/p+}', 's female A B comb=pea'))).toMatchObject([
+      {kind: 'put-others', birds: [{band: 'x'}], sexes: ['male'], choices: [{bird: {band: 'v'}, carries: 0}, {bird: {band: 'u'}, carries: expect.closeTo(0.5, 6) as number, chicks: 7}], earliest: {kind: 'season', season: 2027}},
+    ])
+    expect(ways('kind: fixed, trait: comb', of())).toMatchObject([{kind: 'put-others', choices: []}])
+    // the only male in the way alone, and not for certain, is to be tested, not left out
+    expect(ways('kind: fixed, trait: comb', of().map(line => line.replace(' tested={P:~P/p+}', '')))).toMatchObject([{kind: 'test-mate', birds: [{bird: {band: 'x'}}]}])
   })
 
   it('asks for rules where none say which genes it comes of, and for breeders where there are none', () => {

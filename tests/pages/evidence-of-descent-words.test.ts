@@ -50,4 +50,10 @@ describe('inbreedingWords(shown)', () => {
     expect(words('kind: inbreeding, at-most: 10%', ['A male - -', 'B female - -', 'x male A B', 'y female A B']).text)
       .toBe('Mean F of 2 living breeders 0.0%; the highest 0.0%, x; mean kinship among them 37.5%. F is at least so much for x and y, of whom a grandparent or nearer is not in the book. Descent is known for 1.0 generations on average.')
   })
+
+  it('does not say of as many as it names for certain that they are to be expected', () => {
+    const sure = ['A male - -', 'B female - - tested={P:~P/P}', 'x male A B comb=pea tested={P:~P/p+}', 'y female A B comb=pea tested={P:~P/P}']
+    expect(words('kind: fixed, trait: comb', sure).text).toMatch(/^x of the 2 living breeders carries p\+ for certain\. In the way/)
+    expect(words('kind: fixed, trait: comb', sure.map(line => line.replace(' tested={P:~P/P}', line.startsWith('y') ? '' : ' tested={P:~P/P}'))).text).toMatch(/^x of the 2 living breeders carries p\+ for certain; about 1\.5 of them are to be expected/)
+  })
 })

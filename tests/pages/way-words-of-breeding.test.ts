@@ -24,7 +24,7 @@ describe('breedingWayWords(way)', () => {
     [{kind: 'name-classes', classes: ['giants']}, 'call giants cock, cockerel, hen or pullet'],
     [{kind: 'test-mate', trait: comb, locus, birds: [{bird: a, carries: 0.5, chicks: 7}, {bird: b, carries: 0.25, chicks: null}], others: 4}, 'test by mating, for P (comb), 24-003 (50.0%, 7 clean chicks), 24-010 (25.0%, no test mating is to be made for it) and 4 more after them'],
     [{kind: 'leave-out', trait: comb, locus, birds: [a], clean: 0.96}, 'leave 24-003 out of the breeding pens, for P (comb): the chance that none of the rest carries it would be 96.0%'],
-    [{kind: 'put-others', trait: comb, locus, birds: [a], sexes: ['male'], choices: [{bird: b, carries: 0.25, chicks: 6}]}, 'put others in the place of 24-003, for P (comb), without whom no males would be left to breed from: first test by mating 24-010 (25.0%, 6 clean chicks)'],
+    [{kind: 'put-others', trait: comb, locus, birds: [a], sexes: ['male'], choices: [{bird: a, carries: 0, chicks: 1}, {bird: b, carries: 0.25, chicks: 6}]}, 'put others in the place of 24-003, for P (comb), without whom no males would be left to breed from, such as 24-003 (free of it) and 24-010 (25.0%, 6 clean chicks)'],
     [{kind: 'put-others', trait: comb, locus, birds: [a, b], sexes: ['male', 'female'], choices: []}, 'put others in the place of 24-003 and 24-010, for P (comb), without whom no males or females would be left to breed from; of those living none may be free of it'],
     [{kind: 'score-breeders', trait: comb, locus, birds: [a, b]}, 'score or test 24-003 and 24-010 for comb'],
     [{kind: 'say-genes', traits: [comb, weight]}, 'say which genes comb and weight at 20 weeks come of, and which are wanted'],
