@@ -1,6 +1,7 @@
 /** Each clause beside the flock as a reader on a terminal wants it: the worst first, then what nobody scores. The other formats have every step, sex and bird. */
 import type {ClauseShare} from '../findings/clause-counts.ts'
 import type {ClauseBeside, UnscoredClause} from '../findings/clauses.ts'
+import type {Share} from '../findings/estimate.ts'
 import type {FiguresTable} from '../findings/figures.ts'
 import type {Findings} from '../findings/study.ts'
 import {limitsShort, listWords, ofWords, percentSign} from '../pages/numbers.ts'
@@ -18,7 +19,7 @@ export function clausesToRead({clauses: {draft, step, steps, scored, unscored}}:
   return {
     above: `Draft ${draft.number} of ${dateWords(draft.on)}, held beside ${step === null ? 'no birds yet' : `${step}, and all of ${listWords(steps)}`}. Every chick that was scored counts, kept or not.\n\n`,
     table: text(['clause', 'if missed', 'sex', 'meet it', 'share', '95%', 'all steps', 'other words'], scored.flatMap(one => bySex(one, step).map((row, place) => [
-      place === 0 ? one.clause.id : '', place === 0 ? severity(one) : '', row.sex, ...shown(row), place === 0 && one.all.share.kind === 'share' ? ofWords(one.all.share.count, one.all.share.total) : null,
+      place === 0 ? one.clause.id : '', place === 0 ? severity(one) : '', row.sex, ...shown(row), place === 0 && one.all.outright.kind === 'share' ? metWords(one.all.outright, one.all.accepted) : null,
       place === 0 && one.all.otherWords > 0 ? String(one.all.otherWords) : null,
     ]))),
     beneath: `\n${(['never-scored', 'reworded', 'nothing-allowed', 'words-only'] as const).flatMap(why => {
@@ -36,5 +37,7 @@ function bySex({rows, latest}: ClauseBeside, step: string | null): readonly Clau
 
 const severity = ({clause}: ClauseBeside): string => clause.ifMissed ?? (clause.mandatory ? 'mandatory' : '')
 
-const shown = ({share, accepted}: ClauseShare): (string | null)[] => (share.kind === 'cannot-say' ? ['none scored', null, null]
-  : [`${ofWords(share.count, share.total)}${accepted > 0 ? `, ${accepted} accepted` : ''}`, percentSign(share.value), limitsShort(share.interval)])
+const metWords = ({count, total}: Share, accepted: number): string => `${ofWords(count, total)}${accepted > 0 ? `, ${accepted} more accepted` : ''}`
+
+const shown = ({outright, accepted}: ClauseShare): (string | null)[] =>
+  (outright.kind === 'cannot-say' ? ['none scored', null, null] : [metWords(outright, accepted), percentSign(outright.value), limitsShort(outright.interval)])

@@ -19,6 +19,8 @@ export interface ClauseShare {
   readonly share: Share | CannotSay
   /** of those that meet it, how many by what is accepted for some seasons yet, and by that alone */
   readonly accepted: number
+  /** the share without those */
+  readonly outright: Share | CannotSay
   /** scored, but not to be judged while their sex is unknown */
   readonly sexUnknown: number
   /** scored, but it cannot be told whether they are of the clause's variety */
@@ -72,7 +74,7 @@ export function shareOfCells(step: string | null, sex: SexRow, cells: readonly C
   const aside = new LeftAside()
   for (const cell of cells) aside.addAll(cell.aside)
   return {
-    step, sex, share: shareOf(sum('count'), sum('total'), aside.list()), accepted: sum('accepted'), sexUnknown: sum('sexUnknown'), varietyUnknown: sum('varietyUnknown'), otherWords: sum('otherWords'),
+    step, sex, share: shareOf(sum('count'), sum('total'), aside.list()), accepted: sum('accepted'), outright: shareOf(sum('count') - sum('accepted'), sum('total'), aside.list()), sexUnknown: sum('sexUnknown'), varietyUnknown: sum('varietyUnknown'), otherWords: sum('otherWords'),
     missed: cells.flatMap(({missed}) => missed), behind: () => cells.flatMap(({behind}) => behind), drafts: [...new Set(cells.flatMap(({drafts}) => [...drafts]))].sort((a, b) => a - b),
   }
 }

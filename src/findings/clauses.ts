@@ -61,9 +61,9 @@ export interface OtherWords {
 export interface UnscoredClause {
   readonly clause: Clause
   readonly section: Section | null
-  /** words-only: no trait shows it · nothing-allowed: nor its entry nor the trait says what it allows · never-scored · reworded: only under other words, which stand with it */
+  /** words-only: no trait shows it · nothing-allowed: nor its entry nor the trait says what it allows · never-scored: no bird of these steps has a score of its trait · reworded: scored, but only under other words of it */
   readonly why: 'words-only' | 'nothing-allowed' | 'never-scored' | 'reworded'
-  /** nobody scored it, but so many chicks could have shown it */
+  /** the scores made under other words of it, the latest words first; empty but for `reworded` */
   readonly otherWords: readonly OtherWords[]
 }
 

@@ -37,7 +37,10 @@ function allowedWords({trait, allows}: Clause, sex: ClauseShare['sex'], units: U
   if (!trait) return NOTHING
   const ends = {male: allows.male && withinEnds(allows.male), female: allows.female && withinEnds(allows.female)}
   const own = sex === 'male' || sex === 'female' ? ends[sex] : null
-  return own ? wantedWords(own, shownIn(trait, units)) : wantedOfBoth({...trait, wanted: ends}, units)?.replace(/^(?:fe)?males /, '') ?? NOTHING
+  if (own) return wantedWords(own, shownIn(trait, units))
+  const both = wantedOfBoth({...trait, wanted: ends}, units)
+  // where one sex alone is asked the clause says which
+  return (ends.male && ends.female ? both : both?.replace(/^(?:fe)?males /, '')) ?? NOTHING
 }
 
 const missedWords = ({ifMissed, mandatory}: Clause): string => ifMissed ?? (mandatory ? 'mandatory' : NOTHING)
@@ -59,14 +62,18 @@ function sexRows({rows, latest}: ClauseBeside): readonly ClauseShare[] {
 
 const unscoredIn = ({share}: ClauseShare): number => share.leftOut.reduce((sum, {count}) => sum + count, 0)
 
+/** `3 of 5, 2 more accepted until 2027` */
+const metWords = ({outright, accepted}: ClauseShare, {accepted: tolerance}: Clause): string =>
+  (outright.kind === 'cannot-say' ? NOTHING : `${ofWords(outright.count, outright.total)}${accepted > 0 && tolerance ? `, ${accepted} more accepted until ${tolerance.until}` : ''}`)
+
 function rowsOf(one: ClauseBeside, draft: Draft, units: Units): readonly (readonly Cell[])[] {
   const own = sexRows(one), several = own.length > 1
   return own.map((row, place): readonly Cell[] => {
-    const {share, sex} = row, name = linked(draft, one.clause)
+    const {outright, sex} = row, name = linked(draft, one.clause)
     return [
       several ? {...name, text: `${name.text}, ${SEX_ROWS[sex]}`} : name, allowedWords(one.clause, sex, units), missedWords(one.clause),
-      ...(share.kind === 'share' ? [ofWords(share.count, share.total), percent(share.value), limitsShort(share.interval)] : ['none scored', NOTHING, NOTHING]),
-      String(unscoredIn(several ? row : one.latest)), place === 0 && one.all.share.kind === 'share' ? ofWords(one.all.share.count, one.all.share.total) : NOTHING,
+      ...(outright.kind === 'share' ? [metWords(row, one.clause), percent(outright.value), limitsShort(outright.interval)] : ['none scored', NOTHING, NOTHING]),
+      String(unscoredIn(several ? row : one.latest)), place === 0 && one.all.outright.kind === 'share' ? metWords(one.all, one.clause) : NOTHING,
     ]
   })
 }
@@ -125,10 +132,11 @@ function leadOf({draft, step, scored, unscored}: ClausesOfFlock): string {
   const [worst] = scored, of = `Draft ${draft.number} of ${dateWords(draft.on)}`
   const none = unscored.length === 0 ? 'every clause is scored' : unscored.length === 1 ? 'one clause nobody scores' : `${counted(unscored.length, 'clause')} nobody scores`
   if (!worst || step === null) return `${of}: ${none}.`
-  const {share} = worst.latest
-  if (share.kind === 'cannot-say') return `${of}, beside the birds of ${step}, of which none was scored for a clause yet; ${none}.`
-  const fell = share.count < share.total ? `falls shortest in “${clauseName(draft, worst.clause)}”, which ${shareInText(share)} meet` : 'meets every clause it was scored for'
-  return `${of}, beside the birds of ${step}: the flock ${fell}; ${none}.`
+  const {share, outright, accepted} = worst.latest
+  if (share.kind === 'cannot-say' || outright.kind === 'cannot-say') return `${of}, beside the birds of ${step}, of which none was scored for a clause yet; ${none}.`
+  const more = accepted > 0 && worst.clause.accepted ? `, and ${accepted} more by what is accepted until ${worst.clause.accepted.until}` : ''
+  const fell = share.count < share.total ? `the lowest share so far is that of “${clauseName(draft, worst.clause)}”, which ${shareInText(outright)} meet${more}` : `the flock meets every clause it was scored for${scored.some(one => one.latest.accepted > 0) ? ', in part by what is still accepted' : ''}`
+  return `${of}, beside the birds of ${step}: ${fell}; ${none}.`
 }
 
 /** Nothing where nothing has been drafted. */

@@ -1,8 +1,12 @@
 /** `figures clauses`, as a reader and as a program gets it. */
 import {readFileSync} from 'node:fs'
 import {describe, expect, it} from 'vitest'
+import {clausesToRead} from '../../src/commands/clauses-to-read.ts'
 import {figures, type FiguresOptions} from '../../src/commands/figures.ts'
 import {figuresHelp} from '../../src/commands/figures-help.ts'
+import {study} from '../../src/findings/study.ts'
+import {plainClause, plainDraft, plainSection} from '../paper-parts.ts'
+import {bird, comb, date, F2, logbook, looks, score} from '../pages/small-logbook.ts'
 import {listeningWorld} from '../folders/listening-world.ts'
 
 function asked(more: Partial<FiguresOptions> = {}) {
@@ -24,8 +28,17 @@ interface Row {
   readonly under_draft: string | null
 }
 
+describe('clausesToRead(findings)', () => {
+  it('gives the share of those that meet a clause outright, and beside it who is accepted all the same', () => {
+    const pea = {kind: 'states', states: ['pea']} as const, accepted = {what: 'Single combs', looks: {male: {kind: 'states', states: ['single']}, female: null}, until: 2025, then: null} as const
+    const draft = plainDraft(1, '2022-01-10', {sections: [plainSection('male', [plainClause('male/comb', 'Comb', 'Pea.', {trait: comb, allows: {male: pea, female: null}, accepted})])]})
+    const birds = ['pea', 'single'].map((is, place) => bird(`c-${place}`, 'male', {hatched: date('2024-04-01'), step: F2, strain: null, looks: looks(score(comb, is, {on: date('2025-02-01')}))}))
+    expect(clausesToRead(study(logbook('2025-06-01', {traits: [comb], drafts: [draft], birds}))).table.rows[0]?.slice(2, 7)).toEqual(['male', '1 of 2, 1 more accepted', '50.0%', '9.5–90.5', '1 of 2, 1 more accepted'])
+  })
+})
+
 describe('figures clauses', () => {
-  it('says of the demo which clause the flock falls shortest in, and which nobody scores', () => {
+  it('says of the demo which clause has the lowest share so far, and which nobody scores', () => {
     const {code, out} = asked()
     expect(code).toBe(0)
     // counted apart in the scoring days of 2025: of 23 pullets of BC3F3 the last neatness is neat in 12, the females with a pea comb

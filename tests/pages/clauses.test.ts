@@ -22,7 +22,7 @@ const FLOCK = [first, chick('male', [seen('pea'), score(tail, 52)], {parentage: 
 describe('clausesPage(findings)', () => {
   it('lists the worst clause first, each sex that it speaks of with what it allows, its limits and those not scored', () => {
     const {table, lead, unscored} = viewOf({birds: FLOCK, drafts: [draft(1, '2022-01-10', combClause('Pea.'), tailClause, plainClause('male/neck', 'Neck', 'Long.'))]})
-    expect(lead).toBe('Draft 1 of 10 January 2022, beside the birds of F2: the flock falls shortest in “Comb”, which 2 of 3 (66.7%, 20.8 to 93.9) meet; one clause nobody scores.')
+    expect(lead).toBe('Draft 1 of 10 January 2022, beside the birds of F2: the lowest share so far is that of “Comb”, which 2 of 3 (66.7%, 20.8 to 93.9) meet; one clause nobody scores.')
     expect(table?.rows.map(row => row.map(cell => (typeof cell === 'string' ? cell : cell.text)))).toEqual([
       ['Comb, males', 'pea', 'disqualifying', '1 of 2', '50.0', '9.5–90.5', '0', '3 of 4'], ['Comb, females', 'pea', 'disqualifying', '1 of 1', '100.0', '20.7–100.0', '1', '–'],
       ['Tail, males', '40 to 50°', '–', '1 of 2', '50.0', '9.5–90.5', '0', '2 of 3'], ['Tail, females', '30 to 45°', '–', '1 of 1', '100.0', '20.7–100.0', '1', '–'],
@@ -43,8 +43,16 @@ describe('clausesPage(findings)', () => {
 
   it('tells of what is still accepted, of birds whose variety or sex is not known, and of families', () => {
     const accepted = {what: 'Single combs in old birds', looks: {male: {kind: 'states', states: ['single']}, female: null}, until: 2025, then: 'serious'} as const
-    const {notes} = viewOf({birds: [chick('male', [seen('single')]), chick('unknown', [seen('pea')])], drafts: [draft(1, '2022-01-10', combClause('Pea.', {accepted, allows: {male: pea, female: null}}))]})
+    const {notes, table, lead} = viewOf({birds: [chick('male', [seen('single')]), chick('unknown', [seen('pea')])], drafts: [draft(1, '2022-01-10', combClause('Pea.', {accepted, allows: {male: pea, female: null}}))]})
+    expect(table?.rows[0]?.slice(3, 5)).toEqual(['0 of 1, 1 more accepted until 2025', '0.0'])
+    expect(lead).toContain('the flock meets every clause it was scored for, in part by what is still accepted;')
     expect(notes).toEqual(['Comb: accepted until the season of 2025: single combs in old birds; afterwards a serious fault. One bird of the latest step and 1 of all counts by that alone. One bird of the latest step scored, but not to be judged while unsexed.'])
+  })
+
+  it('says of both sexes what either is allowed, where the two differ and nobody of the latest step was scored', () => {
+    const allows = (clause: Clause): unknown => viewOf({birds: [bird('f2', 'male', {hatched: date('2022-04-01'), step: F1, strain: null, looks: looks(score(tail, 44))}), chick('female', [])], drafts: [draft(1, '2022-01-10', clause)]}).table?.rows[0]?.[1]
+    expect(allows(tailClause)).toBe('males 40 to 50°; females 30 to 45°')
+    expect(allows({...tailClause, allows: {...tailClause.allows, female: null}})).toBe('40 to 50°')
   })
 
   it('is there only where something is drafted', () => {

@@ -13,7 +13,7 @@ const show = (heading: string) => `---\nname: Autumn show\non: 2024-11-02\nscore
 
 export const entry: ManualEntry = {
   code: 'sheet-off-scale', severity: 'warning', title: 'A score sheet of a show that does not go by its draft’s scale',
-  cause: 'A score sheet of a show has a heading that no scale of a draft has, nor one that is near to it, or has it with other full points. The sheet is shown as it is; but where heading is held against heading, it stands aside.',
+  cause: 'A score sheet of a show has a heading that no draft’s scale has and that is near to none of them, or says that one is out of other points. The sheet is shown as it is; but where heading is held against heading, it stands aside.',
   remedy: 'Mend the heading, the points or the draft. Where a judge went by a scale of his own, the warning may stand.',
   wrong: {'standard/1.md': DRAFT, 'shows/2024-11-02-ternhouse.md': show('Type')},
   right: {'standard/1.md': DRAFT, 'shows/2024-11-02-ternhouse.md': show('Colour: 31 of 40, Type and carriage')},

@@ -14,7 +14,7 @@ export const clausesMethod: Method = {
   letters: [],
   edges: `- An unsexed bird counts where it would meet the clause as either sex, or miss it as either; else it is counted apart.
 - A clause of a colour variety looks at birds of that variety only. Where the looks that tell it were not scored, the bird is counted apart.
-- What is accepted until some season counts as met up to that season, and is said beside the share; after it, no more.
+- What is accepted until some season is named beside those that meet the clause outright, and the share is of these; in the order of the clauses it counts as met up to that season; after it, no more.
 - A score without a day is taken as made on the first day it can have been seen. Where that cannot be told, or no draft was in force, it is counted with other words.
 - An earlier clause that named no trait is the same clause where its words are, unless today’s clause has a range of its own.
 - A bird scored more than once counts by its latest score made by today’s words.
