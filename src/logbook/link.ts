@@ -27,6 +27,7 @@ import {noProject} from './inspect/no-project.ts'
 import {RULES} from './inspect/rules.ts'
 import {linkFounderKin} from './founder-kin.ts'
 import {linkKeepers} from './keepers.ts'
+import {latestDraft} from './latest-draft.ts'
 import {layingOf} from './laying.ts'
 import type {Linked} from './linked.ts'
 import {confidentialOf, type Confidential} from './confidential.ts'
@@ -71,7 +72,7 @@ export function link(reading: Reading, {asOf}: LinkOptions = {}): Link {
   }
   const linked = linkAll(bench, strains => linkProject(record, strains), record.data['as-of']?.first)
   checkBodyPictures(reading, bench.note)
-  checkDraftBody(reading, linked.book.drafts.at(-1), bench.note)
+  checkDraftBody(reading, latestDraft(linked), bench.note)
   for (const rule of RULES) rule.check?.(linked)
   return {book: asOf === undefined ? linked.book : asOfView(linked.book, asOf), slips, confidential: linked.confidential}
 }

@@ -1,6 +1,7 @@
 import {inside} from '../../records/problem.ts'
 import type {Wanted} from '../book.ts'
 import {clausesOf} from '../clauses-of.ts'
+import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
 import {endsOf} from '../wanted-ends.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
@@ -36,7 +37,7 @@ function isWithin(accepted: Wanted, allowed: Wanted): boolean {
 }
 
 export function check({bench, book}: Linked): void {
-  const draft = book.drafts.at(-1)
+  const draft = latestDraft({bench, book})
   for (const {id, accepted, allows, at} of draft ? clausesOf(draft) : []) {
     const sexes = (['male', 'female'] as const).filter(sex => accepted?.looks[sex])
     const isAllowed = (sex: 'male' | 'female'): boolean => {

@@ -1,5 +1,6 @@
 import {nearWords, orNear} from '../../records/near.ts'
 import {inside} from '../../records/problem.ts'
+import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
 import {sexOfHeading} from '../section-kinds.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
@@ -22,7 +23,7 @@ const PAIRS = [
 const CLASSES = ['cock', 'cockerel', 'hen', 'pullet', 'male', 'female']
 
 export function check({bench, book}: Linked): void {
-  const draft = book.drafts.at(-1)
+  const draft = latestDraft({bench, book})
   if (!draft) return
   const at = (name: string) => inside(draft.at, 'weights', name), of = (name: string) => draft.weights.find(weight => weight.class.toLowerCase() === name)
   const written = new Map(bench.records.draft.find(record => record.at.file === draft.at.file)?.data.weights?.map(({key, value: {low, high}}) => [key, low === high ? low.text : `${low.text} to ${high.text}`]))

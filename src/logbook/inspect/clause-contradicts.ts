@@ -1,4 +1,5 @@
 import {inside} from '../../records/problem.ts'
+import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
@@ -13,7 +14,7 @@ export const entry: ManualEntry = {
 }
 
 export function check({bench, book}: Linked): void {
-  const draft = book.drafts.at(-1), record = bench.records.draft.find(({at}) => at.file === draft?.at.file)
+  const draft = latestDraft({bench, book}), record = bench.records.draft.find(({at}) => at.file === draft?.at.file)
   if (!draft || !record) return
   const sexes = new Map(draft.sections.flatMap(({kind, clauses}) => (kind === 'male' || kind === 'female' ? clauses.map(clause => [clause.id, kind] as const) : [])))
   const ofClass = (id: string): 'male' | 'female' | null => (/^weights\/(?:old-|young-)?(?:cock|cockerel|male)s?$/.test(id) ? 'male' : /^weights\/(?:old-|young-)?(?:hen|pullet|female)s?$/.test(id) ? 'female' : null)

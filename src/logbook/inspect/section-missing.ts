@@ -1,5 +1,6 @@
 import {inside} from '../../records/problem.ts'
 import type {SectionKind} from '../book.ts'
+import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
 import {MANNER_WORDS, MANNERS_OF_STANDARD} from '../manners.ts'
 import {partsWanting} from '../parts-of-standard.ts'
@@ -42,8 +43,8 @@ export const entry: ManualEntry = {
 const CORE: Partial<Record<SectionKind, string>> = {male: 'the male', female: 'the female', colour: 'colour', weights: 'weights', points: 'a scale of points', faults: 'faults'}
 
 export function check({bench, book}: Linked): void {
-  const draft = book.drafts.at(-1)
-  if (!draft || bench.isFaulty(draft.at.file)) return
+  const draft = latestDraft({bench, book})
+  if (!draft) return
   const {manner} = draft
   if (manner === null && !(book.requirements?.items.some(({kind}) => kind === 'written-standard') ?? false)) return
   const names = new Map(manner === null ? [] : MANNERS_OF_STANDARD[manner].parts.map(({kind, name}) => [kind, name]))

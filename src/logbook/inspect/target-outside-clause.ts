@@ -1,6 +1,7 @@
 import type {Trait, Wanted} from '../book.ts'
 import {endsOf} from '../wanted-ends.ts'
 import {clausesOf} from '../clauses-of.ts'
+import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
@@ -36,7 +37,7 @@ function words(wanted: Wanted, {unit}: Trait): string {
 }
 
 export function check({bench, book}: Linked): void {
-  const draft = book.drafts.at(-1)
+  const draft = latestDraft({bench, book})
   if (!draft) return
   for (const {id, trait, allows, ownRange, at} of clausesOf(draft)) {
     if (!trait || !ownRange) continue

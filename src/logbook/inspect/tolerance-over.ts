@@ -1,6 +1,7 @@
 import {yearOf} from '../../records/dates.ts'
 import {inside} from '../../records/problem.ts'
 import {clausesOf} from '../clauses-of.ts'
+import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
@@ -26,7 +27,7 @@ export const entry: ManualEntry = {
 }
 
 export function check({bench, book}: Linked): void {
-  const draft = book.drafts.at(-1)
+  const draft = latestDraft({bench, book})
   if (!draft) return
   const year = yearOf(draft.on.first)
   for (const {id, accepted, at} of clausesOf(draft)) {

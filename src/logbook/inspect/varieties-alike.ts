@@ -1,5 +1,6 @@
 import {inside} from '../../records/problem.ts'
 import type {Variety} from '../book.ts'
+import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
@@ -30,7 +31,7 @@ export const entry: ManualEntry = {
 const looksOf = ({looks}: Variety): string => JSON.stringify([...looks].map(([trait, wanted]) => [trait.id, wanted] as const).sort(([a], [b]) => (a < b ? -1 : 1)))
 
 export function check({bench, book}: Linked): void {
-  const draft = book.drafts.at(-1), first = new Map<string, string>()
+  const draft = latestDraft({bench, book}), first = new Map<string, string>()
   for (const variety of draft?.varieties ?? []) {
     if (!draft || variety.looks.size === 0) continue
     const before = first.get(looksOf(variety))

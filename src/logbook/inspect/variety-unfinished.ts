@@ -2,6 +2,7 @@ import {near} from '../../records/near.ts'
 import {inside} from '../../records/problem.ts'
 import type {Clause} from '../book.ts'
 import {clausesOf} from '../clauses-of.ts'
+import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
 import {sectionKindOf} from '../section-kinds.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
@@ -25,7 +26,7 @@ function wanting(clauses: readonly Clause[], downElsewhere: boolean): readonly s
 }
 
 export function check({bench, book}: Linked): void {
-  const draft = book.drafts.at(-1)
+  const draft = latestDraft({bench, book})
   if (!draft) return
   const downElsewhere = draft.sections.some(({kind, clauses}) => kind === 'down' || clauses.some(({title, variety}) => variety === null && sectionKindOf(title) === 'down'))
   const headings = draft.varieties.map(({name}) => name).filter(name => clausesOf(draft).some(({variety}) => variety === name)), record = bench.records.draft.find(({at}) => at.file === draft.at.file)

@@ -2,6 +2,7 @@ import {near, orNear} from '../../records/near.ts'
 import {inside, type Slip, type Spot} from '../../records/problem.ts'
 import {isUnderItsVariety} from '../clause-ids.ts'
 import type {Draft} from '../book.ts'
+import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
@@ -40,7 +41,7 @@ export const headingOfNoVariety = (title: string, at: Spot, named: readonly stri
   slipOf(entry, at, `${title} is none of the varieties named under varieties:, ${named.join(', ')}`, orNear(near(title, named), `add ${title} under varieties: with the looks that tell it`))
 
 export function check({bench, book}: Linked): void {
-  const draft = book.drafts.at(-1), record = bench.records.draft.find(({at}) => at.file === draft?.at.file)
+  const draft = latestDraft({bench, book}), record = bench.records.draft.find(({at}) => at.file === draft?.at.file)
   if (!draft || !record) return
   const names = told(draft, (record.data.varieties ?? []).map(({key}) => key))
   if (names.length === 0) return

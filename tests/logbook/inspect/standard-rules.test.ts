@@ -169,6 +169,10 @@ describe('a draft that cannot be read', () => {
       expect(problems.map(({place, reason}) => [place.file, reason])).toEqual([['standard/2.md', expect.stringMatching(/calendar|unit/)]])
     }
   })
+  it('leaves the draft before it be', () => {
+    const unread = {'standard/2.md': '---\ndraft: 2\non: 2024-13-01\n---\n## Male\n\n**Crown.** Low.\n'}
+    expect(found({...draft('manner: continental\nweights: {cock: 2 kg, hen: 3 kg}', '## Male\n\n**Crown.** Low.\n\n**Crown.** High.\n'), ...unread})).toEqual(['standard/2.md:3 impossible-date'])
+  })
   it('nor is more said where two have one number', () => {
     const {problems} = linkFiles(around({...draft('', '## Male\n\n**Crown.** Low.\n'), 'standard/2.md': '---\ndraft: 1\non: 2024-12-01\nscale: {Type: 60, Colour: 40}\n---\n## Male\n\n**Crown.** Low.\n', ...scores, ...observed}))
     expect(codesAt(problems).filter(code => !code.startsWith('standard/2.md'))).toEqual([])
