@@ -14,5 +14,5 @@ export interface BreedersAsked {
 
 export function breedersAsked(asked: Requirement, {census: {ownBreeders}, book}: Pick<Sources, 'census' | 'book'>): BreedersAsked {
   const each = ownBreeders.map(bird => ({bird, is: isAbout(asked, bird, book.asOf, book)})), birds = each.filter(({is}) => is === true).map(({bird}) => bird)
-  return {birds, untold: each.filter(({is}) => is === null).map(({bird}) => bird), all: birds.length === ownBreeders.length, behind: behind(birds, birds, birds.length > 0 ? [book.asOf] : [])}
+  return {birds, untold: each.filter(({is}) => is === null).map(({bird}) => bird), all: birds.length === ownBreeders.length, behind: behind(birds, birds)}
 }

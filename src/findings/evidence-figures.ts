@@ -18,7 +18,7 @@ const ofKind: NonNullable<FigureColumn['asIn']> = row => (SHARES.has(row[0] ?? n
 
 const COLUMNS: readonly FigureColumn[] = [
   ...columns('text', 'kind', 'title', 'asked', 'state', 'found'), ...['value', 'low', 'high'].map((name): FigureColumn => ({name, as: 'measure', asIn: ofKind})), ...columns('count', 'count', 'total'),
-  ...columns('text', 'on', 'by'), ...columns('count', 'not_counted'), ...columns('text', 'way', 'earliest', 'birds', 'records'),
+  ...columns('text', 'on', 'by', 'waived_because', 'waived_by', 'waived_until'), ...columns('count', 'not_counted'), ...columns('text', 'way', 'earliest', 'birds', 'records'),
 ]
 
 /**
@@ -33,6 +33,7 @@ export function evidenceTable({evidence, book}: Findings, wayOf: (item: Evidence
       const {requirement, state, found, shown, behind, aged, ways} = item, {value = null, low = null, high = null, count = null, total = null} = figureOf(shown)
       return [
         requirement.kind, requirement.title, requirement.asked, plainly(state), plainly(found), value, low, high, count, total, behind.on === null ? null : isoDay(behind.on), requirement.by?.text ?? null,
+        requirement.waived?.because ?? null, requirement.waived?.by ?? null, requirement.waived?.until?.text ?? null,
         leftOut(aged), wayOf(item) || null, earliestOf(ways), behind.birds.map(({band}) => band).join(' ') || null, recordPlaces(behind.records, book.tellableFiles),
       ]
     }),

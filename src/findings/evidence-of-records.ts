@@ -26,7 +26,7 @@ export function history({atLeast}: Requirement, {book, ladder, census}: Sources)
 /** Of the living birds of the breed, the share banded and the share with both parents certain; both must reach what is asked. */
 export function identity({atLeast}: Requirement, {audit, census, book}: Sources): Finding {
   const {livingBanded: banded, livingBothParentsKnown: bothParents} = audit, own = census.alive.filter(bird => bird.step.kind !== 'strain')
-  const uncertain = own.filter(bird => !bothParentsCertain(bird)), found = behind(own, own, own.length > 0 ? [book.asOf] : [])
+  const uncertain = own.filter(bird => !bothParentsCertain(bird)), found = behind(own, own)
   const shown = {kind: 'identity', banded, bothParents, uncertain} as const
   if (banded.kind === 'cannot-say' || bothParents.kind === 'cannot-say') return judged(null, shown, {behind: found})
   if (atLeast === null) return judged(null, shown, {behind: found, ways: [{kind: 'name-figure', earliest: null}]})

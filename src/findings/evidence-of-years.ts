@@ -10,6 +10,8 @@ import {generationsInside} from './generations-inside.ts'
 import {inSeason, nextSeason, seasonsOf} from './next-season.ts'
 import type {Way} from './ways.ts'
 
+export {seasonsOf}
+
 /** Hatches of the breed's own matings: not of a pure strain, and of no cross beside the ladder, as test matings are. */
 export interface HatchesBred extends Sifted<Hatch> {
   /** how many more there are of crosses beside the ladder */

@@ -28,6 +28,8 @@ export interface Evidence extends Omit<Finding, 'state'> {
   readonly lapsed: boolean
   /** the day by which it must be reached is past, and it was not reached or waived */
   readonly late: boolean
+  /** of a book looked back at: what it rests on bears no day, so that nobody can say whether it was there; null where all has its day */
+  readonly noDay: 'statement' | 'table' | 'waiver' | null
   /** the shortest way leads past the day by which it must be reached */
   readonly beyond: boolean
 }
@@ -70,12 +72,22 @@ const WAYS: Readonly<Record<RequirementKind, (requirement: Requirement, from: So
  */
 export function evidence(book: Logbook, from: Sources): EvidenceOfAll {
   const items = (book.requirements?.items ?? []).map((requirement): Evidence => {
-    const {state: found, ...rest} = WAYS[requirement.kind](requirement, from), {waived, by} = requirement
-    const lapsed = waived?.until ? waived.until.last < book.asOf : false, state = waived && !lapsed ? 'waived' : found
-    return {requirement, ...rest, found, state, lapsed, late: by !== null && by.last < book.asOf && (state === 'not-yet' || state === 'cannot-tell'), beyond: by !== null && rest.ways.some(({earliest}) => firstDayOf(earliest) > by.last)}
+    const {state, ...rest} = WAYS[requirement.kind](requirement, from), {waived, by} = requirement, lapsed = waived?.until ? waived.until.last < book.asOf : false
+    const restsOn = book.isEarlier === true ? undatedOf(state, rest.shown) : null, found = restsOn === null ? state : 'cannot-tell', isWaived = waived !== null && !lapsed
+    const isDoubted = isWaived && book.isEarlier === true && waived.on === null, now = isDoubted ? (found === 'met' ? 'met' : 'cannot-tell') : isWaived ? 'waived' : found
+    return {
+      requirement, ...rest, found, state: now, lapsed, noDay: restsOn ?? (isDoubted ? 'waiver' : null), late: by !== null && by.last < book.asOf && (now === 'not-yet' || now === 'cannot-tell'),
+      beyond: by !== null && rest.ways.some(({earliest}) => firstDayOf(earliest) > by.last),
+    }
   })
   const count = (state: Evidence['state']): number => items.filter(item => item.state === state).length
   return {items, counts: {met: count('met'), notYet: count('not-yet'), cannotTell: count('cannot-tell'), waived: count('waived'), all: items.length}}
+}
+
+/** What decided it bears no day: the keeper's own statement, or the table of distinctness. */
+function undatedOf(state: Finding['state'], shown: Finding['shown']): 'statement' | 'table' | null {
+  if (shown.kind === 'distinct') return 'table'
+  return shown.kind === 'stated' || (shown.kind === 'welfare' && state === 'met' && shown.stated !== null && shown.valid.length === 0) ? 'statement' : null
 }
 
 /** The first day on which it can be; of what nobody can say none is too late. */

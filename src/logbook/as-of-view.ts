@@ -33,7 +33,7 @@ export function asOfView(book: Logbook, day: Day): Logbook {
   const project: Open<Project> = book.project
   project.begun = cut.orNull(project.begun, project.begun)
   cutPhotos(then, cut)
-  return {...then, later: cut.count}
+  return {...then, later: cut.count, isEarlier: day < book.asOf}
 }
 
 function cutHatch(hatch: Open<Hatch>, day: Day | null, there: ReadonlySet<object>, cut: Cut): void {

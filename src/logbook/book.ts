@@ -59,6 +59,8 @@ export interface Logbook {
   readonly tellableFiles: ReadonlySet<string>
   /** dated facts after `asOf` that this view of the book leaves aside */
   readonly later: number
+  /** it is looked at on an earlier day than its own: what bears no day in it may have been written since */
+  readonly isEarlier?: boolean
   /** of the records it was linked from, whole and of whatever day: a view of an earlier day keeps it. 64 hex digits */
   readonly checksum: string
 }

@@ -6,7 +6,7 @@ import {dateWords, dayWords} from './dates.ts'
 import {bandsOf, someOf} from './evidence-of-work-words.ts'
 import {shareInText} from './estimate-words.ts'
 import type {Naming} from './naming.ts'
-import {counted, figured, listWords, saying, sentence} from './numbers.ts'
+import {counted, countWord, figured, listWords, saying, sentence} from './numbers.ts'
 import {SECTION_WORDS} from './section-words.ts'
 
 type Of<Kind extends Shown['kind']> = Extract<Shown, {kind: Kind}>
@@ -24,10 +24,13 @@ export function standardWords({draft, clauses, emptySections, emptyClauses, miss
   ].join(' ')
 }
 
+/** As the keeper wrote them; with a comma in one they are parted by semicolons. */
+export const charactersWords = (characters: readonly string[]): string => (characters.some(each => each.includes(',')) ? characters.join('; ') : listWords(characters))
+
 export function distinctWords({breeds}: Of<'distinct'>): string {
   const say = saying(...breeds.map(({differing}) => differing.length)), open = breeds.filter(({unfilled}) => unfilled.length > 0)
-  const said = breeds.map(({breed, differing}) => `from ${breed} in ${say(differing.length, 'character')}${differing.length === 0 ? '' : ` (${listWords(differing.map(each => each.toLowerCase()))})`}`).join('; ')
-  return `${sentence(said)}.${open.length === 0 ? '' : ` Not filled in: ${open.map(({breed, unfilled}) => `${listWords(unfilled.map(each => each.toLowerCase()))} beside ${breed}`).join('; ')}.`}`
+  const said = breeds.map(({breed, differing}) => `from ${breed} in ${say(differing.length, 'character')}${differing.length === 0 ? '' : ` (${charactersWords(differing)})`}`).join('; ')
+  return `${sentence(said)}.${open.length === 0 ? '' : ` Not filled in: ${open.map(({breed, unfilled}) => `beside ${breed} ${charactersWords(unfilled)}`).join('; ')}.`}`
 }
 
 export const historyWords = ({founders, unfounded, steps, hatched, kept}: Of<'history'>): string => [
@@ -38,8 +41,13 @@ export const historyWords = ({founders, unfounded, steps, hatched, kept}: Of<'hi
 /** `a young male`, `a grown female of variety Light` */
 export const pictureWords = ({sex, age, variety}: Omit<PictureWanted, 'living'>): string => `a ${age === null ? '' : `${age} `}${sex}${variety === null ? '' : ` of variety ${variety}`}`
 
-export function photoWords({birds, photos, dated, missing}: Of<'photographs'>): string {
-  const none = missing.length === 0 ? '' : ` No dated one of ${listWords(missing.map(pictureWords), 'or')}.`
+/** More kinds of picture than this are named once, in the way to them. */
+const MOST_MISSING = 2
+
+/** @param isNamed  whether the way to meet it names those that are missing */
+export function photoWords({birds, photos, dated, missing, wanted}: Of<'photographs'>, isNamed: boolean): string {
+  const few = isNamed && missing.length > MOST_MISSING ? `Of ${countWord(missing.length)} of the ${countWord(wanted)} kinds that are wanted there is no dated one` : `No dated one of ${listWords(missing.map(pictureWords), 'or')}`
+  const none = missing.length === 0 ? '' : ` ${few}.`
   if (photos === 0) return `No photograph of a bird of the breed.${none}`
   return `${figured(photos, 'photograph')} of ${figured(birds.all, 'bird')}: ${sexesWords(birds)}; ${dated === photos ? 'all' : dated} dated.${none}`
 }
@@ -64,5 +72,5 @@ function signerWords(keepers: Of<'papers'>['keepers'], naming: Naming): readonly
 
 export function identityWords({banded, bothParents, uncertain}: Of<'identity'>): string {
   const who = uncertain.length === 0 ? '' : ` A parent is uncertain of ${bandsOf(uncertain)}.`
-  return `Of the living, banded ${shareInText(banded)}; both parents certain ${shareInText(bothParents)}.${who}`
+  return `Living birds banded: ${shareInText(banded)}; both parents certain: ${shareInText(bothParents)}.${who}`
 }

@@ -16,24 +16,28 @@ import {counted, sentence} from './numbers.ts'
 
 /** What is shown, what of it is too old to count, and whether the day for it is past. */
 export function shownWords(item: Evidence, book: Logbook, naming: Naming = IN_PUBLIC): string {
-  return [figureWords(item, book, naming), agedWords(item), lateWords(item)].filter(words => words !== '').join(' ')
+  return [figureWords(item, book, naming), agedWords(item), noDayWords(item, book), lateWords(item)].filter(words => words !== '').join(' ')
 }
 
 /** `Two records are older than the rule allows and do not count, the latest of 3 May 2020.` */
-function agedWords({aged: {older, earlier, later, undated, last}, requirement: {from, by}}: Evidence): string {
-  const said = (count: number, why: string, which = ''): readonly string[] => (count === 0 ? [] : [`${sentence(counted(count, 'record'))} ${count === 1 ? 'is' : 'are'} ${why} and ${count === 1 ? 'does' : 'do'} not count${which}.`])
+function agedWords({aged: {older, earlier, later, undated, pure, last}, requirement: {from, by}}: Evidence): string {
+  const said = (count: number, why: string, which = '', noun = 'record', nouns = 'records'): readonly string[] => (count === 0 ? [] : [`${sentence(counted(count, noun, nouns))} ${count === 1 ? 'is' : 'are'} ${why} and ${count === 1 ? 'does' : 'do'} not count${which}.`])
   return [
     ...said(older, 'older than the rule allows', last === null ? '' : older === 1 ? `: it is of ${dayWords(last)}` : `, the latest of ${dayWords(last)}`),
-    ...said(earlier, `of before ${from ? dateWords(from) : 'the day asked'}`), ...said(later, `of after ${by ? dateWords(by) : 'the day asked'}`), ...said(undated, 'of no known day'),
+    ...said(earlier, `from before ${from ? dateWords(from) : 'the day asked'}`), ...said(later, `from after ${by ? dateWords(by) : 'the day asked'}`), ...said(undated, 'of no known day'), ...said(pure, `of ${pure === 1 ? 'a bird' : 'birds'} of a pure strain`, '', 'entry', 'entries'),
   ].join(' ')
 }
 
+/** Of a book looked back at: what bears no day may have been written since. */
+const noDayWords = ({noDay}: Evidence, {asOf}: Logbook): string => (noDay === null ? '' : `The ${NO_DAY[noDay]} bears no day, and may be from after ${dayWords(asOf)}.`)
+const NO_DAY = {statement: 'statement', table: 'table of distinctness', waiver: 'waiver'} as const
+
 const lateWords = ({late, requirement: {by}}: Evidence): string => (late && by ? `It had to be reached by ${dateWords(by)}, and was not.` : '')
 
-function figureWords({requirement, shown}: Evidence, book: Logbook, naming: Naming): string {
+function figureWords({requirement, shown, aged, ways}: Evidence, book: Logbook, naming: Naming): string {
   switch (shown.kind) {
-    case 'years-bred': return yearsBredWords(shown)
-    case 'inter-se-generations': return interSeWords(shown)
+    case 'years-bred': return yearsBredWords(shown, requirement)
+    case 'inter-se-generations': return interSeWords(shown, aged)
     case 'independent-keepers': return keepersWords(shown, naming)
     case 'breeders-alive': return breedersWords(shown, book)
     case 'shown-per-class': return classWords(shown, requirement)
@@ -44,7 +48,7 @@ function figureWords({requirement, shown}: Evidence, book: Logbook, naming: Nami
     case 'written-standard': return standardWords(shown)
     case 'distinct': return distinctWords(shown)
     case 'history': return historyWords(shown)
-    case 'photographs': return photoWords(shown)
+    case 'photographs': return photoWords(shown, ways.some(({kind}) => kind === 'photographs'))
     case 'papers': return paperWords(shown, naming)
     case 'stated': return `The keeper states: ${shown.stated}`
     case 'identity': return identityWords(shown)

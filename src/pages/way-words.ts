@@ -4,7 +4,7 @@ import type {Earliest, Way} from '../findings/ways.ts'
 import type {Day} from '../records/dates.ts'
 import {dateWords, dayWords} from './dates.ts'
 import {bandsOf, someOf} from './evidence-of-work-words.ts'
-import {pictureWords} from './evidence-on-paper-words.ts'
+import {charactersWords, pictureWords} from './evidence-on-paper-words.ts'
 import {IN_PUBLIC, type Naming} from './naming.ts'
 import {counted, countWord, figured, listWords} from './numbers.ts'
 import {SECTION_WORDS} from './section-words.ts'
@@ -14,9 +14,9 @@ import {breedingWayWords} from './way-words-of-breeding.ts'
 export function waySentence({ways, requirement: {by}, beyond}: Pick<Evidence, 'ways' | 'requirement' | 'beyond'>, asOf: Day, naming: Naming = IN_PUBLIC): string {
   if (ways.length === 0) return ''
   const days = ways.map(({earliest}) => earliestWords(earliest, asOf)), [first = ''] = days, together = days.every(day => day === first)
-  const said = ways.map((way, index) => `${wayWords(way, naming)}${together ? '' : days[index] ?? ''}`)
+  const said = ways.map((way, index) => `${wayWords(way, naming)}${together && ways.length > 1 ? '' : days[index] ?? ''}${reasonWords(way)}`)
   const after = beyond && by ? ` That is after ${dateWords(by)}, by when it must be reached.` : ''
-  return `Shortest way: ${said.some(each => each.includes(',')) ? said.join('; ') : listWords(said)}${together ? first : ''}.${after}`
+  return `Shortest way: ${said.some(each => each.includes(',')) ? said.join('; ') : listWords(said)}${together && ways.length > 1 ? first : ''}.${after}`
 }
 
 /** `, in 2027 at the earliest`; nothing where it can be done on the book’s day, or nobody can say */
@@ -26,10 +26,13 @@ function earliestWords(earliest: Earliest | null, asOf: Day): string {
   return earliest.day <= asOf ? '' : `, on ${dayWords(earliest.day)} at the earliest`
 }
 
+/** Why, after the day on which it can be. */
+const reasonWords = (way: Way): string => (way.kind === 'generations' && way.short.length > 0 ? `: ${bandsOf(way.short)} ${way.short.length === 1 ? 'falls' : 'fall'} short` : '')
+
 function wayWords(way: Way, naming: Naming): string {
   switch (way.kind) {
     case 'seasons': return `${counted(way.more, 'more season')} with a hatch${way.inARow && way.more > 1 ? ', none missed' : ''}`
-    case 'generations': return `${counted(way.more, 'more generation')} mated inside the breed${way.short.length === 0 ? '' : `, since ${bandsOf(way.short)} ${way.short.length === 1 ? 'falls' : 'fall'} short`}`
+    case 'generations': return `${counted(way.more, 'more generation')} mated inside the breed`
     case 'show-these': return `show or breed from birds that have enough behind them, such as ${bandsOf(way.birds)}`
     case 'keepers': return keepersWay(way, naming)
     case 'keep': return keepWords(way)
@@ -49,8 +52,8 @@ function wayWords(way: Way, naming: Naming): string {
     case 'fill-clauses': return `put words into ${listWords(way.clauses.map(({title}) => title))}`
     case 'mend-points': return `mend the scale of points, which makes ${way.have}, so that it makes 100`
     case 'first-draft': return 'write a first draft of the standard'
-    case 'fill-cells': return `fill in ${listWords(way.characters.map(each => each.toLowerCase()))} beside ${way.breed}, ${way.characters.length > way.more ? `${countWord(way.more)} of which` : way.more === 1 ? 'which' : 'all of which'} must differ`
-    case 'differ': return `${counted(way.more, 'more character')} that ${way.more === 1 ? 'differs' : 'differ'} from ${way.breed}${way.unfilled.length === 0 ? '' : `, and ${listWords(way.unfilled.map(each => each.toLowerCase()))} filled in and differing`}`
+    case 'fill-cells': return `fill in ${charactersWords(way.characters)} beside ${way.breed}, ${way.characters.length > way.more ? `${countWord(way.more)} of which` : way.more === 1 ? 'which' : 'all of which'} must differ`
+    case 'differ': return `${counted(way.more, 'more character')} that ${way.more === 1 ? 'differs' : 'differ'} from ${way.breed}${way.unfilled.length === 0 ? '' : `, and ${charactersWords(way.unfilled)} filled in and differing`}`
     case 'first-table': return 'fill in the table of distinctness, the neighbouring breeds beside this one'
     case 'photographs': return picturesWay(way)
     case 'date-photographs': return `write the date of the photographs of ${bandsOf(way.birds)}`
@@ -72,11 +75,11 @@ function keepersWay({more, seasons, going}: Of<'keepers'>, naming: Naming): stri
 
 function keepWords({males, females, either, spare}: Of<'keep'>): string {
   const more = [...(males > 0 ? [counted(males, 'more male')] : []), ...(females > 0 ? [counted(females, 'more female')] : []), ...(either > 0 ? [`${counted(either, 'more bird')} of either sex`] : [])]
-  return `${listWords(more)} to breed from (living and not bred from: ${spare.males === 0 ? 'no males' : figured(spare.males, 'male')}, ${spare.females === 0 ? 'no females' : figured(spare.females, 'female')})`
+  return `${listWords(more)} to breed from (living and not in a pen now: ${spare.males === 0 ? 'no males' : figured(spare.males, 'male')}, ${spare.females === 0 ? 'no females' : figured(spare.females, 'female')})`
 }
 
 function paperWay({more, instead, held, keepers}: Of<'paper'>, naming: Naming): string {
-  if (keepers.length > 0) return `${counted(more, 'more signed paper')}${keepers.length === 0 ? '' : `, of ${listWords(keepers.map(naming.keeper), more < keepers.length ? 'or' : 'and')}`}`
+  if (keepers.length > 0) return `${counted(more, 'more signed paper')}, of ${listWords(keepers.map(naming.keeper), more < keepers.length ? 'or' : 'and')}`
   if (instead === null) return more === 1 ? 'a paper that holds' : `${countWord(more)} papers that hold`
   return `a new paper in place of that of ${dateWords(instead.on)}${held === null ? '' : `, which counted until ${dayWords(held)}`}`
 }

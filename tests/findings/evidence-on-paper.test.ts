@@ -5,6 +5,8 @@ import type {Paper, Requirement, RequirementKind} from '../../src/logbook/book.t
 import {isoDay} from '../../src/records/dates.ts'
 import {at, date, logbook} from '../pages/small-logbook.ts'
 import {plainPaper, plainRequirement} from '../paper-parts.ts'
+import {shownWords} from '../../src/pages/evidence-words.ts'
+import {gapsBook} from './gaps-book.ts'
 
 const [NORTH, SOUTH] = ['north', 'south'].map(id => ({at, body: '', id, name: id, consents: true, since: null, region: null}))
 function shown(kind: RequirementKind, papers: readonly Paper[], more: Partial<Requirement> = {}): Evidence {
@@ -43,5 +45,25 @@ describe('paperOrWord(requirement, sources)', () => {
   it('goes by a paper that holds, else by the keeper’s word; a paper that has run out is not yet', () => {
     const paper = plainPaper('name-free', '2024-01-01', '2024-12-31')
     expect([shown('name-free', []).state, shown('name-free', [paper]).state, shown('name-free', [paper], {stated: 'None is known.'}).state, shown('name-free', [plainPaper('name-free', '2024-01-01')]).state]).toEqual(['cannot-tell', 'not-yet', 'met', 'met'])
+  })
+})
+
+describe('a book looked back at', () => {
+  const then = (line: string, day: string | null) => {
+    const [item] = study(gapsBook([line], {}, day === null ? {} : {asOf: date(day).first})).evidence.items
+    return item ?? expect.fail('no evidence')
+  }
+  it.each([
+    ['kind: name-free, stated: None is known of.', 'met', 'cannot-tell', 'statement'], ['kind: distinct, at-least: 1', 'met', 'cannot-tell', 'table'], ['kind: distinct, at-least: 3', 'not-yet', 'cannot-tell', 'table'],
+    ['kind: history, at-least: 9, waived: {because: Grown old.}', 'waived', 'cannot-tell', 'waiver'], ['kind: history, waived: {because: Grown old.}', 'waived', 'met', 'waiver'],
+    ['kind: welfare, stated: No clause harms the bird.', 'met', 'cannot-tell', 'statement'],
+  ])('does not know whether what bears no day was there: %s', (line, now, before, noDay) => {
+    expect([then(line, null), then(line, '2025-11-15'), then(line, '2025-11-14')].map(item => [item.state, item.noDay])).toEqual([[now, null], [now, null], [before, noDay]])
+  })
+  it('keeps a waiver with a dated paper, and says what bears no day', () => {
+    const dated = then('kind: statements, at-least: 9, waived: {because: Grown old., paper: s1.pdf}', '2025-11-14')
+    expect([dated.state, dated.noDay]).toEqual(['waived', null])
+    const item = then('kind: distinct, at-least: 1', '2025-11-14')
+    expect(shownWords(item, gapsBook(['kind: history'], {}, {asOf: date('2025-11-14').first}))).toContain('The table of distinctness bears no day, and may be from after 14 November 2025.')
   })
 })

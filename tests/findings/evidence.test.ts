@@ -110,6 +110,15 @@ describe('evidence', () => {
     expect(state(book, asks('distinct', {atLeast: 3}), {distinctness})).toBe('not-yet')
   })
 
+  it('takes a sign for nothing known for no difference, and a character named twice for one', () => {
+    const row = (character: string, ...values: string[]) => ({character, values, at}), breeds = ['Skerry Fowl', 'Holm White']
+    const table = (...rows: ReturnType<typeof row>[]) => shown(book, asks('distinct', {atLeast: 2}), {distinctness: {breeds, rows}})
+    expect(table(row('Comb', 'pea', 'single'), row('Down', 'cream', '?'))).toMatchObject({state: 'cannot-tell', shown: {breeds: [{differing: ['Comb'], unfilled: ['Down']}]}})
+    expect(table(row('Comb', 'pea', 'single'), row('comb ', 'pea', 'single'), row('Tail', '45°', '45 degrees'))).toMatchObject({state: 'not-yet', shown: {breeds: [{differing: ['Comb'], unfilled: []}]}})
+    // two rows that do not agree show nothing
+    expect(table(row('Comb', 'pea', 'single'), row('Comb', 'pea', 'pea'), row('Egg', 'white', 'tinted'))).toMatchObject({state: 'not-yet', shown: {breeds: [{differing: ['Egg']}]}})
+  })
+
   it('looks at how the living are banded and whether both parents are certain', () => {
     const found = shown(book, asks('identity', {atLeast: 0.95}))
     expect(found).toMatchObject({state: 'not-yet', shown: {banded: {kind: 'share', count: 13, total: 13}, bothParents: {count: 0, total: 13}}})

@@ -42,8 +42,8 @@ describe('the dossier for the committee', () => {
   it('names keepers in the evidence, and counts consent as the committee has it', () => {
     const book: Logbook = {...judged, hatches: judged.hatches.map(hatch => ({...hatch, keeper: told})),
       requirements: {...(judged.requirements ?? never()), items: [requirement('independent-keepers', 'Keepers', 'Two keepers', {atLeast: 1, seasons: 1})]}}
-    expect(viewOf(book, confidential()).evidence[0]?.shown).toMatch(/The keeper at Ternhouse.*Consent to be named to the committee is on record from all\./)
-    expect(viewOf(book, null).evidence[0]?.shown).toMatch(/keeper A.*No consent to be named is on record from one keeper\./)
+    expect(viewOf(book, confidential()).evidence[0]?.shown).toMatch(/The keeper at Ternhouse.*Consent to be named to the committee is on record from this keeper\./)
+    expect(viewOf(book, null).evidence[0]?.shown).toMatch(/keeper A.*No consent to be named is on record from this keeper\./)
   })
 
   it('is the public one to the letter but for names and the words that say for whom it is', () => {
