@@ -20,7 +20,8 @@ export interface RemarksByClause {
 export interface RemarksOfClause {
   /** as in the latest draft that has it */
   readonly id: string
-  readonly title: string
+  /** the class it is the weight of; null for a clause or the egg */
+  readonly weightOf: string | null
   /** of its section, as in that draft; null for a weight or the egg */
   readonly section: string | null
   readonly clause: Clause | null
@@ -72,14 +73,14 @@ export function remarksByClause({drafts}: Pick<Logbook, 'drafts'>, {remarks}: Sh
   // the latest draft first: what it no longer has comes after
   const clauses = [...history].reverse().flatMap(({draft, pieces}) => [...pieces.values()].flatMap((piece): RemarksOfClause[] => {
     const own = gathered.get(piece)
-    return own ? [{id: piece.id, title: piece.title, section: piece.section, clause: piece.clause, draft, stands: draft === latest, remarks: newestFirst(own)}] : []
+    return own ? [{id: piece.id, weightOf: piece.weightOf, section: piece.section, clause: piece.clause, draft, stands: draft === latest, remarks: newestFirst(own)}] : []
   }))
   return {clauses, unplaced, byKeeper, byWords}
 }
 
 interface Piece {
   readonly id: string
-  readonly title: string
+  readonly weightOf: string | null
   readonly section: string | null
   readonly clause: Clause | null
   /** what a change of is a change of the clause */
@@ -89,9 +90,9 @@ interface Piece {
 /** Clauses, weights by class and the egg. */
 function piecesOf({sections, weights, egg, eggAtLeast}: Draft): Piece[] {
   return [
-    ...sections.flatMap(({title: section, clauses}) => clauses.map((clause): Piece => ({id: clause.id, title: clause.title, section, clause, reads: `${clause.title}\n${plainWords(clause.text)}\n${JSON.stringify(clause.ownRange ? clause.allows : null)}`}))),
-    ...weights.map(({class: name, grams, high}): Piece => ({id: `weights/${slug(name)}`, title: `Weight, ${name}`, section: null, clause: null, reads: `${grams} ${high ?? ''}`})),
-    ...(egg === null ? [] : [{id: 'egg', title: 'Egg', section: null, clause: null, reads: `${egg} ${eggAtLeast ?? ''}`}]),
+    ...sections.flatMap(({title: section, clauses}) => clauses.map((clause): Piece => ({id: clause.id, weightOf: null, section, clause, reads: `${clause.title}\n${plainWords(clause.text)}\n${JSON.stringify(clause.ownRange ? clause.allows : null)}`}))),
+    ...weights.map(({class: name, grams, high}): Piece => ({id: `weights/${slug(name)}`, weightOf: name, section: null, clause: null, reads: `${grams} ${high ?? ''}`})),
+    ...(egg === null ? [] : [{id: 'egg', weightOf: null, section: null, clause: null, reads: `${egg} ${eggAtLeast ?? ''}`}]),
   ]
 }
 

@@ -1,4 +1,4 @@
-import type {Bird, Logbook, Score, Trait} from '../logbook/book.ts'
+import type {Bird, Keeper, Logbook, Score, Trait} from '../logbook/book.ts'
 import {weightedKappa, type Kappa} from '../statistics/weighted-kappa.ts'
 import {countedValue} from './counted-value.ts'
 import {placeOf} from './grade-places.ts'
@@ -38,28 +38,28 @@ type Grades = readonly (readonly [one: number, other: number])[]
  * @see `weightedKappa`
  */
 export function scorerAgreement(trait: Trait, book: Logbook): readonly Agreement[] {
-  const scorers = byScorer(trait, book.birds), names = [...scorers.keys()].sort()
+  const scorers = byScorer(trait, book.birds), names = [...scorers.keys()].sort((a, b) => (a.id < b.id ? -1 : 1))
   const pairs = names.flatMap((one, index) => names.slice(index + 1).map(other => [one, other] as const)).flatMap(([one, other]): Agreement[] => {
     const first = scorers.get(one), second = scorers.get(other)
     const both = [...(first ?? [])].flatMap(([bird, grade]) => {
       const also = second?.get(bird)
       return also === undefined ? [] : [[grade, also] as const]
     })
-    return both.length === 0 ? [] : [{trait, between: 'scorers', names: [one, other], leftOut: 0, ...agreed(trait, both)}]
+    return both.length === 0 ? [] : [{trait, between: 'scorers', names: [one.name, other.name], leftOut: 0, ...agreed(trait, both)}]
   })
   return [...pairs, ...withJudges(trait, book)]
 }
 
 /** The last grade of each keeper of each bird. */
-function byScorer(trait: Trait, birds: readonly Bird[]): ReadonlyMap<string, ReadonlyMap<Bird, number>> {
-  const scorers = new Map<string, Map<Bird, number>>()
+function byScorer(trait: Trait, birds: readonly Bird[]): ReadonlyMap<Keeper, ReadonlyMap<Bird, number>> {
+  const scorers = new Map<Keeper, Map<Bird, number>>()
   const counts = ({struck, outside}: Score): boolean => struck === null && !outside
   for (const bird of birds) for (const score of bird.looks.get(trait)?.scores.filter(counts) ?? []) {
     const place = placeOf(trait, score.value)
     if (score.by === null || place === null) continue
-    const own = scorers.get(score.by.id) ?? new Map<Bird, number>()
+    const own = scorers.get(score.by) ?? new Map<Bird, number>()
     own.set(bird, place)
-    scorers.set(score.by.id, own)
+    scorers.set(score.by, own)
   }
   return scorers
 }

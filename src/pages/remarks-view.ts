@@ -6,7 +6,7 @@ import type {Bird, Logbook} from '../logbook/book.ts'
 import {yearOf} from '../records/dates.ts'
 import {anchorOf} from './clause-view.ts'
 import {birdPath, showPath} from './links.ts'
-import {figured, sentence} from './numbers.ts'
+import {figured} from './numbers.ts'
 import {quoted} from './show-words.ts'
 import {clauseName} from './standard-changes.ts'
 import {draftLink} from './standard-view.ts'
@@ -53,9 +53,9 @@ function placedWords(byKeeper: number, byWords: number, unplaced: number): strin
 }
 
 function clauseView(of: RemarksOfClause, book: Logbook): RemarksView['clauses'][number] {
-  const {id, title, clause, draft, stands, remarks} = of
+  const {id, weightOf, clause, draft, stands, remarks} = of
   return {
-    name: clause ? clauseName(draft, clause) : sentence(title), link: `${draftLink(book, draft)}#${anchorOf(id)}`, note: stands ? null : `no longer in draft ${book.drafts.at(-1)?.number ?? ''}`,
+    name: clause ? clauseName(draft, clause) : weightOf === null ? 'Egg' : `Weight, ${weightOf}`, link: `${draftLink(book, draft)}#${anchorOf(id)}`, note: stands ? null : `no longer in draft ${book.drafts.at(-1)?.number ?? ''}`,
     groups: [...grouped(remarks.slice(0, MOST), ({since}) => (since === null ? null : `Before it was ${since.is} in draft ${since.draft.number}`))].map(([head, own]) => ({head, remarks: own.map(each => remarkView(each, each.by === 'keeper'))})),
     more: moreWords(remarks.length),
   }

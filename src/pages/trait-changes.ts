@@ -51,12 +51,11 @@ export interface AgreementView {
 }
 
 /** Do two who grade the same birds agree? Null where nobody graded a bird that another did. */
-export function agreementView(trait: Trait, {gradedScores, book}: Findings): AgreementView | null {
+export function agreementView(trait: Trait, {gradedScores}: Findings): AgreementView | null {
   const own = gradedScores.agreements.filter(each => each.trait === trait), told = own.filter(({birds}) => birds > 0)
   const [first] = own
   if (!first) return null
-  const nameOf = (id: string): string => book.keepers.find(keeper => keeper.id === id)?.name ?? id
-  const who = ({between, names}: Agreement): string => (between === 'judges' ? `Book and judges, ${listWords(names)}` : listWords(names.map(nameOf)))
+  const who = ({between, names}: Agreement): string => (between === 'judges' ? `Book and judges, ${listWords(names)}` : listWords(names))
   const left = own.filter(({leftOut}) => leftOut > 0).map(({leftOut}) => `${leftOut} on judges’ sheets cannot be held against the book.`)
   return {
     table: {

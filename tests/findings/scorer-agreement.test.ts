@@ -26,6 +26,11 @@ describe('scorerAgreement(trait, book)', () => {
     expectClose(found?.kappa?.kappa ?? NaN, 24 / 44, 1e-12)
   })
 
+  it('calls them as they may be called, in the order of their records', () => {
+    const hidden = {...keeper('ask'), name: 'keeper A'}, one = bird('1', 'male', {looks: looks(score(type, 7, {by: inga}), score(type, 8, {by: hidden}))})
+    expect(scorerAgreement(type, logbook('2025-10-30', {traits: [type], birds: [one]}))[0]).toMatchObject({names: ['keeper A', 'inga'], higher: 0, lower: 1})
+  })
+
   it('takes the last grade of each that is neither struck nor out of its time, and none of nobody', () => {
     const one = bird('1', 'male', {looks: looks(score(type, 3, {by: inga}), score(type, 7, {by: inga}), score(type, 1, {by: inga, struck: 'slip'}), score(type, 7, {by: rasmus}), score(type, 2, {by: rasmus, outside: true}), score(type, 9))})
     expect(scorerAgreement(type, logbook('2025-10-30', {traits: [type], birds: [one]}))).toMatchObject([{birds: 1, same: 1, kappa: null}])

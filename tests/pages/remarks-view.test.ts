@@ -25,6 +25,11 @@ describe('remarksView(remarks, book)', () => {
   it('keeps a clause that the standard no longer has, with where it stood', () => {
     expect(view(['2024-12-01', 'No crest.'])?.clauses[0]).toMatchObject({name: 'Crest', link: 'standard/1.html#general-characteristics-male-crest', note: 'no longer in draft 2', groups: [{head: 'Before it was dropped in draft 2'}]})
   })
+  it('names a weight and the egg', () => {
+    const drafts = plain.drafts.map(draft => ({...draft, weights: [{class: 'cock', grams: 3300, high: null}], egg: '60 g'}))
+    const book = {...plain, drafts, shows: [show('x', 'x', '2025-11-01', {entries: [entry(one, {remark: 'Light, and from small eggs.', about: ['weights/cock', 'egg']})]})]}
+    expect(remarksView(remarksByClause(book, showResults(book)), book)?.clauses.map(({name}) => name)).toEqual(['Weight, cock', 'Egg'])
+  })
   it('has the newest twenty of a clause, and counts the others', () => {
     const found = view(...Array.from({length: 23}, (_, place): readonly [string, string] => [`2025-11-${String(place + 1).padStart(2, '0')}`, `Tail ${place}.`]))
     const remarks = found?.clauses[0]?.groups.flatMap(group => group.remarks) ?? []
