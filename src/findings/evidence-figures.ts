@@ -93,12 +93,9 @@ export function figureOf(shown: Shown): Figure {
 const lesser = (a: Figure, b: Figure): Figure => ((b.value ?? Infinity) < (a.value ?? Infinity) ? b : a)
 
 /** Of the figures of either sex the one that decides: the first that is not met, else the last untold, else the first. */
-function ofParts({parts, rows, inside}: Extract<Shown, {kind: 'even-weight'}>): Figure {
+function ofParts({parts}: Extract<Shown, {kind: 'even-weight'}>): Figure {
   const part = parts.find(({met}) => met === false) ?? parts.find(({met}) => met === null) ?? parts[0]
-  if (!part) return {}
-  const spread = rows.find(({trait, sex}) => trait === part.trait && sex === part.sex)?.spread, share = inside.find(({trait, sex}) => trait === part.trait && sex === part.sex)?.share
-  const limits = part.of === 'inside' ? (share?.kind === 'share' ? share.interval : null) : spread?.kind !== 'spread' ? null : part.of === 'cv' ? spread.cvInterval : spread.within10.interval
-  return {value: part.have, low: limits?.low ?? null, high: limits?.high ?? null, total: part.n}
+  return part ? {value: part.have, low: part.interval?.low ?? null, high: part.interval?.high ?? null, total: part.n} : {}
 }
 
 /** Of the interval that is held against the share; where the share itself decides, its own. */

@@ -1,9 +1,9 @@
 /** What requirements of type, evenness, descent and welfare show: the numbers behind a state, never a sentence. */
 import type {Bird, Clause, Locus, Paper, Trait} from '../logbook/book.ts'
-import type {FamilyLivability} from '../statistics/livability-of-families.ts'
 import type {LooksAsked} from './clauses-asked.ts'
-import type {CannotSay, Share} from './estimate.ts'
+import type {CannotSay, Interval, Share} from './estimate.ts'
 import type {Fixation} from './fixation.ts'
+import type {LifeToFloor} from './life-to-floor.ts'
 import type {RiseInside} from './rise-inside.ts'
 import type {SpreadRow} from './spread.ts'
 import type {TrueBredRate} from './true-bred.ts'
@@ -43,8 +43,12 @@ export interface EvenPart {
   readonly have: number | null
   /** what was held against the mark: the figure, or the end of its interval that speaks against the breed */
   readonly judged: number | null
+  /** of birds taken one by one where the figure decides, else by sire families */
+  readonly interval: Interval | null
   /** birds weighed that count in it */
   readonly n: number
+  /** so many sire families they come of, and the birds that would tell as much were they no kin; null where the figure itself decides */
+  readonly families: {readonly count: number; readonly effective: number | null} | null
   readonly met: boolean | null
 }
 
@@ -169,18 +173,10 @@ export interface ShownWelfare {
   readonly met: {readonly genes: boolean | null; readonly life: boolean | null; readonly word: boolean | null}
 }
 
-export interface LifeAsked {
+export interface LifeAsked extends LifeToFloor {
   /** a step's label, or seasons */
   readonly of: string
   readonly age: number
   readonly mark: number
   readonly decidedBy: 'estimate' | 'cautious'
-  /** null where nobody was watched so long */
-  readonly found: FamilyLivability | null
-  /** banded or tallied without a day, and hatched of which nothing more is written */
-  readonly undated: number
-  readonly unlisted: number
-  readonly culled: number
-  readonly taken: number
-  readonly lost: number
 }

@@ -6,7 +6,8 @@ import type {SpreadRow} from './spread.ts'
 /** The values of each class that the spread of a row is worked from: one sex, reared together, five birds or more. */
 export const classValues = (row: SpreadRow): readonly (readonly number[])[] => classesOf(row).map(own => own.map(({value}) => value))
 
-function classesOf({values}: SpreadRow): readonly SpreadRow['values'][] {
+/** The birds of those classes. */
+export function classesOf({values}: SpreadRow): readonly SpreadRow['values'][] {
   const counted = values.filter(value => value.counted)
   return [...grouped(counted, ({sex, hatch}) => `${sex} ${hatch?.rearing ?? ''}`)].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, own]) => own)
 }
@@ -28,5 +29,6 @@ export function familiesWeighed({values}: SpreadRow): number {
   return sireFamilies(values.filter(value => value.counted).flatMap(({bird, hatch}) => ofASire(bird, hatch) ?? [])).length
 }
 
-const ofASire = (bird: SpreadRow['values'][number]['bird'], hatch: SpreadRow['values'][number]['hatch']): OfASire | null =>
+/** By whom a bird's family is told. */
+export const ofASire = (bird: SpreadRow['values'][number]['bird'], hatch: SpreadRow['values'][number]['hatch']): OfASire | null =>
   (bird ? {parentage: bird.parentage, hatch: bird.hatch} : hatch ? {parentage: hatch.parentage, hatch} : null)

@@ -14,7 +14,7 @@ import {whyUnscored} from './why-unscored.ts'
 /** Fewer birds than this make no class: their spread would say next to nothing. */
 export const LEAST_IN_CLASS = 5
 /** A tenth either side of the mean is the growers' measure of evenness; common practice, no source. */
-const WITHIN = 0.1
+export const WITHIN = 0.1
 
 /** One measured value that belongs to a step, a trait and a sex. */
 export interface Measured {

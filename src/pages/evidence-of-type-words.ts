@@ -1,8 +1,8 @@
 /** Evidence that the birds are true to type and even, in words: the share or spread, its interval, and what would change it. */
 import type {Interval} from '../findings/estimate.ts'
 import {valueOf} from '../findings/evidence-of-type.ts'
-import type {EvenPart, ShownEven, ShownOfType} from '../findings/shown-of-breeding.ts'
-import type {SpreadRow} from '../findings/spread.ts'
+import type {ShownEven, ShownOfType} from '../findings/shown-of-breeding.ts'
+import {LEAST_IN_CLASS, type SpreadRow} from '../findings/spread.ts'
 import type {TrueBredPart} from '../findings/true-bred-parts.ts'
 import type {Logbook, Requirement, Trait} from '../logbook/book.ts'
 import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
@@ -63,30 +63,42 @@ function limitWords(shown: ShownOfType, plain: Interval, asked: number): string 
   return `The lower limit, ${percentSign(low)}, has to reach what is asked, and ${low >= asked ? 'does' : 'does not'}.${unscored}`
 }
 
-function rowWords({sex, trait, spread}: SpreadRow, asked: Requirement, shown: ShownEven, book: Logbook): string {
+function rowWords({sex, trait, spread, values}: SpreadRow, asked: Requirement, shown: ShownEven, book: Logbook): string {
   const who = sex === 'all' ? 'all' : flockWord(sex, book.project.species, trait.atAge), within = shown.inside.find(each => each.trait === trait && each.sex === sex)
-  const inside = within ? `, inside the target ${within.share.kind === 'share' ? shareInText(within.share) : 'no target with a tolerance to hold them against'}` : ''
+  const share = within?.share.kind === 'share' ? within.share : null, inside = within ? `, inside the target ${share ? shareInText(share) : 'no target with a tolerance to hold them against'}` : ''
   if (spread.kind === 'cannot-say') return `${who} ${cannotSay(spread)}${inside}`
-  const tenth = asked.atLeast === null ? '' : `, within a tenth ${shareInText(spread.within10)}`
-  return `${who} ${percentSign(spread.cv)}${spread.cvInterval ? ` (${limits(spread.cvInterval)})` : ''} of ${spread.n}${tenth}${inside}`
+  const tenth = asked.atLeast === null ? '' : `, within a tenth ${shareInText(spread.within10)}`, rest = values.length - spread.n
+  const few = rest === 0 ? '' : `; ${figured(rest, 'bird')} ${rest === 1 ? 'was' : 'were'} reared with fewer than ${countWord(LEAST_IN_CLASS)} of a sex, and ${rest === 1 ? 'has' : 'have'} no class to stray from${share && share.total > spread.n ? `, but ${rest === 1 ? 'is' : 'are'} held against the target` : ''}`
+  return `${who} ${percentSign(spread.cv)}${spread.cvInterval ? ` (${limits(spread.cvInterval)})` : ''} of ${spread.n}${tenth}${inside}${few}`
 }
 
-/** `Weight at 20 weeks in BC3F3, CV: cockerels 8.6% (6.8 to 11.8) of 27, …` */
+/** `Weight at 20 weeks, CV: cockerels 8.6% (6.8 to 11.8) of 27, …` */
 export function evenWords(shown: ShownEven, asked: Requirement, book: Logbook): string {
   const {step, rows, missing, unknownClasses, untoldClauses, untold, decidedBy, parts} = shown, traits = [...new Set(rows.map(({trait}) => trait))]
   const said = traits.map(trait => `${trait.name}, CV: ${rows.filter(row => row.trait === trait).map(row => rowWords(row, asked, shown, book)).join('; ')}.`)
-  const lacking = missing.map(({trait, sex}) => `No ${flockWord(sex, book.project.species, trait.atAge)} of it were weighed for ${trait.name.toLowerCase()}.`)
+  const lacking = missing.map(({trait, sex}) => `No ${flockWord(sex, book.project.species, trait.atAge)} of it were ${trait.measure === null ? 'measured' : 'weighed'} for ${trait.name.toLowerCase()}.`)
   const unknown = unknownClasses.length === 0 ? [] : [`Which birds stand in ${listWords(unknownClasses.map(name => `“${name}”`))} is not known.`]
   const clauses = untoldClauses.length === 0 ? [] : [`Nothing measured can be held against birds for ${listWords(untoldClauses)}.`]
-  return [...said, `Step ${step}.`, ...lacking, ...unknown, ...clauses, ...(decidedBy === 'cautious' && parts.length > 0 ? ['The end of each interval that speaks against the breed decides.'] : pastWords(shown, asked))].join(' ') + untoldWords(untold)
+  return [...said, `Step ${step}.`, ...lacking, ...unknown, ...clauses, ...(decidedBy === 'cautious' && parts.length > 0 ? [cautiousWords(shown, book)] : pastWords(shown))].join(' ') + untoldWords(untold)
 }
+
+/** `The end of each interval by sire families that speaks against the breed decides: cockerels, CV 14.1% at the most (by 6 sire families).` */
+function cautiousWords({parts}: ShownEven, book: Logbook): string {
+  const several = new Set(parts.map(({trait}) => trait)).size > 1
+  const said = parts.flatMap(({of, trait, sex, have, judged: end, families}) => {
+    if (have === null || families === null) return []
+    const what = `${flockWord(sex, book.project.species, trait.atAge)}${several ? ` in ${trait.name.toLowerCase()}` : ''}, ${EVEN_FIGURES[of]}`
+    return [`${what} ${end === null ? 'cannot be told' : `${percentSign(end)} at the ${of === 'cv' ? 'most' : 'least'}`} (by ${figured(families.count, 'sire family', 'sire families')})`]
+  })
+  const none = parts.some(({have, families, judged: end}) => have !== null && families !== null && end === null)
+  const why = none ? ` Brothers and sisters are alike, and what they leave open is told by ${countWord(FEWEST_FAMILIES)} sire families or more, reared together.` : ''
+  return said.length === 0 ? 'The end of each interval by sire families that speaks against the breed decides.' : `The end of each interval by sire families that speaks against the breed decides: ${said.join('; ')}.${why}`
+}
+
+const EVEN_FIGURES = {'cv': 'CV', 'within-tenth': 'within a tenth', 'inside': 'inside the target'} as const
 
 /** Where the figure decides: how many intervals reach past the mark all the same. */
-function pastWords({rows, parts}: ShownEven, {atMost}: Requirement): readonly string[] {
-  const past = atMost === null ? [] : rows.filter(({spread}) => spread.kind === 'spread' && spread.cv <= atMost && (spread.cvInterval === null || spread.cvInterval.high > atMost))
-  const under = parts.filter(part => part.of !== 'cv' && part.met === true && reachesBelow(part, rows))
-  const count = past.length + under.length
-  return count === 0 ? [] : count === 1 ? ['The interval of one reaches past what is asked.'] : [`The intervals of ${counted(count, 'class', 'classes')} reach past what is asked.`]
+function pastWords({parts}: ShownEven): readonly string[] {
+  const past = parts.filter(({of, met, mark, interval}) => met === true && (interval === null || (of === 'cv' ? interval.high > mark : interval.low < mark)))
+  return past.length === 0 ? [] : past.length === 1 ? ['The interval of one reaches past what is asked.'] : [`The intervals of ${counted(past.length, 'figure')} reach past what is asked.`]
 }
-
-const reachesBelow = ({of, trait, sex, mark}: EvenPart, rows: readonly SpreadRow[]): boolean => of === 'within-tenth' && rows.some(row => row.trait === trait && row.sex === sex && row.spread.kind === 'spread' && row.spread.within10.interval.low < mark)

@@ -3,9 +3,9 @@ import {describe, expect, it} from 'vitest'
 import type {Evidence} from '../../src/findings/evidence.ts'
 import type {ShownEven} from '../../src/findings/shown-of-breeding.ts'
 import {study} from '../../src/findings/study.ts'
-import type {Bird, Logbook, Requirement, Sex} from '../../src/logbook/book.ts'
-import {coefficientOfVariationInterval} from '../../src/statistics/coefficient-of-variation.ts'
-import {wilsonInterval} from '../../src/statistics/wilson-interval.ts'
+import type {Bird, Logbook, Requirement, Sex, Trait} from '../../src/logbook/book.ts'
+import {familyShare} from '../../src/statistics/family-bootstrap.ts'
+import {familyVariation} from '../../src/statistics/family-variation.ts'
 import {plainClause, plainDraft, plainRequirement, plainSection} from '../paper-parts.ts'
 import {at, bird, comb, date, F2, hatch, logbook, looks, parents, project, score, weight} from '../pages/small-logbook.ts'
 import '../seeded.ts'
@@ -27,6 +27,16 @@ function found(book: Logbook, more: Partial<Requirement>): Evidence & {readonly 
   const item = evidenceOf(book, more)
   if (item.shown.kind !== 'even-weight') throw new Error(`no spread: ${item.shown.kind}`)
   return {...item, shown: item.shown}
+}
+/** Five cocks with three sons each, reared together. */
+const FIVE = [2300, 2350, 2400, 2450, 2500].map(grams => [grams - 10, grams, grams + 10])
+function bookOfSires(families: readonly (readonly number[])[]): Logbook {
+  const book = bookOf({male: families.flat()}), cocks = families.map((_, place) => bird(`K${place}`, 'male')), of = families.flatMap((own, place) => own.map(() => cocks[place]))
+  for (const each of book.birds) {
+    const sire = each.id.startsWith('male') ? of[Number(each.id.slice(4))] : undefined
+    if (sire) Object.assign(each, {parentage: parents([[sire, 1]], null)})
+  }
+  return {...book, birds: [...cocks, ...book.birds]}
 }
 /** By hand: squares off 2400 make 25,000, off 1900 400,000; SD 79.06 and 316.2, CV 3.29% and 16.64%. */
 const MALES = [2300, 2350, 2400, 2450, 2500], FEMALES = [1500, 1700, 1900, 2100, 2300]
@@ -54,19 +64,37 @@ describe('evenWeight(requirement, from)', () => {
     expect(found(book, {trait: weight, atMost: 0.5, atLeast: 0.1, insideAtLeast: 0.1}).shown.parts).toHaveLength(6)
   })
 
-  it('reads every figure at its cautious end where that is asked', () => {
-    const {shown, state, ways} = found(bookOf({male: MALES, female: MALES}), {trait: weight, atMost: 0.08, atLeast: 0.5, judgedOn: 'cautious'})
-    // Vangel’s interval of five birds, and Wilson’s of 5 of 5: 56.6% at the least
-    const high = coefficientOfVariationInterval(CV_MALES, 4)?.high ?? NaN
-    expect(shown.parts.map(({judged}) => judged)).toEqual([high, wilsonInterval(5, 5).low, high, wilsonInterval(5, 5).low].map(each => expect.closeTo(each, 9) as unknown))
+  it('reads every figure at its cautious end by sire families where that is asked', () => {
+    const requirement = {trait: weight, atMost: 0.08, atLeast: 0.5, insideAtLeast: 0.5, classes: ['cockerel'], judgedOn: 'cautious'} as const, {shown, state, ways} = found(bookOfSires(FIVE), requirement)
+    // five cocks of three sons each, 50 g apart: the end of each by the numerics, whose witnesses are their own tests
+    const high = familyVariation([FIVE.flatMap((own, family) => own.map(value => ({family, value})))])?.high ?? NaN, share = familyShare(FIVE.map(({length: n}) => ({k: n, n})), {seed: 1})?.low ?? NaN
+    expect(shown.parts.map(({judged}) => judged)).toEqual([high, share, share].map(each => expect.closeTo(each, 9) as unknown))
+    expect(shown.parts[0]?.families).toEqual({count: 5, effective: null})
     expect(state).toBe('not-yet')
-    const [male] = ways
-    if (male?.kind !== 'more-even' || male.birds === null) throw new Error('no birds asked for')
+    const [more] = ways
+    if (more?.kind !== 'more-even' || more.birds === null) throw new Error('no birds asked for')
     // the slow twin: one by one
-    let birds = 5
-    while ((coefficientOfVariationInterval(CV_MALES, birds - 1)?.high ?? Infinity) > 0.08) birds += 1
-    expect(male.birds).toBe(birds)
-    expect(ways.map(way => way.kind === 'more-even' && way.sex)).toEqual(['male', 'female'])
+    let birds = 15
+    const cv = shown.parts[0]?.have ?? NaN
+    while (cv * (high / cv) ** Math.sqrt(15 / birds) > 0.08) birds += 1
+    expect(more).toMatchObject({of: 'cv', birds, sires: 0})
+    expect(ways).toHaveLength(1)
+  })
+
+  it('cannot tell the cautious end of sons of one cock, though the figure itself is met', () => {
+    const one = bookOf({male: [...MALES, ...MALES, ...MALES, ...MALES, ...MALES]}), requirement = {trait: weight, atMost: 0.1, atLeast: 0.5, insideAtLeast: 0.5, classes: ['cockerel']} as const
+    expect(found(one, requirement).state).toBe('met')
+    expect(found(one, {...requirement, judgedOn: 'cautious'})).toMatchObject({state: 'cannot-tell', shown: {parts: [{judged: null, families: {count: 1}}, {judged: null}, {judged: null}]}, ways: [{kind: 'more-even', sires: 4, birds: null}]})
+    // the figure itself not met is not met by any end
+    expect(found(one, {...requirement, atMost: 0.01, judgedOn: 'cautious'}).state).toBe('not-yet')
+  })
+
+  it('names every measured trait of which nobody was measured, where all are asked', () => {
+    const young: Trait = {...weight, id: 'weight-8', name: 'Weight at 8 weeks', measure: 'young weight', atAge: 56}, shank: Trait = {...weight, id: 'shank', name: 'Shank', measure: 'shank', wanted: {male: weight.wanted.male, female: null}}
+    const book = bookOf({male: MALES, female: MALES}, {traits: [weight, young, shank]})
+    // the shank is asked of males alone, for whom there is a target
+    expect(found(book, {atMost: 0.1})).toMatchObject({state: 'cannot-tell', shown: {missing: [{trait: young, sex: 'male'}, {trait: young, sex: 'female'}, {trait: shank, sex: 'male'}]}, ways: [{kind: 'weigh', trait: young}, {kind: 'weigh', trait: young}, {kind: 'weigh', trait: shank}]})
+    expect(found(book, {trait: weight, atMost: 0.1}).state).toBe('met')
   })
 
   it('cannot tell of a sex of which nobody, or too few, were weighed', () => {

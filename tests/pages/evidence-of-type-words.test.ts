@@ -105,9 +105,17 @@ describe('the words for a requirement of evenness', () => {
     expect(way).toBe('Shortest way: call giants cock, cockerel, hen or pullet; weigh 5 more birds of the females, reared together, for weight at 20 weeks.')
   })
 
-  it('say how many birds would settle it where the interval decides', () => {
-    expect(said([males, {...males, sex: 'female'}], {atMost: 0.08, judgedOn: 'cautious'})).toMatchObject({
-      shown: expect.stringMatching(/The end of each interval that speaks against the breed decides\.$/) as string, way: expect.stringMatching(/^Shortest way: weigh more males: with \d+ in place of 5, as even as these, no interval would reach past what is asked; weigh more females/) as string,
-    })
+  it('say why fewer birds have a spread than are held against the target', () => {
+    const pair: Family = {step: F2, grams: [2350, 2450]}
+    expect(said([males, pair], {atMost: 0.1, insideAtLeast: 0.5, classes: ['cockerel']}).shown).toMatch(/cockerels 3\.3% \(.*\) of 5, inside the target 7 of 7 \(.*\); 2 birds were reared with fewer than five of a sex, and have no class to stray from, but are held against the target\. Step F2\./)
+  })
+
+  it('say by how many sire families the end of an interval is read, and what more would settle it', () => {
+    const one = said([males], {atMost: 0.08, classes: ['cockerel'], judgedOn: 'cautious'})
+    expect(one.shown).toMatch(/The end of each interval by sire families that speaks against the breed decides: cockerels, CV cannot be told \(by 1 sire family\)\. Brothers and sisters are alike, and what they leave open is told by five sire families or more, reared together\.$/)
+    expect(one.way).toBe('Shortest way: weigh males of four more sires, reared with the others, for weight at 20 weeks.')
+    const five = said([0, 1, 2, 3, 4].map(place => ({...males, grams: males.grams?.map(grams => grams + 10 * place) ?? []})), {atLeast: 0.99, classes: ['cockerel'], judgedOn: 'cautious'})
+    expect(five.shown).toMatch(/decides: cockerels, within a tenth \d\d\.\d% at the least \(by 5 sire families\)\.$/)
+    expect(five.way).toMatch(/^Shortest way: weigh more males: with \d+ in place of 25, as even as these, no interval would reach past what is asked\.$/)
   })
 })

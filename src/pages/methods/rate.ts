@@ -9,16 +9,16 @@ const rate: Method = {
   id: 'rate',
   title: 'Rate of inbreeding, and the size it speaks of',
   question: 'How fast does F rise, and as if bred by how many birds?',
-  definition: 'The **rate**, ΔF, is the part of what was not yet inbred that became so in one generation. It is taken from one step of the closed phase to the next, since a backcross sets F back; and from each bird, by its own F and the generations known of it. From the birds’ mean rate follows the **realised effective size**, Ne: the number of birds, half cocks and half hens bred without any plan, under which F would have risen as fast.',
-  formula: 'ΔF = (F₂ − F₁) / (1 − F₁)        a bird’s own: ΔF = 1 − (1 − F)^(1 / (t − 1))\nNe = 1 / (2 × mean ΔF)        standard error = 2 × Ne² × s / √n',
-  letters: [['t', 'equivalent complete generations of the bird, 2 or more'], ['s', 'standard deviation of the birds’ ΔF'], ['n', 'birds counted']],
+  definition: 'The **rate**, ΔF, is the part of what was not yet inbred that became so in one generation. It is taken from one step of the closed phase to the next, since a backcross sets F back; and from each bird, by its own F and the generations that its line was mated within itself. Backcrosses to birds that are no kin come before the line was closed, and in them F could not rise: to count them would thin the rate. From the birds’ mean rate follows the **realised effective size**, Ne: the number of birds, half cocks and half hens bred without any plan, under which F would have risen as fast.',
+  formula: 'ΔF = (F₂ − F₁) / (1 − F₁)        a bird’s own: ΔF = 1 − ((1 − F) / (1 − F₀))^(1 / g)\nNe = 1 / (2 × mean ΔF)        standard error = 2 × Ne² × s / √n',
+  letters: [['F₀', 'mean F of the step at which the line was closed'], ['g', 'generations mated inside since; t − 1 of the bird’s equivalent complete generations t where that is less'], ['s', 'standard deviation of the birds’ ΔF'], ['n', 'birds counted']],
   edges: `- What the strains’ founders bring along is left out: it is no doing of ours.
 - Birds of fewer than two known generations are left out and counted. With no rise there is no size.
-- Birds of one family are not independent, so the standard error is the least it can be.
+- Birds of one family are not independent, so the standard error is the least it can be. Requirements read the rate by sire families.
 - The tick in the ladder’s figure is the F that a step might have had at the project’s limit, L, from the step before: 1 − (1 − F₁)(1 − L).`,
   source: 'Falconer and Mackay 1996, ch. 4 (from memory); Gutiérrez et al. 2008, Genetics Selection Evolution 40:359 (abstract seen), and 2009, Journal of Animal Breeding and Genetics 126:327 (from memory).',
   example: {
-    given: 'F from 25% to 37.5% in one step; then three birds of three generations with F 12.5%, 18.75% and 25%.',
+    given: 'F from 25% to 37.5% in one step; then three birds two generations inside a line whose first birds were not inbred, with F 12.5%, 18.75% and 25%.',
     gives: () => {
       const {rate: mean, size, standardError} = realisedSize([0.125, 0.1875, 0.25].map(inbreeding => ({inbreeding, generations: 3})))
       return `ΔF is ${percentSign(rateBetween(0.25, 0.375) ?? NaN)}. The birds’ mean rate is ${percentSign(mean)}, Ne ${typeof size === 'number' ? rounded(size, 1) : '–'} with a standard error of ${rounded(standardError ?? NaN, 1)}.`
