@@ -10,12 +10,14 @@ import * as chancesDoNotSum from './chances-do-not-sum.ts'
 import * as chancesWanting from './chances-wanting.ts'
 import * as classOfOtherAge from './class-of-other-age.ts'
 import * as classOfOtherSex from './class-of-other-sex.ts'
+import * as classUnknown from './class-unknown.ts'
 import * as classWeightsOdd from './class-weights-odd.ts'
 import * as clauseContradicts from './clause-contradicts.ts'
 import * as clauseTwice from './clause-twice.ts'
 import * as clauseUnknown from './clause-unknown.ts'
 import * as consentContradicts from './consent-contradicts.ts'
 import * as dayCountedTwice from './day-counted-twice.ts'
+import * as distinctnessOdd from './distinctness-odd.ts'
 import * as draftAfterScoring from './draft-after-scoring.ts'
 import * as draftNotThen from './draft-not-then.ts'
 import * as draftsOutOfOrder from './drafts-out-of-order.ts'
@@ -23,6 +25,7 @@ import * as enteredTwice from './entered-twice.ts'
 import * as farFromTarget from './far-from-target.ts'
 import * as fileMisnamed from './file-misnamed.ts'
 import * as genotypeWithoutRule from './genotype-without-rule.ts'
+import * as gradeUnknown from './grade-unknown.ts'
 import * as hatchBeforePen from './hatch-before-pen.ts'
 import * as hatchCounts from './hatch-counts.ts'
 import * as headUnread from './head-unread.ts'
@@ -58,6 +61,7 @@ import * as noTarget from './no-target.ts'
 import * as noneAtKeeper from './none-at-keeper.ts'
 import * as notFixed from './not-fixed.ts'
 import * as notInPen from './not-in-pen.ts'
+import * as paperUnknown from './paper-unknown.ts'
 import * as parentDead from './parent-dead.ts'
 import * as parentTooYoung from './parent-too-young.ts'
 import * as photoWithoutWords from './photo-without-words.ts'
@@ -118,7 +122,7 @@ import * as yearFarAhead from './year-far-ahead.ts'
 export const RULES: readonly Rule[] = [
   noProject, sameName,
   unknownStrain, unknownTrait, unknownKeeper, unknownBand, unknownPen, unknownHatch, unknownTally, unknownJudge, unknownPhoto, unknownStep, unknownState, unknownLocus, unknownAllele,
-  noTarget, unitMixed, misscoringOverWhole, misscoringHigh, clauseUnknown, allowsWithoutTrait, clauseContradicts, targetOutsideClause, toleranceOver, acceptedAnyway, clauseTwice, headUnread, varietiesAlike, reasonWithoutChange, sectionMissing, varietyUnknown, varietyUnfinished, classWeightsOdd, draftsOutOfOrder, askingWithoutUse, unknownDraft, headingNotInScale, tooManyPoints, draftAfterScoring,
+  noTarget, unitMixed, misscoringOverWhole, misscoringHigh, clauseUnknown, allowsWithoutTrait, clauseContradicts, targetOutsideClause, toleranceOver, acceptedAnyway, clauseTwice, headUnread, varietiesAlike, reasonWithoutChange, sectionMissing, varietyUnknown, varietyUnfinished, classWeightsOdd, draftsOutOfOrder, askingWithoutUse, classUnknown, gradeUnknown, paperUnknown, distinctnessOdd, unknownDraft, headingNotInScale, tooManyPoints, draftAfterScoring,
   unreadableGenotype, henOnAutosome, locusDescribedTwice, locusElsewhere, linkageImpossible, linkageLeftAside, rulesWanting, stateWithoutGenotype, genotypeWithoutRule, ruleNeverReached, lethalLeftOut, lethalJoined, lethalFixed, notFixed, testedImpossible,
   trueForContradicted, testContradicted, scoringsContradict,
   fileMisnamed, bandTwice, bandInDoubt, noOrigin, twoOrigins, recordsDisagree,
