@@ -5,6 +5,7 @@ import remarkGfm from 'remark-gfm'
 import remarkParse from 'remark-parse'
 import {unified} from 'unified'
 import {fileName} from '../records/file-name.ts'
+import {sectionKindOf} from './section-kinds.ts'
 
 export interface SectionOfDraft {
   readonly id: string
@@ -29,7 +30,7 @@ const markdown = unified().use(remarkParse).use(remarkGfm)
 
 /**
  * Cuts a body by its own Markdown; every piece keeps the keeper's words as they are. A smaller heading begins a clause, but in a section that `hasVarieties` a colour
- * variety, whose name then stands in the ids of its clauses. No two pieces have one id, nor ids that make one anchor on a page.
+ * variety, whose name then stands in the ids of its clauses; unless it names a sex or the down, or is smaller than the variety's own. No two pieces have one id, nor ids that make one anchor on a page.
  *
  * @param taken  ids that other pieces of the draft have: `weights/cock`, `egg`
  */
@@ -38,7 +39,7 @@ export function sectionsOf(body: string, hasVarieties: (title: string) => boolea
   const used = new Set(taken.map(anchorOfId))
   let section: (typeof sections)[number] | null = null
   let clause: {id: string; title: string; text: string; variety: string | null; offset: number} | null = null
-  let variety: {readonly name: string; readonly id: string} | null = null
+  let variety: {readonly name: string; readonly id: string; readonly depth: number} | null = null
   const open = (title: string, offset: number) => {
     section = {id: freeName(slug(title), used), title, lead: '', clauses: [], varieties: [], offset}
     sections.push(section)
@@ -55,9 +56,9 @@ export function sectionsOf(body: string, hasVarieties: (title: string) => boolea
     // what stands before the first heading is a section without a title
     const own: (typeof sections)[number] = section ?? open('', start), under: typeof variety = variety
     const head = headOf(node)
-    if (head && node.type === 'heading' && hasVarieties(own.title)) {
+    if (head && node.type === 'heading' && hasVarieties(own.title) && !isPartOfVariety(head.title) && !(under !== null && node.depth > under.depth)) {
       const again = own.varieties.some(({title}) => title === head.title), name = `${own.id}/${slug(head.title)}`
-      variety = {name: head.title, id: again ? name : freeName(name, used)}
+      variety = {name: head.title, depth: node.depth, id: again ? name : freeName(name, used)}
       own.varieties.push({title: head.title, offset: start})
       clause = null
     } else if (head) {
@@ -76,6 +77,11 @@ export function sectionsOf(body: string, hasVarieties: (title: string) => boolea
   }
   return sections
 }
+
+/** Words of which a heading speaks of sexes, and of no variety. */
+const SEXES_ALONE = /^(?:(?:in|of|the|both|either|sex|sexes|and|adult|males?|females?|cocks?|hens?|cockerels?|pullets?)(?:[\s,]+|$))+$/i
+
+const isPartOfVariety = (title: string): boolean => SEXES_ALONE.test(title) || sectionKindOf(title) === 'down'
 
 const joined = (before: string, more: string) => (before === '' ? more : `${before}\n\n${more}`)
 

@@ -119,9 +119,10 @@ function noteReasons({data}: RecordOf<'draft'>, draft: Draft, before: Draft | un
   for (const {key, keyAt} of data.reasons ?? []) if (!known.has(key)) note(unknownClause(key, keyAt, [...known]))
 }
 
-function piecesOf({sections, weights, points}: Draft): readonly string[] {
+function piecesOf({sections, weights, points, varieties}: Draft): readonly string[] {
   return [
-    'origin', 'classification', 'egg', 'rings', 'rings/male', 'rings/female', 'weights', ...weights.map(weight => `weights/${slug(weight.class)}`),
+    'title', 'manner', 'origin', 'classification', 'egg', 'egg/at-least', 'rings', 'rings/male', 'rings/female', 'weights', ...weights.map(weight => `weights/${slug(weight.class)}`),
     'scale', ...points.map(heading => `scale/${slug(heading.name)}`), ...sections.flatMap(section => [section.id, ...section.clauses.map(clause => clause.id)]),
+    ...varieties.map(({name}) => `colour/${slug(name)}`),
   ]
 }

@@ -1,5 +1,7 @@
+import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {sectionsOf} from '../../src/logbook/draft-sections.ts'
+import {anchorOf} from '../../src/pages/clause-view.ts'
 import {around, bookOf, linkFiles} from './around.ts'
 
 const BODY = `A word before all.
@@ -47,6 +49,23 @@ describe('sections and clauses of a draft', () => {
     expect(ids('', '## Weights\n\n**Cock.** Three kilograms.\n\n## Egg\n\n**Shell.** Tinted.\n')).toEqual(['weights', 'weights/cock', 'egg', 'egg/shell'])
     expect(ids('', '## Colour, light\n\n**Male.** White.\n\n## Colour\n\n### Light\n\n**Male.** White.\n')).toEqual(['colour-light', 'colour-light/male', 'colour', 'colour/light-2/male'])
     expect(ids('', '## Colour\n\n### Light\n\nWhite.\n\n**Male.** White.\n\n## Colour light\n\nNone.\n')).toEqual(['colour', 'colour/light', 'colour/light/male', 'colour-light-2'])
+  })
+
+  it('are of a variety under its heading, be they headed themselves', () => {
+    const clauses = (body: string) => sectionsOf(body, heading => heading === 'Colour').flatMap(section => section.clauses.map(({id, variety}) => [id, variety]))
+    expect(clauses('## Colour\n\n### Male\n\nWhite.\n\n### In both sexes\n\nWhite.\n')).toEqual([['colour/male', null], ['colour/in-both-sexes', null]])
+    expect(clauses('## Colour\n\n### Light\n\n#### Male\n\nWhite.\n\n#### Of the eye\n\nRed.\n\n### Day-old down\n\nCream.\n\n### Dark\n\nBlack.\n')).toEqual(
+      [['colour/light/male', 'Light'], ['colour/light/of-the-eye', 'Light'], ['colour/light/day-old-down', 'Light'], ['colour/dark', 'Dark']])
+  })
+
+  it('have each an id, and an anchor, of its own, whatever stands in the body', () => {
+    const title = fc.constantFrom('Colour', 'Colour, light', 'Light', 'Male', 'Light male', 'Weights', 'Cock', 'Egg', 'Colour light 2', '2')
+    const piece = fc.tuple(fc.constantFrom('## ', '### ', '**', ''), title).map(([mark, name]) => (mark === '**' ? `**${name}.** Words.` : `${mark}${name}`))
+    fc.assert(fc.property(fc.array(piece, {maxLength: 14}), pieces => {
+      const sections = sectionsOf(pieces.join('\n\n'), heading => heading.startsWith('Colour'), ['weights', 'weights/cock', 'egg'])
+      const ids = ['weights', 'weights/cock', 'egg', ...sections.flatMap(section => [section.id, ...section.clauses.map(({id}) => id)])]
+      expect(new Set(ids.map(anchorOf)).size).toBe(ids.length)
+    }), {numRuns: 300})
   })
 
   it('say nothing of an empty body', () => expect(sectionsOf('')).toEqual([]))

@@ -150,6 +150,11 @@ describe('accepted-anyway', () => {
 describe('reasons', () => {
   const two = (reasons: string, tail = 'Long.', more = '') => inspectFiles(around({...draft('weights: {cock: 3 kg}', '## Male\n\n**Tail.** Long.\n\n**Comb.** Pea.\n'), ...draft(`weights: {cock: 3.1 kg}\nreasons: {${reasons}}`, `## Male\n\n**Tail.** ${tail}\n\n${more}`, 2, '2024-12-01')})).problems
   it('are for what changed, by its own id or that of the part it is in', () => expect(codesAt(two('male/tail: Shown., weights: Weighed., male/comb: Said elsewhere., male: Mended.', 'Short.'))).toEqual([]))
+  it('may be for the title, the manner and a variety, which are no clauses', () => {
+    const files = {...draft('varieties: {Light: {comb: pea}, Dark: {comb: single}}', '## Colour\n\n### Light\n\nWhite.\n\n### Dark\n\nBlack.\n'),
+      ...draft('title: The Fowl\nvarieties: {Light: {comb: pea}}\nreasons: {title: Shorter., colour/dark: None was bred.}', '## Colour\n\n### Light\n\nWhite.\n', 2, '2024-12-01')}
+    expect(found(files)).toEqual([])
+  })
   it('are not for what stayed', () => {
     const [problem, ...more] = two('male/tail: Shown., male/comb: Low., weights/cock: Weighed.', 'Long.', '**Comb.** Pea.\n')
     expect(problem).toMatchObject({code: 'reason-without-change', reason: 'nothing changed in male/tail since draft 1'})
