@@ -30,15 +30,18 @@ export interface LooksAsked {
  */
 export function looksAsked({clauses: named, varieties}: Pick<Requirement, 'clauses' | 'varieties'>, book: Pick<Logbook, 'drafts' | 'traits'>): LooksAsked {
   const draft = book.drafts.at(-1) ?? null, all = draft ? clausesOf(draft) : []
-  const isOfThem = ({variety}: Clause): boolean => variety === null || varieties.length === 0 || varieties.some(each => sameName(each, variety))
-  const clauses = named.length > 0 ? named.map(id => all.find(clause => clause.id === id) ?? id) : all.filter(clause => clause.mandatory && isOfThem(clause))
+  const clauses = named.length > 0 ? named.map(id => all.find(clause => clause.id === id) ?? id) : all.filter(clause => clause.mandatory && isAskedVariety(clause, {varieties}))
   if (clauses.length === 0) return {by: 'required', draft, looks: requiredTraits(book).map(trait => ({clause: null, trait, scored: trait})), untold: []}
   const looks = clauses.flatMap(clause => (typeof clause === 'string' ? [] : lookOf(clause) ?? []))
   const told = new Set(looks.map(({clause}) => clause?.id))
   return {by: named.length > 0 ? 'clauses' : 'mandatory', draft, looks, untold: clauses.map(clause => (typeof clause === 'string' ? clause : clause.id)).filter(id => !told.has(id))}
 }
 
-function lookOf(clause: Clause): AskedLook | null {
+/** Is a clause of no colour variety, or of one that a requirement is about? */
+export const isAskedVariety = ({variety}: Clause, {varieties}: Pick<Requirement, 'varieties'>): boolean => variety === null || varieties.length === 0 || varieties.some(each => sameName(each, variety))
+
+/** What a clause asks of a chick; null where nothing can be held against it. */
+export function lookOf(clause: Clause): AskedLook | null {
   const {trait, allows} = clause
   return trait && canBeHeld(clause) ? {clause, trait: {...trait, wanted: allows}, scored: trait} : null
 }

@@ -1,7 +1,8 @@
 import type {Locus} from '../heredity/locus.ts'
 import type {Logbook, Requirement, Trait} from '../logbook/book.ts'
+import {clausesOf} from '../logbook/clauses-of.ts'
 import {GRAVE, allelesSpokenOf, isCautioned, lethalAlleles} from './caution-alleles.ts'
-import {looksAsked, type AskedLook} from './clauses-asked.ts'
+import {isAskedVariety, lookOf, looksAsked, type AskedLook} from './clauses-asked.ts'
 import {lookTells} from './look-tells.ts'
 import type {HarmAsked} from './shown-of-breeding.ts'
 import {requiredTraits} from './verdict.ts'
@@ -19,12 +20,14 @@ export interface RequiredGenes {
 
 /**
  * Does the standard ask for what cannot be had without an allele that kills or harms? Gone through are the clauses that the requirement names, or all mandatory ones of the latest draft, and in any
- * case every required trait. An allele is required where every bird of every look that will do has it.
+ * case every clause of it that it is serious or disqualifying to miss, and every required trait. An allele is required where every bird of every look that will do has it.
  *
  * It kills where a lethal rule of any trait, or a caution about what is lethal, names it; it harms where a caution about the bird's good does. What a look merely allows is not required.
  */
 export function requiredGenes(requirement: Pick<Requirement, 'clauses' | 'varieties'>, book: Pick<Logbook, 'drafts' | 'traits' | 'loci'>): RequiredGenes {
-  const {by, looks: asked, untold} = looksAsked(requirement, book), named = new Set(asked.map(({scored}) => scored))
+  const {by, looks: first, untold, draft} = looksAsked(requirement, book), byClause = first.filter(({clause}) => clause !== null), already = new Set(byClause.map(({clause}) => clause))
+  const grave = draft === null ? [] : clausesOf(draft).filter(clause => (clause.ifMissed === 'serious' || clause.ifMissed === 'disqualifying') && !already.has(clause) && isAskedVariety(clause, requirement))
+  const asked = [...byClause, ...grave.flatMap(clause => lookOf(clause) ?? [])], named = new Set(asked.map(({scored}) => scored))
   const required = requiredTraits(book).filter(trait => !named.has(trait)).map((trait): AskedLook => ({clause: null, trait, scored: trait}))
   const looks = [...asked, ...required].filter(({scored: {states}}) => states.length > 0)
   return {

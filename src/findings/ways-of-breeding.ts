@@ -45,7 +45,8 @@ export type WantingOfBreeding =
   | {readonly kind: 'more-lines'; readonly more: number; readonly males: readonly Bird[]}
   /** a look that cannot be had without an allele that kills or harms */
   | {readonly kind: 'ask-otherwise'; readonly harms: readonly HarmAsked[]}
-  | {readonly kind: 'veterinary-word'; readonly harms: readonly HarmAsked[]}
+  /** of what harms by a caution, and of traits asked for of which no rule says their genes */
+  | {readonly kind: 'veterinary-word'; readonly harms: readonly HarmAsked[]; readonly traits: readonly Trait[]}
   /** chicks of which to write what became of them */
   | {readonly kind: 'follow-chicks'; readonly chicks: number}
   /** chicks more to live, each to the age, null where no number is enough */

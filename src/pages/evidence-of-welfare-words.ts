@@ -18,8 +18,9 @@ export const harmName = (harm: Pick<HarmAsked, 'trait' | 'locus' | 'allele'>): s
 
 function genesWords({harms, looks, withoutGenes, untoldClauses}: ShownWelfare): string {
   const clauses = untoldClauses.length === 0 ? '' : ` Nothing can be told of ${listWords(untoldClauses)}.`
-  const unknown = withoutGenes.length === 0 ? '' : ` Of ${someOf(withoutGenes.map(({name}) => name.toLowerCase()))} no rule says which genes it comes of.`.replace(/(Of [^,]*(?:,| and ).*) it comes of/, '$1 they come of')
-  if (harms.length === 0) return `${looks === 0 ? 'No look is asked for that genes could be told of.' : `None of the ${figured(looks, 'look')} asked for needs an allele that is on record as killing or harming a bird.`}${looks === 0 ? '' : unknown}${clauses}`
+  const unknown = withoutGenes.length === 0 ? '' : ` Of ${someOf(withoutGenes.map(({name}) => name.toLowerCase()))} no rule says which genes ${withoutGenes.length === 1 ? 'it comes' : 'they come'} of.`
+  const none = looks === 0 ? 'No look is asked for that genes could be told of.' : looks === 1 ? 'The look asked for needs no allele that is on record as killing or harming a bird.' : `None of the ${figured(looks, 'look')} asked for needs an allele that is on record as killing or harming a bird.`
+  if (harms.length === 0) return `${looks > 0 && looks === withoutGenes.length ? unknown.trim() : `${none}${unknown}`}${clauses}`
   const once = [...new Map(harms.map(harm => [harmName(harm), harm])).values()], of = (what: HarmAsked['harm']): readonly HarmAsked[] => once.filter(({harm}) => harm === what)
   const says = [...new Set(once.flatMap(({says}) => says ?? []))].join(' ')
   const told = [
@@ -29,9 +30,12 @@ function genesWords({harms, looks, withoutGenes, untoldClauses}: ShownWelfare): 
   return `Of what is asked for ${told.join('; ')}.${says === '' ? '' : ` ${says}`}${unknown}${clauses}`
 }
 
-function lifeWords({of, age, mark, found, undated, unlisted, culled, taken, lost, decidedBy}: LifeAsked): string {
-  const open = undated + unlisted, aside = [...(culled > 0 ? [`${culled} culled`] : []), ...(taken > 0 ? [`${taken} taken`] : []), ...(lost > 0 ? [`${lost} lost`] : [])]
-  const beside = `${aside.length === 0 ? '' : ` ${sentence(listWords(aside))}, counted for as long as they were there.`}${open === 0 ? '' : ` Of ${open} more that hatched nothing is written, or no day.`}`
+function lifeWords(life: LifeAsked): string {
+  const {of, age, mark, found, ifDied, undated, unlisted, culled, taken, lost, silent, decidedBy} = life, open = undated + unlisted
+  const left = [...(culled > 0 ? [`${culled} culled`] : []), ...(taken > 0 ? [`${taken} taken`] : []), ...(lost > 0 ? [`${lost} lost`] : [])]
+  const doubt = [...(left.length === 0 ? [] : [`${listWords(left)} before that age`]), ...(silent === 0 ? [] : [`of ${silent} nothing is written after it`])]
+  const worst = doubt.length === 0 || ifDied === null || found === null ? '' : `: had they died, it would be ${percentSign(ifDied.share)}`
+  const beside = `${doubt.length === 0 ? '' : ` ${sentence(doubt.join('; '))}${worst}.`}${open === 0 ? '' : ` Of ${open} more that hatched nothing is written, or no day.`}`
   if (found === null) return `How many live to ${ageWords(age)} cannot be told of ${of === '' ? 'any step' : of}: nobody was watched so long.${beside}`
   const whose = found.kind === 'families' ? `by ${found.families} sire families` : 'of these chicks only'
   return `Of ${figured(found.n, 'chick')} of ${of} ${percentSign(found.share)} (${limits(found)}, ${whose}) lived to ${ageWords(age)}, where ${percentSign(mark)} is asked${decidedBy === 'cautious' ? ' of the lower limit' : ''}.${beside}`

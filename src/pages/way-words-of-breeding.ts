@@ -39,7 +39,7 @@ export function breedingWayWords(way: WantingOfBreeding & {readonly earliest: un
     case 'more-sires': return `chicks of ${counted(way.more, 'more sire')} in a generation, before the families tell how far off a figure may be`
     case 'more-lines': return `${counted(way.more, 'more line')} of males bred from${way.males.length === 0 ? ', and no living male is surely of another' : `, such as by ${bandsOf(way.males)}`}`
     case 'ask-otherwise': return `ask for another look than ${listWords([...new Set(way.harms.map(harmName))])}, or drop the demand; ask a veterinarian, and the law, first`
-    case 'veterinary-word': return `a veterinarian’s paper on ${listWords([...new Set(way.harms.map(harmName))])}`
+    case 'veterinary-word': return wordWay(way)
     case 'follow-chicks': return `write what became of ${figured(way.chicks, 'chick')}`
     case 'chicks-live': return way.more === null ? `more chicks that live to ${ageWords(way.age)}` : `${figured(way.more, 'more chick')}, if every one lives to ${ageWords(way.age)}`
   }
@@ -72,6 +72,11 @@ const testWords = ({bird, carries, chicks}: BirdToTest): string =>
 function othersWay({trait, locus, birds, sexes, choices}: Of<'put-others'>): string {
   const none = `no ${listWords(sexes.map(sex => SEXES[sex]), 'or')} would be left to breed from`
   return `put others in the place of ${bandsOf(birds)}, for ${locus.symbol} (${trait.name.toLowerCase()}), without whom ${none}${choices.length === 0 ? '; of those living none may be free of it' : `, such as ${listWords(choices.map(choice => (choice.carries < 1 - AS_GOOD_AS ? `${choice.bird.band} (free of it)` : testWords(choice))))}`}`
+}
+
+function wordWay({harms, traits}: Of<'veterinary-word'>): string {
+  const paper = `a veterinarian’s paper on ${listWords([...new Set([...harms.map(harmName), ...traits.map(({name}) => name.toLowerCase())])])}`
+  return traits.length === 0 || harms.length > 0 ? paper : `${paper}, or rules that say ${traits.length === 1 ? 'its' : 'their'} genes`
 }
 
 function malesWay({more, choices}: Of<'more-males'>): string {

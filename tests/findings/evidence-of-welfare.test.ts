@@ -4,7 +4,6 @@ import type {Evidence} from '../../src/findings/evidence.ts'
 import type {ShownWelfare} from '../../src/findings/shown-of-breeding.ts'
 import {study} from '../../src/findings/study.ts'
 import type {Bird, Logbook, Paper, Requirement} from '../../src/logbook/book.ts'
-import {livability} from '../../src/statistics/livability.ts'
 import {plainPaper, plainRequirement} from '../paper-parts.ts'
 import {bookOf as linked} from '../logbook/around.ts'
 import {at, bird, comb, date, F1, F2, hatch, logbook, project} from '../pages/small-logbook.ts'
@@ -16,10 +15,18 @@ function found(book: Logbook, more: Partial<Requirement>, papers: readonly Paper
   if (item?.shown.kind !== 'welfare') throw new Error('no evidence of welfare')
   return {...item, shown: item.shown}
 }
-/** Ages at which chicks of one hatch died; null: alive. */
-function bookOf(deaths: readonly (number | null)[], {unlisted = 0, on = '2024-03-23', step = F2} = {}): Logbook {
-  const from = hatch('2024-01', {on: date(on), step, unlisted, hatched: deaths.length + unlisted}), first = date(on).first
-  const birds = deaths.map((age, index): Bird => bird(`c${index}`, 'unknown', {hatched: from.on, hatch: from, step, strain: null, left: age === null ? null : {on: {text: '', first: first + age, last: first + age}, how: 'died', why: null}}))
+interface Left {
+  readonly how: 'culled' | 'taken' | 'lost' | 'sold'
+  readonly age: number
+}
+/** Ages at which chicks of one hatch died, or left alive; null: alive, and seen a year on; silent: alive, for all that is written. */
+type Life = number | null | 'silent' | Left
+function bookOf(lives: readonly Life[], {unlisted = 0, on = '2024-03-23', step = F2} = {}): Logbook {
+  const from = hatch('2024-01', {on: date(on), step, unlisted, hatched: lives.length + unlisted}), first = date(on).first, day = (age: number) => ({text: '', first: first + age, last: first + age})
+  const birds = lives.map((life, index): Bird => bird(`c${index}`, 'unknown', {
+    hatched: from.on, hatch: from, step, strain: null, left: life === null || life === 'silent' ? null : typeof life === 'number' ? {on: day(life), how: 'died', why: null} : {on: day(life.age), how: life.how, why: null},
+    observations: life === null ? [{on: day(365), by: null, notes: []}] : [],
+  }))
   Object.assign(from, {chicks: birds})
   return logbook('2025-10-30', {traits: [comb], birds, hatches: [from], project: {...project, ladder: ['F1', 'F2']}})
 }
@@ -31,12 +38,17 @@ const frizzle = linked({'traits/feather.md': '---\nname: Feather\nstates: [bare 
 describe('welfare(requirement, from)', () => {
   it('is not met by a standard that asks for what kills, whoever says otherwise', () => {
     expect(found(legs('creeper'), SAID, [plainPaper('welfare', '2022-01-01')])).toMatchObject({state: 'not-yet', shown: {met: {genes: false, word: true}}, ways: [{kind: 'ask-otherwise', harms: [{allele: 0, harm: 'lethal'}, {}]}]})
-    expect(found(legs('long'), SAID)).toMatchObject({state: 'met', ways: []})
+    expect(found(legs('long'), SAID, [plainPaper('welfare', '2022-01-01')])).toMatchObject({state: 'met', ways: []})
   })
 
   it('cannot be told of what a caution says harms, until a paper proves that it is borne', () => {
     expect(found(frizzle, SAID)).toMatchObject({state: 'cannot-tell', shown: {met: {genes: null}}, ways: [{kind: 'veterinary-word'}]})
     expect(found(frizzle, {}, [plainPaper('welfare', '2022-01-01')]).state).toBe('met')
+  })
+
+  it('cannot be told by the keeper’s word alone of a look of which no rule says its genes', () => {
+    // the comb of this book has no rules
+    expect(found(legs('long'), SAID)).toMatchObject({state: 'cannot-tell', shown: {met: {genes: null}, withoutGenes: [{id: 'comb'}]}, ways: [{kind: 'veterinary-word', harms: [], traits: [{id: 'comb'}]}]})
   })
 
   it('cannot be told of a clause named that has no trait', () => {
@@ -76,12 +88,31 @@ describe('welfare(requirement, from)', () => {
     expect(found(book, {...SAID, atLeast: 0.9, seasons: 2, from: date('2024-01-01')})).toMatchObject({state: 'met', aged: {earlier: 1}})
   })
 
-  it('is told by its slow twin, and never met by leaving chicks unlisted', () => {
-    fc.assert(fc.property(fc.array(fc.option(fc.integer({min: 0, max: 120})), {minLength: 1, maxLength: 30}), fc.nat(6), fc.constantFrom(0.5, 0.8, 0.95), (deaths, unlisted, atLeast) => {
-      const {state} = found(bookOf(deaths, {unlisted}), {...SAID, atLeast}), plain = livability(deaths.map(age => (age === null ? {age: 586, died: false} : {age, died: true})), 56)
-      const low = ((plain?.share ?? 0) * deaths.length) / (deaths.length + unlisted), high = low + unlisted / (deaths.length + unlisted)
-      expect(state).toBe(low >= atLeast - 1e-12 ? 'met' : high < atLeast - 1e-12 ? 'not-yet' : 'cannot-tell')
-      if (found(bookOf(deaths.slice(1), {unlisted: unlisted + 1}), {...SAID, atLeast}).state === 'met') expect(found(bookOf(deaths, {unlisted}), {...SAID, atLeast}).state).toBe('met')
+  it('takes culls, losses and chicks that nobody wrote of again for dead before the floor is met, and for living before it is missed', () => {
+    const of = (lives: readonly Life[], atLeast: number, more: Partial<Requirement> = {}) => found(bookOf(lives), {...SAID, atLeast, ...more}), doubt = [{how: 'culled', age: 30}, {how: 'taken', age: 40}, {how: 'lost', age: 50}, 'silent'] as const
+    // by hand: 14 of 20 live for sure, two died, and four are in doubt: between 70% and 90%
+    const lives = [...alive(14), 20, 20, ...doubt]
+    expect([0.7, 0.71, 0.9, 0.91].map(atLeast => of(lives, atLeast).state)).toEqual(['met', 'cannot-tell', 'cannot-tell', 'not-yet'])
+    expect(of(lives, 0.8)).toMatchObject({shown: {life: {culled: 1, taken: 1, lost: 1, silent: 1}}, ways: [{kind: 'follow-chicks', chicks: 1}]})
+    // one sold counts for as long as it was there, and one culled after the age lived to it
+    expect(of([...alive(9), {how: 'sold', age: 30}], 1)).toMatchObject({state: 'met', shown: {life: {culled: 0}}})
+    expect(of([...alive(9), {how: 'culled', age: 60}], 1)).toMatchObject({state: 'met', shown: {life: {culled: 0}}})
+    expect(of([...alive(9), {how: 'culled', age: 60}], 1, {toAge: 84})).toMatchObject({state: 'cannot-tell', shown: {life: {culled: 1}}})
+    // (9 + m)/(10 + m) ≥ 0.95 at m = 10, were the cull dead
+    expect(of([...alive(9), {how: 'culled', age: 30}], 0.95)).toMatchObject({state: 'cannot-tell', ways: [{kind: 'chicks-live', more: 10}]})
+  })
+
+  it('is told by its slow twin, and never met by leaving chicks unlisted, culling them or not writing of them', () => {
+    const life: fc.Arbitrary<Life> = fc.oneof({weight: 3, arbitrary: fc.constant(null)}, fc.integer({min: 0, max: 120}), fc.constant('silent' as const), fc.record({how: fc.constantFrom('culled', 'taken', 'lost'), age: fc.integer({min: 0, max: 120})}))
+    fc.assert(fc.property(fc.array(life, {minLength: 1, maxLength: 30}), fc.nat(6), fc.constantFrom(0.5, 0.8, 0.95), (lives, unlisted, atLeast) => {
+      const {state} = found(bookOf(lives, {unlisted}), {...SAID, atLeast}), all = lives.length + unlisted
+      // nobody was sold or is too young, so that plain counting will do
+      const dead = lives.filter(each => typeof each === 'number' && each <= 56).length, doubtful = lives.filter(each => each === 'silent' || (each !== null && typeof each === 'object' && each.age < 56)).length
+      const known = lives.some(each => each !== 'silent' && (each === null || (typeof each === 'number' ? each > 56 : each.age >= 56))) || lives.includes('silent') || dead === lives.length
+      if (known) expect(state).toBe((lives.length - dead - doubtful) / all >= atLeast - 1e-12 ? 'met' : (all - dead) / all < atLeast - 1e-12 ? 'not-yet' : 'cannot-tell')
+      else expect(state).not.toBe('met')
+      const [first, ...rest] = lives
+      for (const worse of [found(bookOf(rest, {unlisted: unlisted + 1}), {...SAID, atLeast}), ...(typeof first === 'number' && first < 56 ? [found(bookOf([{how: 'culled', age: first}, ...rest], {unlisted}), {...SAID, atLeast})] : [])]) if (worse.state === 'met') expect(state).toBe('met')
     }), {numRuns: 40})
   })
 })

@@ -36,6 +36,13 @@ describe('requiredGenes(requirement, book)', () => {
     expect(of({...files, 'standard/1.md': files['standard/1.md'].replace(', mandatory: yes', '')}, {clauses: ['male/legs'], varieties: []}).harms).toEqual(['legs male Cp lethal'])
   })
 
+  it('takes for required what it is serious or disqualifying to miss, though it is not marked mandatory', () => {
+    const files = (missed: string) => ({'traits/legs.md': legs('long').replace('required: yes\n', ''), 'standard/1.md': `---\ndraft: 1\non: 2024-01-01\ntitle: t\nclauses:\n  male/legs: {trait: legs, allows: creeper${missed}}\n---\n## Male\n\n**Legs.** Short.\n`})
+    expect(['', ', if-missed: minor', ', if-missed: serious', ', if-missed: disqualifying'].map(missed => of(files(missed)).harms.length)).toEqual([0, 0, 1, 1])
+    // the clause named is counted once
+    expect(of(files(', if-missed: serious'), {clauses: ['male/legs'], varieties: []})).toMatchObject({looks: 2, harms: ['legs male Cp lethal']})
+  })
+
   it('counts looks of which no rule says what they come of', () => {
     // the comb of this book has no rules
     expect(of({})).toEqual({looks: 1, withoutGenes: ['comb'], untoldClauses: [], harms: []})

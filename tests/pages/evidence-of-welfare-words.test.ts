@@ -27,12 +27,19 @@ describe('welfareWords(shown)', () => {
     expect(said(legs('long'), {}, [plainPaper('welfare', '2022-08-12', null, {title: 'Letter'})]).shown).toBe(`None of the 2 looks asked for needs an allele that is on record as killing or harming a bird. Of comb no rule says which genes it comes of. Letter, 12 August 2022. ${LAW}`)
   })
 
+  it('counts the traits without rules, and one look as one', () => {
+    const {shown} = said(bookOf({'traits/legs.md': LEGS.replace('name: Legs', 'name: Comb and wattles').replace('loci: [Cp]\n', 'target: creeper\nrequired: yes\n').replace(/shows:[^]*?---/, '---')}), {})
+    expect(shown).toMatch(/^Of comb and comb and wattles no rule says which genes they come of\./)
+    const one = legs('long')
+    expect(said({...one, traits: one.traits.filter(({id}) => id === 'legs')}, {}).shown).toMatch(/^The look asked for needs no allele that is on record as killing or harming a bird\. No paper/)
+  })
+
   it('tells how many lived to the age, and what is beside them', () => {
     const from = hatch('1', {on: date('2024-03-23'), step: F2, unlisted: 2, hatched: 12})
-    Object.assign(from, {chicks: Array.from({length: 10}, (_, index) => bird(`c${index}`, 'unknown', {hatched: from.on, hatch: from, step: F2, strain: null, left: index < 2 ? {on: date('2024-04-01'), how: index === 0 ? 'died' : 'culled', why: null} : null}))})
+    Object.assign(from, {chicks: Array.from({length: 10}, (_, index) => bird(`c${index}`, 'unknown', {hatched: from.on, hatch: from, step: F2, strain: null, left: index < 2 ? {on: date('2024-04-01'), how: index === 0 ? 'died' : 'culled', why: null} : null, observations: index < 3 ? [] : [{on: date('2025-01-01'), by: null, notes: []}]}))})
     const book = logbook('2025-10-30', {birds: from.chicks, hatches: [from], traits: [], project: {...project, ladder: ['F2']}}), {shown, way, where} = said(book, {atLeast: 0.85})
-    expect(shown).toMatch(/^No look is asked for that genes could be told of\. Of 10 chicks of F2 90\.0% \(.*, of these chicks only\) lived to 8 weeks, where 85\.0% is asked\. 1 culled, counted for as long as they were there\. Of 2 more that hatched nothing is written, or no day\. No paper and no statement says that birds bear it\. Local law/)
-    expect(way).toBe('Shortest way: write what became of 2 chicks; a paper that shows it, or your own statement.')
+    expect(shown).toMatch(/^No look is asked for that genes could be told of\. Of 10 chicks of F2 90\.0% \(.*, of these chicks only\) lived to 8 weeks, where 85\.0% is asked\. 1 culled before that age; of 1 nothing is written after it: had they died, it would be 70\.0%\. Of 2 more that hatched nothing is written, or no day\. No paper and no statement says that birds bear it\. Local law/)
+    expect(way).toBe('Shortest way: write what became of 3 chicks; a paper that shows it, or your own statement.')
     expect(where?.text).toBe('Hatches')
   })
 })

@@ -39,7 +39,8 @@ describe('breedingWayWords(way)', () => {
     [{kind: 'mate-wider', figures: [{of: 'kinship', have: 0.18, mark: 0.1}, {of: 'size', have: 2.41, mark: 5}], least: null}, 'mate birds that are less akin, to bring the rise of mean kinship in a generation from 18.0% to 10.0% and the effective size from 2.4 to 5'],
     [{kind: 'more-lines', more: 1, males: []}, 'one more line of males bred from, and no living male is surely of another'],
     [{kind: 'ask-otherwise', harms: [HARM]}, 'ask for another look than comb (P), or drop the demand; ask a veterinarian, and the law, first'],
-    [{kind: 'veterinary-word', harms: [HARM]}, 'a veterinarian’s paper on comb (P)'],
+    [{kind: 'veterinary-word', harms: [HARM], traits: []}, 'a veterinarian’s paper on comb (P)'],
+    [{kind: 'veterinary-word', harms: [], traits: [comb]}, 'a veterinarian’s paper on comb, or rules that say its genes'],
     [{kind: 'follow-chicks', chicks: 5}, 'write what became of 5 chicks'],
     [{kind: 'chicks-live', more: 27, age: 56}, '27 more chicks, if every one lives to 8 weeks'],
   ]
