@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
+import {chanceOf} from '../../src/statistics/chance.ts'
 import {familyShare, varianceByFamilies} from '../../src/statistics/family-bootstrap.ts'
 import type {Count} from '../../src/statistics/share-difference.ts'
 import {wilsonInterval} from '../../src/statistics/wilson-interval.ts'
@@ -73,6 +74,26 @@ describe('familyShare(families, resampling)', () => {
     expectClose(got?.share ?? NaN, 0.92, 1e-12)
     expectClose(got?.low ?? NaN, 0.5971, 0.00005)
     expectClose(got?.high ?? NaN, 0.9889, 0.00005)
+  })
+  it('lies above the truth with its lower end oftener than 2.5 in a hundred where cocks are much unlike, as the methods page says, and not where they are a little', () => {
+    const chance = chanceOf(9), happens = (probability: number): boolean => (chance.next() + 0.5) / 2 ** 32 < probability
+    // a cock's chicks are all true, or a share `off` less of them: shares of 0.9 with a variance among cocks of likeness · 0.9 · 0.1
+    const above = (likeness: number): number => {
+      const odd = 1 / (1 + 9 * likeness), off = 0.1 / odd
+      let count = 0
+      for (let flock = 0; flock < 600; flock++) {
+        const rows = Array.from({length: 12}, () => {
+          const truth = happens(odd) ? 1 - off : 1, n = 4 + chance.whole(21)
+          return {k: Array.from({length: n}, () => happens(truth)).filter(Boolean).length, n}
+        })
+        if ((familyShare(rows, {seed: 1, draws: 200})?.low ?? 0) > 0.9) count++
+      }
+      return count / 600
+    }
+    const alike = above(0.02), unlike = above(0.3)
+    expect(alike).toBeLessThan(0.04)
+    expect(unlike).toBeGreaterThan(0.04)
+    expect(unlike).toBeLessThan(0.12)
   })
   it('says nothing of no chick', () => expect(familyShare([{k: 0, n: 0}], {seed: 1})).toBeNull())
   it('refuses what is no count, no seed, no level and too few draws', () => {
