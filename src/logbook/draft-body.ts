@@ -10,6 +10,7 @@ import {headingTwice} from './inspect/clause-twice.ts'
 import {headingMisspelt, unreadHead, unreadHeads} from './inspect/head-unread.ts'
 import {headingOfNoVariety} from './inspect/variety-unknown.ts'
 import {partsMeant} from './section-kinds.ts'
+import {speltAs} from './variety-names.ts'
 
 export function checkDraftBody({records, texts}: Pick<Reading, 'records' | 'texts'>, draft: Draft | undefined, note: Note): void {
   const record = records.draft.find(({at}) => at.file === draft?.at.file)
@@ -37,5 +38,5 @@ export function checkDraftBody({records, texts}: Pick<Reading, 'records' | 'text
 
   const named = (data.varieties ?? []).map(({key}) => key)
   if (named.length === 0) return
-  for (const {title, offset} of sections.flatMap(section => section.varieties)) if (!named.includes(title)) note(headingOfNoVariety(title, spot(offset, title.length + 4), named))
+  for (const {title, offset} of sections.flatMap(section => section.varieties)) if (!named.includes(speltAs(named)(title))) note(headingOfNoVariety(title, spot(offset, title.length + 4), named))
 }

@@ -13,6 +13,7 @@ import {headMeant, unknownClause} from './inspect/clause-unknown.ts'
 import type {Photographs} from './photographs.ts'
 import {sexOfHeading} from './section-kinds.ts'
 import type {Traits} from './traits.ts'
+import {speltAs} from './variety-names.ts'
 import {wantedOf} from './wanted.ts'
 
 type DraftRecord = RecordOf<'draft'>
@@ -33,16 +34,17 @@ export function linkDrafts(bench: Bench, traits: Traits, photographs: Photograph
 function draftOf(record: DraftRecord, traits: Traits, photographs: Photographs, note: Note): Draft {
   const {data, body, at} = record
   const stated = new Map((data.clauses ?? []).map(entry => [entry.key, entry]))
-  const pieces = cutDraft(record)
+  const pieces = cutDraft(record), spelt = speltAs([...pieces.flatMap(({varieties}) => varieties.map(({title}) => title)), ...(data.varieties ?? []).map(({key}) => key)])
+  const named = (clause: Clause): Clause => (clause.variety === null ? clause : {...clause, variety: spelt(clause.variety)})
   const ofBoth = alsoOfTheFemale(pieces.map(section => ({...section, clauses: section.clauses.map(({id, title}) => ({id, title, trait: stated.get(id)?.value.trait?.text ?? null}))})))
   const sections = pieces.map(({id, title, kind, lead, clauses}): Section => ({
-    id, title, kind, lead, clauses: clauses.map(piece => clauseOf(piece, ofBoth.has(piece.id) ? null : sexOfPiece(piece, kind, title), stated.get(piece.id), at, traits, note)),
+    id, title, kind, lead, clauses: clauses.map(piece => named(clauseOf(piece, ofBoth.has(piece.id) ? null : sexOfPiece(piece, kind, title), stated.get(piece.id), at, traits, note))),
   }))
   const weights = (data.weights ?? []).map(({key, value}) => {
     const grams = inUnit(value.low, 'g') ?? 0, high = inUnit(value.high, 'g') ?? 0
     return {class: key, grams, high: high > grams ? high : null}
   })
-  const egg = data.egg ?? null, rows = rowsOf(weights, egg?.words ?? null, stated, at, traits, note)
+  const egg = data.egg ?? null, rows = rowsOf(weights, egg?.words ?? null, stated, at, traits, note).map(named)
   const ids = clauseIdsOf({sections, weights, egg: egg?.words ?? null})
   for (const {key, keyAt} of stated.values()) if (!ids.includes(key)) note(unknownClause(key, keyAt, ids, headMeant(key, body)))
   const sectionIds = sections.map(({id}) => id)
@@ -50,7 +52,7 @@ function draftOf(record: DraftRecord, traits: Traits, photographs: Photographs, 
   return {
     at, body, number: data.draft, on: data.on, title: data.title ?? '', manner: data.manner ?? null, classification: data.classification ?? null, origin: data.origin ?? null,
     egg: egg?.words ?? null, eggAtLeast: egg?.least ? inUnit(egg.least, 'g') : null, rings: {male: data.rings?.male ?? null, female: data.rings?.female ?? null}, sections, weights, rows,
-    points: (data.scale ?? []).map(({key, value}) => ({name: key, points: value})), varieties: varietiesOf(sections, data.varieties ?? [], traits, note),
+    points: (data.scale ?? []).map(({key, value}) => ({name: key, points: value})), varieties: varietiesOf(sections, (data.varieties ?? []).map(each => ({...each, key: spelt(each.key)})), traits, note),
     reasons: new Map((data.reasons ?? []).map(({key, value}) => [key, value])),
     photos: photographs.of(data.photos, inside(at, 'photos')),
   }

@@ -5,6 +5,7 @@ import {clausesOf} from '../clauses-of.ts'
 import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
 import {sectionKindOf} from '../section-kinds.ts'
+import {speltAs} from '../variety-names.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const draft = (end: string) => `---\ndraft: 1\non: 2024-10-01\n---\n## Colour\n\n### Light\n\n**Male.** White, the hackle striped.\n\n${end}`
@@ -30,7 +31,7 @@ export function check({bench, book}: Linked): void {
   if (!draft) return
   const downElsewhere = draft.sections.some(({kind, clauses}) => kind === 'down' || clauses.some(({title, variety}) => variety === null && sectionKindOf(title) === 'down'))
   const headings = draft.varieties.map(({name}) => name).filter(name => clausesOf(draft).some(({variety}) => variety === name)), record = bench.records.draft.find(({at}) => at.file === draft.at.file)
-  const named = (record?.data.varieties ?? []).map(({key}) => key), misnamed = headings.filter(name => named.length > 0 && !named.includes(name))
+  const named = (record?.data.varieties ?? []).map(({key}) => key), misnamed = headings.filter(name => named.length > 0 && !named.includes(speltAs(named)(name)))
   for (const {name} of draft.varieties) {
     // where it is the only one, the section on colour is of it; one whose heading is misspelt is told of there
     if (!headings.includes(name) && (draft.varieties.length > 1 || headings.length > 0) && !misnamed.some(heading => near(heading, named).includes(name))) {

@@ -4,6 +4,7 @@ import {isUnderItsVariety} from '../clause-ids.ts'
 import type {Draft} from '../book.ts'
 import {latestDraft} from '../latest-draft.ts'
 import type {Linked} from '../linked.ts'
+import {speltAs} from '../variety-names.ts'
 import {slipOf, type ManualEntry} from './slip-of.ts'
 
 const draft = (variety: string) => `---
@@ -45,11 +46,12 @@ export function check({bench, book}: Linked): void {
   if (!draft || !record) return
   const names = told(draft, (record.data.varieties ?? []).map(({key}) => key))
   if (names.length === 0) return
+  const spelt = speltAs(names)
   const remedy = (name: string): string => orNear(near(name, names), `its varieties are ${names.join(', ')}`)
   for (const {key, value: {variety}} of record.data.clauses ?? []) {
-    if (variety !== undefined && !names.includes(variety)) bench.note(slipOf(entry, inside(record.at, 'clauses', key, 'variety'), `the draft has no variety ${variety}`, remedy(variety)))
+    if (variety !== undefined && !names.includes(spelt(variety))) bench.note(slipOf(entry, inside(record.at, 'clauses', key, 'variety'), `the draft has no variety ${variety}`, remedy(variety)))
   }
   for (const {varieties, at} of book.requirements?.items ?? []) {
-    for (const name of varieties) if (!names.includes(name)) bench.note(slipOf(entry, inside(at, 'varieties'), `the latest draft has no variety ${name}`, remedy(name), {at: draft.at, note: 'the draft stands here'}))
+    for (const name of varieties) if (!names.includes(spelt(name))) bench.note(slipOf(entry, inside(at, 'varieties'), `the latest draft has no variety ${name}`, remedy(name), {at: draft.at, note: 'the draft stands here'}))
   }
 }

@@ -93,6 +93,13 @@ describe('varieties that are named', () => {
   })
   it('are to be told of', () => expect(words(draft(two, colour('Silver')))).toEqual(['the variety Gold is named, and no heading or clause tells of it']))
   it('need no heading where there is but one', () => expect(found(draft('varieties: {Silver: {comb: pea}}', '## Colour\n\nSilver all over.\n'))).toEqual([]))
+  it('are known again whatever their capitals', () => {
+    const files = draft('varieties: {silver: {comb: pea}, gold: {comb: single}}\nclauses: {colour/gold: {variety: GOLD}}', colour('Silver', 'Gold'))
+    expect(found(files)).toEqual([])
+    const [written] = linkFiles(around(files)).book!.drafts
+    expect(written!.varieties.map(({name, looks}) => [name, looks.size])).toEqual([['Silver', 1], ['Gold', 1]])
+    expect(written!.sections.flatMap(({clauses}) => clauses.map(({variety}) => variety))).toEqual(['Silver', 'Gold'])
+  })
   it('may be told of by an entry', () => {
     expect(found(draft(`${two}\nclauses: {colour/in-gold: {variety: Gold}}`, `${colour('Silver')}\n## Colour of the golds\n\n**In gold.** Gold.\n`))).toEqual(['standard/1.md:4 variety-unfinished', 'standard/1.md:5 clause-unknown'])
     expect(found(draft(`${two}\nclauses: {plumage/gold: {variety: Gold}}`, `${colour('Silver')}\n## Plumage\n\n**Gold.** Gold.\n`))).toEqual([])
