@@ -20,7 +20,7 @@ export function independentKeepers(asked: Requirement, from: Sources): Finding {
   const {counted: hatches, aged, beside} = hatchesBred(asked, from), {book} = from, {atLeast} = asked, length = Math.max(1, asked.seasons ?? 1), bred = seasonsOf(hatches)
   if (bred.length === 0) return {...nothing, aged, ways: waysOfKeepers(asked, from, [], [])}
   const last = Math.max(bred.at(-1) ?? 0, nextSeason(book, bred) - 1), seasons = Array.from({length}, (_, index) => last - length + 1 + index)
-  const inThem = hatches.filter(hatch => seasons.includes(seasonOfHatch(hatch) ?? 0))
+  const isInThem = (hatch: Hatch): boolean => seasons.includes(seasonOfHatch(hatch) ?? 0), inThem = hatches.filter(isInThem)
   const has = (keeper: Keeper, season: number): boolean => inThem.some(hatch => seasonOfHatch(hatch) === season && keepersOf(hatch).includes(keeper))
   const keepers = book.keepers.filter(keeper => seasons.every(season => has(keeper, season)))
   const short = book.keepers.filter(keeper => !keepers.includes(keeper) && seasons.some(season => has(keeper, season))).map(keeper => ({keeper, lacks: seasons.filter(season => !has(keeper, season))}))
@@ -28,7 +28,7 @@ export function independentKeepers(asked: Requirement, from: Sources): Finding {
   // at most as many more as have a hatch, or could have been given one, in whichever season has fewest
   const could = Math.min(withoutKeeper.length, ...seasons.map(season => withoutKeeper.filter(hatch => seasonOfHatch(hatch) === season).length + short.filter(({lacks}) => !lacks.includes(season)).length))
   return judged(judgedWith(keepers.length, atLeast, could), {
-    kind: 'independent-keepers', seasons, keepers, short, withoutConsent: keepers.filter(keeper => !keeper.consents).length, withoutKeeper: withoutKeeper.length, beside,
+    kind: 'independent-keepers', seasons, keepers, short, withoutConsent: keepers.filter(keeper => !keeper.consents).length, withoutKeeper: withoutKeeper.length, beside: beside.filter(isInThem).length,
   }, {behind: behind([], inThem.filter(hatch => keepersOf(hatch).some(keeper => keepers.includes(keeper))), inThem.map(hatch => hatch.on?.last)), aged, ways: waysOfKeepers(asked, from, bred, keepers)})
 }
 

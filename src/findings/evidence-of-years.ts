@@ -10,12 +10,10 @@ import {generationsInside} from './generations-inside.ts'
 import {inSeason, nextSeason, seasonsOf} from './next-season.ts'
 import type {Way} from './ways.ts'
 
-export {seasonsOf}
-
 /** Hatches of the breed's own matings: not of a pure strain, and of no cross beside the ladder, as test matings are. */
 export interface HatchesBred extends Sifted<Hatch> {
-  /** how many more there are of crosses beside the ladder */
-  readonly beside: number
+  /** the crosses beside the ladder */
+  readonly beside: readonly Hatch[]
 }
 
 /** Settings of the ladder from which chicks came, of the days asked about. */
@@ -23,7 +21,7 @@ export function hatchesBred(asked: Requirement, {book, ladder}: Sources): Hatche
   const bred = book.hatches.filter(hatch => hatch.step.kind !== 'strain' && (hatch.hatched ?? hatch.chicks.length + hatch.tallies.length) > 0)
   const besides = new Set(ladder.filter(({beside, label}) => beside && label !== 'mixed').map(({label}) => label)), sifted = siftByDay(bred, hatch => hatch.on ?? hatch.set, hatch => hatch.at, asked, book.asOf)
   const isInside = insideOf(book), counted = sifted.counted.filter(hatch => !besides.has(hatch.step.label) || isInside(hatch))
-  return {counted, aged: sifted.aged, beside: sifted.counted.length - counted.length}
+  return {counted, aged: sifted.aged, beside: sifted.counted.filter(hatch => !counted.includes(hatch))}
 }
 
 /** Was a hatch of a mating inside the breed? By its step, or where that does not tell it by the parents of a chick. */
@@ -43,7 +41,7 @@ export function yearsBred(asked: Requirement, from: Sources): Finding {
   const run = seasons.filter(season => season > (gaps.at(-1) ?? 0)), told = seasonsOf([...inside, ...counted.filter(({step}) => step.kind === 'mixed')]), crossesOnly = seasonsOf(counted).filter(season => !told.includes(season))
   const have = asked.inARow ? run.length : seasons.length, more = asked.atLeast === null ? 0 : asked.atLeast - have
   const ways: readonly Way[] = asked.atLeast === null ? [{kind: 'name-figure', earliest: null}] : [{kind: 'seasons', more, inARow: asked.inARow, earliest: inSeason(next + more - 1)}]
-  return judged(reaches(have, asked.atLeast), {kind: 'years-bred', seasons, gaps, run, have, crossesOnly, beside}, {behind: behind([], hatches, hatches.map(hatch => (hatch.on ?? hatch.set)?.last)), aged, ways})
+  return judged(reaches(have, asked.atLeast), {kind: 'years-bred', seasons, gaps, run, have, crossesOnly, beside: beside.length}, {behind: behind([], hatches, hatches.map(hatch => (hatch.on ?? hatch.set)?.last)), aged, ways})
 }
 
 interface BirdsAsked {

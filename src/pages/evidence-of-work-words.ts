@@ -29,7 +29,7 @@ export const untoldEntries = (entries: number): string =>
   (entries === 0 ? '' : ` Of ${figured(entries, 'entry', 'entries')} more the class, age or variety that is asked about is not on record.`)
 
 export function yearsBredWords({seasons, gaps, run, have, crossesOnly, beside}: Of<'years-bred'>, {inside}: Requirement): string {
-  const besides = [...(crossesOnly.length === 0 ? [] : [`In ${listWords(crossesOnly.map(String))} nothing but crosses hatched${inside ? ', which do not count' : ''}.`]), ...besideWords(beside)]
+  const besides = [...(crossesOnly.length === 0 ? [] : [`In ${yearsWords(crossesOnly)} nothing but crosses hatched${inside ? ', which do not count' : ''}.`]), ...besideWords(beside)]
   return [seasons.length === 0 ? `No season with a hatch${inside ? ' of a mating inside the breed' : ''} yet.` : seasonsWords({seasons, gaps, run, have}), ...besides].join(' ')
 }
 
@@ -46,7 +46,7 @@ function seasonsWords({seasons, gaps, run, have}: Pick<Of<'years-bred'>, 'season
 /** `Two at the least: of 14 birds shown in 2025 the fewest generations inside the breed stand behind 24-031, by 22-004, whose dam was H-3.` */
 export function interSeWords({of, year, least, birds, short, untold}: Of<'inter-se-generations'>, aged: Aged): string {
   const who = of === 'shown' ? `${figured(birds.length, 'bird')} shown${year === null ? '' : ` in ${year}`}` : `${figured(birds.length, 'living breeder')}, as none ${leftOut(aged) > 0 ? 'that counts ' : ''}was shown`
-  const most = Math.max(...birds.map(each => each.least)), rest = most === least ? ', and so has each' : `; the most are ${countWord(most)}`
+  const most = Math.max(...birds.map(each => each.least)), rest = most === 0 ? '' : most === least ? ', and so has each' : `; the most are ${countWord(most)}`
   const [worst] = birds, chain = worst && worst.least > 0 ? ` ${chainWords(worst)}` : ''
   const doubt = short.filter(each => each.most > each.least)
   return [

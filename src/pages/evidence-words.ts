@@ -1,5 +1,6 @@
 /** What the records show for a requirement, in a sentence with its numbers, and the page where they stand. */
 import type {Evidence} from '../findings/evidence.ts'
+import {leftOut} from '../findings/evidence-found.ts'
 import type {Shown} from '../findings/evidence-shown.ts'
 import type {Logbook} from '../logbook/book.ts'
 import {dateWords, dayWords} from './dates.ts'
@@ -57,7 +58,7 @@ function figureWords({requirement, shown, aged, ways}: Evidence, book: Logbook, 
     case 'fixed': return fixedWords(shown)
     case 'inbreeding': return inbreedingWords(shown)
     case 'welfare': return welfareWords(shown)
-    case 'nothing-recorded': return 'The records hold nothing on it.'
+    case 'nothing-recorded': return `The records hold nothing on it${leftOut(aged) > 0 ? ' that counts' : ''}.`
   }
 }
 

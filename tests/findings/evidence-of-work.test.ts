@@ -42,7 +42,8 @@ describe('yearsBred(requirement, sources)', () => {
       'hatches/2022-1.md': '---\npen: 2022-T\nset: 2022-03-21\non: 2022-04-11\neggs: 9\nhatched: 4\n---\n'}
     expect(evidenceFor('kind: years-bred, at-least: 5', {...test, ...ladder('F1, F2, F3')})).toMatchObject({state: 'not-yet', shown: {seasons: [2021, 2023, 2024, 2025], beside: 1}})
     expect(evidenceFor('kind: years-bred, at-least: 5', test)).toMatchObject({state: 'met', shown: {seasons: {length: 5}, beside: 0}})
-    expect(evidenceFor('kind: independent-keepers, at-least: 1', {...test, ...ladder('F1, F2, F3')})).toMatchObject({state: 'met', shown: {beside: 1}})
+    expect(evidenceFor('kind: independent-keepers, at-least: 1', {...test, ...ladder('F1, F2, F3')})).toMatchObject({state: 'met', shown: {beside: 0}})
+    expect(evidenceFor('kind: independent-keepers, at-least: 1, seasons: 4', {...test, ...ladder('F1, F2, F3')})).toMatchObject({shown: {seasons: [2022, 2023, 2024, 2025], short: {length: 2}, beside: 1}})
   })
 })
 

@@ -36,6 +36,7 @@ const SAID: readonly (readonly [string, string, string])[] = [
   ['kind: years-bred, at-least: 3, inside: yes', 'Three seasons, 2023 to 2025, with hatches in each. In 2021 nothing but crosses hatched, which do not count.', ''],
   ['kind: consecutive-shows, at-least: 2, varieties: [Light]', 'Of 3 entries the class, age or variety that is asked about is not on record; nothing else was shown yet.', 'two more years with a show, one after the other, in 2026 at the earliest'],
   ['kind: inter-se-generations, at-least: 1, within: 1 day', 'Two generations inside the breed at the least, of 2 living breeders, as none that counts was shown, and so has each. The shortest way back goes from 24-001 by 23-001, 21-001 to H-1. Four records are older than the rule allows and do not count, the latest of 4 October 2025.', ''],
+  ['kind: show-result, from: 2026', 'The records hold nothing on it that counts. Four records are from before 2026 and do not count.', 'one more show'],
   ['kind: years-bred', 'Four seasons, 2021, 2023, 2024 and 2025, with no hatch in 2022. In 2021 nothing but crosses hatched.', 'write in the requirement how much is asked'],
 ]
 
