@@ -104,14 +104,7 @@ function agreementOf(trait: Trait | null, judge: string | null, benches: readonl
   return {trait, judge, tau: kendallTau(classes.map(orderedOf)), classes, leftOut: {notPlaced: sum('notPlaced'), unscored: sum('unscored'), alone: sum('alone')}, listed: true}
 }
 
-/** Of a class the same array each time, so that it is gone through once. */
-const orders = new WeakMap<Bench, readonly Ordered[]>()
-
-function orderedOf(bench: Bench): readonly Ordered[] {
-  const found = orders.get(bench) ?? bench.birds.map(({worth, mark, entry: {bird}}): Ordered => [worth, mark, bird])
-  orders.set(bench, found)
-  return found
-}
+const orderedOf = ({birds}: Bench): readonly Ordered[] => birds.map(({worth, mark, entry: {bird}}): Ordered => [worth, mark, bird])
 
 /** Of one mark all judges together, then those with the most pairs: the others are not listed. */
 function mostPairs(own: readonly Held[]): Held[] {

@@ -6,8 +6,8 @@ export type Ordered = readonly [one: number, other: number, bird?: unknown]
 /** Up to so many different remainders of marks are gone through: 14 birds with 14 marks, more where marks are shared. */
 export const MOST_REMAINDERS = 20_000
 
-/** Of a class once gone through, for whoever asks again. */
-const worked = new WeakMap<readonly Ordered[], ReadonlyMap<number, number>>()
+/** By how many share each mark, with the first and with the second, from the least: the chances hang on nothing else, so that classes alike are gone through once. */
+const worked = new Map<string, ReadonlyMap<number, number>>()
 
 /** How many different remainders of the second's marks there are: what it takes to go through a class. */
 export const remaindersOf = (birds: readonly Ordered[]): number => countsOf(birds.map(([, other]) => other)).reduce((product, count) => product * (count + 1), 1)
@@ -23,8 +23,8 @@ export const remaindersOf = (birds: readonly Ordered[]): number => countsOf(bird
  */
 export function permutedScores(birds: readonly Ordered[]): ReadonlyMap<number, number> | null {
   if (remaindersOf(birds) > MOST_REMAINDERS) return null
-  const found = worked.get(birds) ?? goneThrough(birds)
-  worked.set(birds, found)
+  const shape = [0, 1].map(side => countsOf(birds.map(marks => marks[side] ?? 0)).join(' ')).join(' | '), found = worked.get(shape) ?? goneThrough(birds)
+  worked.set(shape, found)
   return found
 }
 

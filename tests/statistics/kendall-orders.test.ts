@@ -28,9 +28,9 @@ describe('permutedScores(birds)', () => {
     }), {numRuns: 60})
   })
 
-  it('works a class once, however often it is asked for', () => {
-    const birds = distinct(6)
-    expect(permutedScores(birds)).toBe(permutedScores(birds))
+  it('goes through classes alike once', () => {
+    expect(permutedScores(distinct(6))).toBe(permutedScores(distinct(6).map(([one, other]): Ordered => [10 + one, 3 * other])))
+    expect(permutedScores([[1, 1], [2, 1], [3, 2]])).not.toBe(permutedScores([[1, 1], [1, 2], [3, 3]]))
   })
 
   it('goes through many birds of few marks, and not through many of as many', () => {
