@@ -15,7 +15,7 @@ import {flockWord} from './sex-words.ts'
 export function trueWords(shown: ShownOfType, {atLeast}: Requirement): string {
   const {seasons, rate, part, sure, decidedBy, ifFail} = shown, when = listWords(seasons.map(String)), apart = rate.rate.leftOut.filter(({why}) => why !== 'unscored')
   const aside = [apart.length === 0 ? '' : `Apart: ${leftOutWords(apart)}.`, lookWords(shown)].filter(words => words !== '').join(' ')
-  if (rate.rate.kind === 'cannot-say') return `${sentence(cannotSay(rate.rate))} in ${when}${rate.partScored > 0 ? `; ${figured(rate.partScored, 'chick')} not fully scored` : ''}. ${aside}`.trim()
+  if (rate.rate.kind === 'cannot-say') return `${sentence(cannotSay(rate.rate))} in ${when}${rate.partScored > 0 ? `; ${figured(rate.partScored, 'chick')} not fully scored` : ''}${shown.open.culled > 0 ? `; ${figured(shown.open.culled, 'chick')} culled before ${shown.open.culled === 1 ? 'it' : 'they'} could be judged` : ''}. ${aside}`.trim()
   const rest = restWords(shown), unsure = rest === '' ? '' : !sure ? `Were ${rest} to fail, it would be ${shareInText(ifFail.share)}.` : atLeast !== null ? `It would still be reached if ${rest} failed.` : ''
   const exact = decidedBy === 'exact' && part.exact ? `By Clopper and Pearson the interval is ${limits(part.exact)}.` : ''
   return [`${shareInText(rate.rate)} showed ${whatWords(shown)}, in ${when}, culls counted.`, unsure, aside, familyWords(part), exact, atLeast === null ? '' : limitWords(shown, rate.rate.interval, atLeast)].filter(words => words !== '').join(' ')
@@ -68,7 +68,7 @@ function rowWords({sex, trait, spread, values}: SpreadRow, asked: Requirement, s
   const share = within?.share.kind === 'share' ? within.share : null, inside = within ? `, inside the target ${share ? shareInText(share) : 'no target with a tolerance to hold them against'}` : ''
   if (spread.kind === 'cannot-say') return `${who} ${cannotSay(spread)}${inside}`
   const tenth = asked.atLeast === null ? '' : `, within a tenth ${shareInText(spread.within10)}`, rest = values.length - spread.n
-  const few = rest === 0 ? '' : `; ${figured(rest, 'bird')} ${rest === 1 ? 'was' : 'were'} reared with fewer than ${countWord(LEAST_IN_CLASS)} of a sex, and ${rest === 1 ? 'has' : 'have'} no class to stray from${share && share.total > spread.n ? `, but ${rest === 1 ? 'is' : 'are'} held against the target` : ''}`
+  const few = rest === 0 ? '' : `; ${figured(rest, 'bird')} ${rest === 1 ? 'was' : 'were'} reared with so few of ${rest === 1 ? 'its' : 'their'} sex, under ${countWord(LEAST_IN_CLASS)}, that no spread can be told of ${rest === 1 ? 'it' : 'them'}${share && share.total > spread.n ? `, but ${rest === 1 ? 'is' : 'are'} held against the target` : ''}`
   return `${who} ${percentSign(spread.cv)}${spread.cvInterval ? ` (${limits(spread.cvInterval)})` : ''} of ${spread.n}${tenth}${inside}${few}`
 }
 

@@ -20,7 +20,7 @@ describe('the dossier', () => {
       shown: expect.stringMatching(/^Two seasons, 2024 and 2025, with hatches in each\./) as string,
     })
     // Wilson's formula for 4 of 6 worked by hand: 30.0 to 90.3
-    expect(view.evidence[1]).toMatchObject({state: 'met', shown: '4 of 6 (66.7%, 30.0 to 90.3) showed every required trait that they were old enough and of the sex to show, in 2025, culls counted. They come of one sire family, so the interval speaks of these chicks only. The rate decides; the lower limit, 30.0%, does not reach what is asked. Latest record: 22 May 2025.'})
+    expect(view.evidence[1]).toMatchObject({state: 'met', shown: '4 of 6 (66.7%, 30.0 to 90.3) showed every required trait of their sex (comb), in 2025, culls counted. They come of one sire family, so the interval speaks of these chicks only. The rate decides; the lower limit, 30.0%, does not reach what is asked. Latest record: 22 May 2025.'})
     expect(view.evidence[2]).toMatchObject({state: 'wai', waived: 'Waived by the association: All gatherings were forbidden.'})
   })
 

@@ -58,6 +58,9 @@ describe('the words for a requirement of trueness to clauses', () => {
     const early = {...book, birds: book.birds.map((each, index) => (index < book.birds.length - 2 || !each.hatched ? each : {...each, looks: new Map(), left: {on: {text: '', first: each.hatched.first + 3, last: each.hatched.first + 3}, how: 'culled' as const, why: null}}))}, [item] = study(early).evidence.items
     if (!item) throw new Error('no evidence')
     expect(shownWords(item, early)).toMatch(/^8 of 8 .* showed every required trait of their sex \(comb.*\), in 2024, culls counted\. It would still be reached if the 2 culled before they could be judged failed\./)
+    const all = {...early, birds: early.birds.map(each => (each.left?.how === 'culled' ? each : {...each, looks: new Map()}))}, [none] = study(all).evidence.items
+    if (!none) throw new Error('no evidence')
+    expect(shownWords(none, all)).toMatch(/^None scored in 2024; 8 chicks not fully scored; 2 chicks culled before they could be judged\./)
   })
 
   it('count those that nobody listed among what is open', () => {
@@ -107,7 +110,7 @@ describe('the words for a requirement of evenness', () => {
 
   it('say why fewer birds have a spread than are held against the target', () => {
     const pair: Family = {step: F2, grams: [2350, 2450]}
-    expect(said([males, pair], {atMost: 0.1, insideAtLeast: 0.5, classes: ['cockerel']}).shown).toMatch(/cockerels 3\.3% \(.*\) of 5, inside the target 7 of 7 \(.*\); 2 birds were reared with fewer than five of a sex, and have no class to stray from, but are held against the target\. Step F2\./)
+    expect(said([males, pair], {atMost: 0.1, insideAtLeast: 0.5, classes: ['cockerel']}).shown).toMatch(/cockerels 3\.3% \(.*\) of 5, inside the target 7 of 7 \(.*\); 2 birds were reared with so few of their sex, under five, that no spread can be told of them, but are held against the target\. Step F2\./)
   })
 
   it('say by how many sire families the end of an interval is read, and what more would settle it', () => {
