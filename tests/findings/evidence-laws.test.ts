@@ -48,6 +48,12 @@ const COUNTED: readonly (readonly [RequirementKind, Partial<Requirement>])[] = [
   ['shows-and-judges', {atLeast: 2, judges: 2}], ['consecutive-shows', {atLeast: 2}], ['birds-per-show', {atLeast: 3, exhibitors: 2}], ['statements', {atLeast: 2}], ['shows-and-judges', {atLeast: 2, ages: ['grown'], within: 900}],
 ]
 
+/** Of the classes of grown birds, by shows. */
+const UNTOLD: readonly (readonly [RequirementKind, Partial<Requirement>])[] = [
+  ['shown-per-class', {perClass: 1, classes: ['cock', 'hen']}], ['shown-per-class', {perClass: 2, classes: ['hen']}], ['shown-per-class', {perClass: 1, classes: ['cock', 'hen'], shows: 2}],
+  ['shows-and-judges', {atLeast: 2, classes: ['hen']}], ['consecutive-shows', {atLeast: 2, classes: ['hen']}], ['birds-per-show', {atLeast: 2, classes: ['hen']}], ['birds-per-show', {atLeast: 2, shows: 2, classes: ['hen']}],
+]
+
 describe('laws of evidence', () => {
   it('more of what is counted never undoes what was met, nor makes what cannot be told of it so again', () => {
     const items = COUNTED.map(([kind, more]) => plainRequirement(kind, more)), states = (of: Drawn): readonly Evidence['state'][] => study(bookOf(of, items)).evidence.items.map(({state}) => state)
@@ -66,6 +72,25 @@ describe('laws of evidence', () => {
         expect([requirement.kind, ways.length > 0]).toEqual([requirement.kind, found === 'not-yet' || (found === 'cannot-tell' && ways.length > 0)])
         expect(new Set(behind.birds).size).toBe(behind.birds.length)
       }
+    }), {numRuns: 40})
+  })
+
+  it('cannot tell of entries of no known class just where it would be met by one way to know them, and not by another', () => {
+    const lost = ['x', 'y', 'z'].map((id, index) => bird(id, 'unknown', {hatched: null, step: F2, keptAt: index === 2 ? [] : [{keeper: KEEPERS[index]!, from: null, to: null}]}))
+    const items = UNTOLD.map(([kind, more]) => plainRequirement(kind, more))
+    const at2 = (entries: readonly ShowEntry[], year: number): Show => ({at, body: '', id: `s${year}`, name: `s${year}`, on: date(`${year}-10-01`), place: null, cancelled: null, entries})
+    const states = (shows: readonly Show[]) => study(logbook('2025-11-15', {birds: [...BIRDS, ...lost], keepers: KEEPERS, shows, requirements: {at, body: '', association: null, items, distinctness: null, papers: []}})).evidence.items.map(({state}) => state)
+    const told = fc.tuple(fc.integer({min: 0, max: 6}), fc.integer({min: 1, max: 2}), fc.constant(true)), untold = fc.uniqueArray(fc.integer({min: 0, max: 2}), {maxLength: 2})
+    const ways = (entries: readonly ShowEntry[]): readonly (readonly ShowEntry[])[] => entries.reduce<readonly (readonly ShowEntry[])[]>((all, each) => all.flatMap(before => ['cock', 'hen', 'pullet'].map(name => [...before, {...each, class: name}])), [[]])
+    fc.assert(fc.property(fc.array(told, {maxLength: 2}), fc.array(told, {maxLength: 2}), untold, untold, (one, two, open, more) => {
+      const unknown = (which: readonly number[]): ShowEntry[] => which.map(index => ({...entry([0, index, false]), bird: lost[index]!}))
+      const [first, second] = [one.map(entry), two.map(entry)], rest = [unknown(open), unknown(more).slice(0, 3 - open.length)] as const
+      const found = states([at2([...first, ...rest[0]], 2024), at2([...second, ...rest[1]], 2025)])
+      const might = ways([...rest[0], ...rest[1]]).map(all => states([at2([...first, ...all.slice(0, rest[0].length)], 2024), at2([...second, ...all.slice(rest[0].length)], 2025)]))
+      found.forEach((state, index) => {
+        const could = new Set(might.map(each => each[index]))
+        expect([items[index]?.kind, items[index]?.shows, state]).toEqual([items[index]?.kind, items[index]?.shows, could.size > 1 ? 'cannot-tell' : [...could][0]])
+      })
     }), {numRuns: 40})
   })
 
