@@ -1,7 +1,7 @@
 /** Evidence of how closely the breeders are bred, in words: the mean, its rise, the size that it comes to, and the lines of males. */
 import type {ClosenessPart, ShownInbreeding} from '../findings/shown-of-breeding.ts'
 import {FEWEST_FAMILIES} from '../statistics/family-bootstrap.ts'
-import {named, NO_BREEDER} from './evidence-of-descent-words.ts'
+import {named, NO_BREEDER} from './evidence-of-genes-words.ts'
 import {bandsOf, untoldWords} from './evidence-of-work-words.ts'
 import {counted, countWord, figured, limits, percent, percentSign, rounded, sentence} from './numbers.ts'
 

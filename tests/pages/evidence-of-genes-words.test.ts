@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import {shownWords, whereShown} from '../../src/pages/evidence-words.ts'
-import {fixedLines} from '../../src/pages/evidence-of-descent-words.ts'
+import {fixedLines} from '../../src/pages/evidence-of-genes-words.ts'
 import {GROUND, heredityBook} from '../findings/heredity-book.ts'
 import {AROUND} from '../logbook/around.ts'
 
