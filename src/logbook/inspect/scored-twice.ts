@@ -10,7 +10,7 @@ const scores = (...rows: string[]) => ['band,on,by,comb,struck', ...rows, ''].jo
 export const entry: ManualEntry = {
   code: 'scored-twice', severity: 'warning', title: 'A bird scored twice on one day by one scorer, with two results',
   cause: 'Two rows of the scoring days give one bird different marks of one trait, or different points under one heading, on the same day and by the same scorer: a band misread, a row copied, or the bird looked at again. Of marks the row that stands last counts, of sheets of points the last as well, and nothing says that it was meant to.',
-  remedy: 'Mend the band, the day or the mark that is wrong; where the bird was looked at again, strike the first row with the reason under struck.',
+  remedy: 'Mend the band, the day or the mark that is wrong; where the bird was looked at again, strike the row that is not to count, with the reason under struck.',
   wrong: {'scores/2024-10.csv': scores('H-1,2024-10-02,inga,pea,', 'H-1,2024-10-02,inga,single,')},
   right: {'scores/2024-10.csv': scores('H-1,2024-10-02,inga,pea,"a slip of the pen"', 'H-1,2024-10-02,inga,single,')},
 }
@@ -34,7 +34,7 @@ export function check({bench, book, doubtful}: Linked): void {
     birds.set(bird, number)
     if (!before) first.set(key, given)
     else if (before.words !== words) {
-      bench.note(slipOf(entry, at, `${bird.band}: ${of} ${words} here, ${before.words} in another row of ${on}${by ? ` by ${by.name}` : ''}`, 'mend the band, the day or the mark; where the bird was looked at again, strike the first with the reason under struck',
+      bench.note(slipOf(entry, at, `${bird.band}: ${of} ${words} here, ${before.words} in another row of ${on}${by ? ` by ${by.name}` : ''}`, 'the later row counts; mend the band, the day or the mark, or strike the row that is not to count with the reason under struck',
         {at: before.at, note: 'the other row stands here'}))
     }
   }

@@ -11,6 +11,11 @@ describe('scored-twice', () => {
       [3, 'H-1: Condition 31 here, 30 in another row of 2024-10-02 by The keeper at Kelpgarth'], [3, 'H-1: Type 8 here, 7 in another row of 2024-10-02 by The keeper at Kelpgarth'],
     ])
   })
+  it('says rightly that the later row counts', () => {
+    const {book} = linkFiles(around({...FILES, 'scores/2024.csv': 'band,on,by,type\nH-1,2024-10-02,inga,7\nH-1,2024-10-02,inga,8\n'}))
+    const one = book?.birds.find(({band}) => band === 'H-1')
+    expect([...one?.looks ?? []].filter(([{id}]) => id === 'type').map(([, {counted}]) => counted?.value)).toEqual([8])
+  })
   it('is none of another day, scorer or bird, of the same marks, or of one that is struck', () => {
     expect(tried('H-1,2024-10-02,inga,7,50,30,', 'H-1,2024-10-03,inga,8,50,31,', 'H-1,2024-10-02,,8,50,31,', 'H-2,2024-10-02,inga,8,50,31,', 'H-1,2024-10-02,inga,7,50,30,', 'H-1,2024-10-02,inga,9,51,31,misread')).toEqual([])
   })
