@@ -19,7 +19,7 @@ export function closenessRates({closeness, book: {project: {limits}}}: Pick<Find
       'Within the line F is worked as if the strains’ first birds were no kin, for what they brought along no mating of this flock has added. The rise is the share lost of what was not yet inbred',
       last && before ? `, for ${last.step} (${percent(last.fresh)} − ${percent(before.fresh)}) / (100 − ${percent(before.fresh)}) = ${percentSign(last.rate?.value ?? 0).replace('-', '−')}.` : '.',
       limits.inbreedingPerGeneration === null ? '' : ` The project allows ${percentSign(limits.inbreedingPerGeneration)} a generation.`,
-      ' The own rate comes of each bird’s F and the generations known behind it; the size is that of a flock, mated at random, that would lose as much, with its standard error.',
+      ' The own rate comes of each bird’s F and the generations mated inside since the line was closed; the size is that of a flock, mated at random, that would lose as much, with its standard error.',
     ].join(''),
     table: {
       columns: [
