@@ -23,7 +23,7 @@ export const remaindersOf = (birds: readonly Ordered[]): number => countsOf(bird
  */
 export function permutedScores(birds: readonly Ordered[]): ReadonlyMap<number, number> | null {
   if (remaindersOf(birds) > MOST_REMAINDERS) return null
-  const shape = [0, 1].map(side => countsOf(birds.map(marks => marks[side] ?? 0)).join(' ')).join(' | '), found = worked.get(shape) ?? goneThrough(birds)
+  const shape = [birds.map(([one]) => one), birds.map(([, other]) => other)].map(marks => countsOf(marks).join(' ')).join(' | '), found = worked.get(shape) ?? goneThrough(birds)
   worked.set(shape, found)
   return found
 }
