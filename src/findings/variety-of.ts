@@ -10,14 +10,17 @@ type Varieties = Pick<Draft, 'varieties'>
 export type VarietyTold = Variety | 'none' | 'untold'
 
 /**
- * Of which colour variety of a draft is a bird? Of the first of which it shows every look; of the only one, where there is one and no looks tell it. One of several that no looks tell is never ruled
- * out; where the draft knows no varieties at all nothing tells.
+ * Of which colour variety of a draft is a bird? Of that of which it shows every look; of several the one told by most looks, and of equals the first; of the only one, where there is one and no looks
+ * tell it. It is untold while it was not scored for one that asks the same and more. One of several that no looks tell is never ruled out; where the draft knows no varieties at all nothing tells.
  */
 export function varietyTold(bird: Chick, draft: Varieties): VarietyTold {
   const {varieties} = draft, [only] = varieties
   if (!only) return 'untold'
   if (varieties.length === 1 && only.looks.size === 0) return only
-  return varieties.find(variety => variety.looks.size > 0 && fits(bird, variety, false)) ?? (mayBeOf(bird, draft).length > 0 ? 'untold' : 'none')
+  const may = mayBeOf(bird, draft), [first, ...more] = may.filter(variety => variety.looks.size > 0 && fits(bird, variety, false))
+  if (!first) return may.length > 0 ? 'untold' : 'none'
+  const most = more.reduce((best, each) => (each.looks.size > best.looks.size ? each : best), first)
+  return may.some(({looks}) => looks.size > most.looks.size && [...most.looks.keys()].every(trait => looks.has(trait))) ? 'untold' : most
 }
 
 /** The varieties that nothing a bird shows speaks against. */

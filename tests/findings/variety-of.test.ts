@@ -2,6 +2,7 @@ import {describe, expect, it} from 'vitest'
 import {isOfVarieties, varietyOf, varietyTold} from '../../src/findings/variety-of.ts'
 import type {Wanted} from '../../src/logbook/book.ts'
 import {bird, comb, looks, score} from '../pages/small-logbook.ts'
+import {skin} from './drawn-book.ts'
 
 describe('varietyOf(bird, draft)', () => {
   const wants = (state: string): Wanted => ({kind: 'states', states: [state]})
@@ -26,6 +27,14 @@ describe('varietyTold(bird, draft)', () => {
   it('tells a bird that shows none of them from one that was not scored', () => {
     expect([varietyTold(buff, {varieties: [light]}), varietyTold(unseen, {varieties: [light]})]).toEqual(['none', 'untold'])
     expect([of('light', light), of(' LIGHT ', light), of('Dark', light)]).toEqual([[false, null], [false, null], [false, false]])
+  })
+  it('takes of two that a bird shows the one told by more looks, and neither while it was not scored for these', () => {
+    const barred = {name: 'Barred', looks: new Map([[comb, wants('pea')], [skin, wants('white')]])}, draft = {varieties: [light, barred]}
+    const told = (...scores: Parameters<typeof looks>) => {
+      const is = varietyTold(bird('3', 'male', {looks: looks(...scores)}), draft)
+      return typeof is === 'object' ? is.name : is
+    }
+    expect([told(score(comb, 'pea'), score(skin, 'white')), told(score(comb, 'pea'), score(skin, 'yellow')), told(score(comb, 'pea')), told(score(comb, 'single'))]).toEqual(['Barred', 'Light', 'untold', 'none'])
   })
   it('rules out no variety that no looks tell, and tells nothing without varieties', () => {
     expect([varietyTold(buff, {varieties: [light, plain]}), varietyTold(buff, {varieties: []})]).toEqual(['untold', 'untold'])
