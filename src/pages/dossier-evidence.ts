@@ -37,7 +37,7 @@ export function evidenceViews({evidence, book}: Findings, naming: Naming, refs: 
   return evidence.items.map((item): EvidenceView => {
     const {requirement, state, shown, behind} = item, where = whereShown(shown), page = where === null || where.link.startsWith('#') ? null : where.link
     return {
-      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: `${shownWords(item, book, naming)}${behind.on === null || behind.on === book.asOf ? '' : ` Latest record: ${dayWords(behind.on)}.`}`, way: waySentence(item, book.asOf, naming),
+      ...MARKS[state], title: requirement.title, asked: requirement.asked, shown: `${shownWords(item, book, naming)}${behind.on === null ? '' : ` Latest record: ${dayWords(behind.on)}.`}`, way: waySentence(item, book.asOf, naming),
       lines: shown.kind === 'fixed' ? fixedLines(shown) : [], where: where && page === null ? where : null,
       ref: refs.to({of: `Requirement: ${requirement.title}`, birds: behind.birds, ...besidesOf(unbandedOf(shown, behind.birds.length)), records: behind.records.length > 0 ? behind.records : [requirement.at], page}), waived: waivedWords(item, book),
     }

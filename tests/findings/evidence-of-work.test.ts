@@ -1,8 +1,8 @@
 /** Years, generations, people, stock and records, where the records leave something open: the flock of known gaps with a line changed. */
 import {describe, expect, it} from 'vitest'
 import {study} from '../../src/findings/study.ts'
-import type {RequirementKind} from '../../src/logbook/book.ts'
-import {at, weekOld} from '../pages/small-logbook.ts'
+import type {Bird, Requirement, RequirementKind} from '../../src/logbook/book.ts'
+import {at, bird, F2, logbook, weekOld} from '../pages/small-logbook.ts'
 import {plainRequirement} from '../paper-parts.ts'
 import {evidenceFor, GAPS} from './gaps-book.ts'
 
@@ -93,6 +93,18 @@ describe('aliveBreeders(requirement, sources)', () => {
   })
   it('cannot tell of a variety that nobody can know', () => expect(evidenceFor('kind: breeders-alive, at-least: 1, varieties: [Light]')).toMatchObject({state: 'cannot-tell', shown: {untold: {length: 2}}}))
   it('can tell that it is not yet where those of an unknown variety are too few', () => expect(evidenceFor('kind: breeders-alive, males: 2, varieties: [Light]').state).toBe('not-yet'))
+})
+
+describe('aliveBreeders(requirement, sources) of birds whose sex nobody knows', () => {
+  const of = (sexes: readonly Bird['sex'][], asked: Partial<Requirement>) => study(logbook('2025-11-15', {
+    birds: sexes.map((sex, index) => bird(`b${index}`, sex, {step: F2, strain: null, kept: {on: null, why: 'To breed from.'}})),
+    requirements: {at, body: '', association: null, items: [plainRequirement('breeders-alive', asked)], papers: [], distinctness: null},
+  })).evidence.items[0]?.state
+  it('takes each for either, and none for both', () => {
+    const pair = {males: 1, females: 1}
+    expect([of(['unknown'], pair), of(['unknown', 'unknown'], pair), of(['male', 'unknown'], pair), of(['male', 'male'], pair), of(['male', 'female'], pair)]).toEqual(['not-yet', 'cannot-tell', 'cannot-tell', 'not-yet', 'met'])
+    expect([of(['unknown', 'unknown'], {atLeast: 2}), of(['unknown'], {atLeast: 2})]).toEqual(['met', 'not-yet'])
+  })
 })
 
 describe('history(requirement, sources) and identity', () => {

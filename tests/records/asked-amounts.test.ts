@@ -15,7 +15,9 @@ describe('at-least and at-most', () => {
     expect(problems('kind: fixed, at-least: 120%')).toMatchObject([['error', expect.any(String), '“120%” is more than the whole', 'write a share of at most 100%, such as 70% or 0.7']])
   })
   it('takes a share for no count', () => {
-    expect(problems('kind: years-bred, at-least: 5%')).toMatchObject([['error', expect.any(String), '“5%” is a share, and years-bred counts', 'write how many, such as 5']])
+    expect(problems('kind: years-bred, at-least: 5%')).toMatchObject([['error', expect.any(String), '“5%” is no count, and years-bred counts', 'write how many, such as 5']])
+    expect(problems('kind: photographs, at-least: 0.5')).toMatchObject([['error', expect.any(String), '“0.5” is no count, and photographs counts', 'write how many, such as 5']])
+    expect(problems('kind: show-result, at-least: 95%')).toMatchObject([['error', expect.any(String), '“95%” is no count, and show-result counts', 'write how many, such as 5']])
   })
   it('reads what each kind asks for', () => {
     expect([['identity', '95%'], ['identity', '0.95'], ['true-to-type', '1'], ['years-bred', '5'], ['show-result', '92.5']].map(([kind, amount]) => [problems(`kind: ${kind}, at-least: ${amount}`), atLeast(`kind: ${kind}, at-least: ${amount}`)]))

@@ -28,7 +28,7 @@ function ofItsKind(asked: {readonly kind: (typeof REQUIREMENT_WORDS)[number]} & 
     const read = asked[key], place = inside(at, key)
     if (read === undefined) continue
     if (!SHARE_KINDS.includes(asked.kind)) {
-      if (read.isShare) note({code: 'unreadable-value', severity: 'error', at: place, reason: `“${read.words}” is a share, and ${asked.kind} counts`, remedy: 'write how many, such as 5'})
+      if (read.isShare || (asked.kind !== 'show-result' && !Number.isInteger(read.value))) note({code: 'unreadable-value', severity: 'error', at: place, reason: `“${read.words}” is no count, and ${asked.kind} counts`, remedy: 'write how many, such as 5'})
     } else if (read.value > 1) {
       const remedy = read.isShare ? 'write a share of at most 100%, such as 70% or 0.7' : read.value <= 100 ? `a share is asked: write ${read.words}%` : 'a share is asked: write it in per cent, such as 70%'
       note({code: 'unreadable-value', severity: 'error', at: place, reason: `“${read.words}” is more than the whole`, remedy})
