@@ -15,7 +15,7 @@ import type {DecidedBy, ShownOfType} from './shown-of-breeding.ts'
 import {trueBredAmong} from './true-bred.ts'
 import {countByFamily, sireFamilies, type OfASire} from './sire-families.ts'
 import {partOfFamilies, type TrueBredPart} from './true-bred-parts.ts'
-import {isAskedOf, typeOfChicks, valuesAsked, type TypeOfChicks} from './type-of-chicks.ts'
+import {isAskedOf, typeOfChicks, scoresAsked, type TypeOfChicks} from './type-of-chicks.ts'
 import type {Verdict} from './verdict.ts'
 import type {Way} from './ways.ts'
 
@@ -52,7 +52,7 @@ export function trueToType(requirement: Requirement, {book}: Sources): Finding {
   const shown: ShownOfType = {kind: 'true-to-type', by: asked.by, decidedBy: by, seasons, looks, untold: asked.untold, rate, part, ifFail, ifPass, open, sure}
   const isOpen = looks.some(look => look.scored === look.otherWords), reached = atLeast === null || isOpen || part.share.kind === 'cannot-say' ? null : stateOf(shown, atLeast)
   const state = reached === true && asked.untold.length > 0 ? null : reached
-  return judged(state, shown, {behind: behindOf(type), aged, ways: waysOf(requirement, reached, shown, asked, type, isOpen, book)})
+  return judged(state, shown, {behind: behindOf(type, asked, book), aged, ways: waysOf(requirement, reached, shown, asked, type, isOpen, book)})
 }
 
 /** What a chick counts for: those not fully scored, or culled before they could be, and those that nobody listed and so have no verdict, as is asked; null: it does not count. */
@@ -76,9 +76,9 @@ export const valueOf = ({share, exact, family}: TrueBredPart, by: DecidedBy): nu
   (by === 'estimate' ? (share.kind === 'share' ? share.value : null) : by === 'exact' ? exact?.low ?? null : family?.kind === 'families' ? family.low : null)
 
 /** The chicks that passed or failed, and the files in which their hatches and scores stand. */
-function behindOf({verdicts, required}: TypeOfChicks): Behind {
-  const counted = [...verdicts].filter(([, {is}]) => is === 'right' || is === 'off' || is === 'part-scored').map(([chick]) => chick), ids = new Set(required.map(({id}) => id))
-  const scores = counted.flatMap(chick => [...chick.looks].flatMap(([trait, {counted: score}]) => (score && ids.has(trait.id) ? [score] : [])))
+function behindOf({verdicts}: TypeOfChicks, asked: LooksAsked, book: Sources['book']): Behind {
+  const counted = [...verdicts].filter(([, {is}]) => is === 'right' || is === 'off' || is === 'part-scored').map(([chick]) => chick), scoreOf = scoresAsked(asked, book)
+  const scores = counted.flatMap(chick => asked.looks.flatMap(look => scoreOf(look, chick) ?? []))
   const files = [...new Set([...counted.map(({hatch, at}) => (hatch?.at ?? at).file), ...scores.map(({at}) => at.file)])]
   return behind(counted.flatMap(chick => (chick.kind === 'bird' ? [chick] : [])), files.map(file => ({at: {file, path: []}})), [...scores.map(({on}) => on?.last), ...counted.map(({hatched}) => hatched?.last)])
 }
@@ -88,12 +88,12 @@ function waysOf({atLeast, seasons: window}: Requirement, reached: boolean | null
   if (atLeast === null) return [{kind: 'name-figure', earliest: null}]
   const hold: readonly Way[] = asked.untold.length === 0 ? [] : [{kind: 'hold-clauses', clauses: asked.untold, ...(asked.by === 'mandatory' ? {orName: true} : {}), earliest: null}]
   if (reached === true) return hold
-  const {verdicts, culledEarly} = type, all = [...verdicts], chicks = all.map(([chick]) => chick), valueOf = valuesAsked(asked, book)
+  const {verdicts, culledEarly} = type, all = [...verdicts], chicks = all.map(([chick]) => chick), scoreOf = scoresAsked(asked, book)
   if (isOpen) return [
     ...hold,
     ...asked.looks.filter(look => type.scoredFor.get(look) === (type.otherWords.get(look) ?? 0)).map((look): Way => {
       const able = chicks.filter(chick => chick.left === null && isAskedOf(look, chick)), old = able.filter(chick => oldEnough(look.trait, chick, book.asOf))
-      return {kind: 'score', trait: look.scored, clause: look.clause, ...split(old.filter(chick => valueOf(look, chick) === null)), earliest: old.length > 0 ? onDay(book.asOf) : firstOfAge(able, askedFrom(look.trait))}
+      return {kind: 'score', trait: look.scored, clause: look.clause, ...split(old.filter(chick => scoreOf(look, chick) === null)), earliest: old.length > 0 ? onDay(book.asOf) : firstOfAge(able, askedFrom(look.trait))}
     }),
   ]
   const of = (is: Verdict['is']): readonly Chick[] => all.filter(([, verdict]) => verdict.is === is).map(([chick]) => chick)

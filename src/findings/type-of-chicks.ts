@@ -1,4 +1,4 @@
-import type {Hatch, Logbook, Requirement, Trait} from '../logbook/book.ts'
+import type {Hatch, Logbook, Requirement, Score, Trait} from '../logbook/book.ts'
 import {concerns} from './clause-counts.ts'
 import type {AskedLook, LooksAsked} from './clauses-asked.ts'
 import {countedValue} from './counted-value.ts'
@@ -45,19 +45,19 @@ export function typeOfChicks(book: Logbook, asked: LooksAsked, requirement: Pick
   const about = bred.filter(chick => isIn(seasonOf(chick))).map(chick => ({chick, of: varietyAsked(chick, asked, requirement.varieties)})).filter(({of}) => of !== 'other')
   // a tally stands for each of its chicks
   const {counted, aged} = siftByDay(about.flatMap(each => Array<typeof each>(each.chick.count).fill(each)), ({chick}) => chick.hatched, ({chick}) => chick.hatch?.at ?? chick.at, requirement, book.asOf)
-  const valueOf = valuesAsked(asked, book), otherWords = new Map<AskedLook, number>(), culledEarly = new Set<Chick>()
+  const scoreOf = scoresAsked(asked, book), otherWords = new Map<AskedLook, number>(), culledEarly = new Set<Chick>()
   for (const {chick, of} of new Set(counted)) {
     const looks = asked.looks.filter(({clause}) => clause === null || clause.variety === null || (typeof of === 'object' && sameName(clause.variety, of.name)))
     for (const look of looks) {
       if (!isAskedOf(look, chick) || countedValue(chick, look.scored) === null) continue
       scoredFor.set(look, (scoredFor.get(look) ?? 0) + chick.count)
-      if (valueOf(look, chick) === null) otherWords.set(look, (otherWords.get(look) ?? 0) + chick.count)
+      if (scoreOf(look, chick) === null) otherWords.set(look, (otherWords.get(look) ?? 0) + chick.count)
     }
     const own = looks.filter(look => isAskedOf(look, chick)), ofVariety = asked.looks.some(look => look.clause !== null && look.clause.variety !== null && isAskedOf(look, chick))
     // a look of the other sex alone asks nothing of it
     if (own.length === 0 && !ofVariety) continue
-    const shows = verdictOn(chick, looks.map(({trait}) => trait), book, trait => looks.filter(look => look.trait === trait).map(look => valueOf(look, chick))[0] ?? null)
-    const verdict = atFullAge(chick, shows, {own, of, ofVariety, ...(of === 'untold' ? untoldOf(chick, asked, requirement.varieties, valueOf) : NO_DOUBT)}, book)
+    const shows = verdictOn(chick, looks.map(({trait}) => trait), book, trait => looks.filter(look => look.trait === trait).map(look => scoreOf(look, chick)?.value)[0] ?? null)
+    const verdict = atFullAge(chick, shows, {own, of, ofVariety, ...(of === 'untold' ? untoldOf(chick, asked, requirement.varieties, scoreOf) : NO_DOUBT)}, book)
     verdicts.set(chick, verdict)
     if (verdict.is === 'lost' && chick.left?.how === 'culled') culledEarly.add(chick)
   }
@@ -70,16 +70,16 @@ export function typeOfChicks(book: Logbook, asked: LooksAsked, requirement: Pick
 /** Does a look speak of birds of this sex, and can they show it? */
 export const isAskedOf = ({trait}: AskedLook, chick: Chick): boolean => concerns({allows: trait.wanted}, chick.sex) && sexShows(trait, chick)
 
-type ValueAsked = (look: AskedLook, chick: Chick) => string | number | null
+type ScoreAsked = (look: AskedLook, chick: Chick) => Score | null
 
-/** What a chick was scored as, by what the look says today; null where it was not, or only while the clause read otherwise. */
-export function valuesAsked({looks}: Pick<LooksAsked, 'looks'>, book: Logbook): ValueAsked {
+/** The score of a chick that counts by what the look says today; null where there is none, or only one made while the clause read otherwise. */
+export function scoresAsked({looks}: Pick<LooksAsked, 'looks'>, book: Logbook): ScoreAsked {
   const underOf = scoresUnderWords(book), read = new Map(looks.flatMap(look => (look.clause ? [[look, underOf(look.clause, look.scored)] as const] : [])))
   return (look, chick) => {
     const scoreOf = read.get(look)
-    if (!scoreOf) return countedValue(chick, look.scored)
+    if (!scoreOf) return chick.looks.get(look.scored)?.counted ?? null
     const found = scoreOf(chick)
-    return found?.under.asNow ? found.score.value : null
+    return found?.under.asNow ? found.score : null
   }
 }
 
@@ -103,12 +103,12 @@ interface InDoubt {
 
 const NO_DOUBT: InDoubt = {missed: [], unseen: []}
 
-function untoldOf(chick: Chick, {draft, looks}: LooksAsked, asked: readonly string[], valueOf: ValueAsked): InDoubt {
+function untoldOf(chick: Chick, {draft, looks}: LooksAsked, asked: readonly string[], scoreOf: ScoreAsked): InDoubt {
   const maybe = draft === null ? [] : mayBeOf(chick, draft).filter(({name}) => asked.length === 0 || asked.some(each => sameName(each, name)))
   const unseen = [...new Set(maybe.flatMap(variety => [...variety.looks.keys()]))].filter(trait => sexShows(trait, chick) && countedValue(chick, trait) === null)
   const missed = maybe.map(({name}) => looks.find(look => {
-    const {clause, trait} = look, value = valueOf(look, chick)
-    return clause !== null && clause.variety !== null && sameName(clause.variety, name) && value !== null && looksRight(trait, chick.sex, value) === false
+    const {clause, trait} = look, value = scoreOf(look, chick)?.value
+    return clause !== null && clause.variety !== null && sameName(clause.variety, name) && value !== undefined && looksRight(trait, chick.sex, value) === false
   })?.trait)
   // where the requirement names its varieties, a chick of none of them is none of its business
   return {unseen, missed: asked.length > 0 || missed.includes(undefined) ? [] : missed.filter(trait => trait !== undefined)}

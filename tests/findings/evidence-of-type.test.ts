@@ -104,6 +104,8 @@ describe('trueToType(requirement, from)', () => {
     expect(found(graded(bookOf(many(6, {}), {drafts: drafts(type)})), {atLeast: 0.5})).toMatchObject({
       state: 'cannot-tell', shown: {rate: {passes: 2, partScored: 4}, looks: [{scored: 6, otherWords: 4}]}, ways: [{kind: 'score-rest', right: 1, birds: {length: 4}}],
     })
+    // what does not count stands behind nothing
+    expect(found(graded(bookOf(many(4, {}), {drafts: drafts(type)})), {atLeast: 0.5}).behind.on).toBe(date('2024-03-23').last)
     expect(found(graded(bookOf(many(4, {}), {drafts: drafts(type)})), {atLeast: 0.5})).toMatchObject({state: 'cannot-tell', shown: {rate: {passes: 0, partScored: 4}}, ways: [{kind: 'score', birds: {length: 4}}]})
     expect(found(bookOf(many(6, {comb: 'pea'}), {drafts: drafts(comb)}), {atLeast: 0.5})).toMatchObject({state: 'met', shown: {rate: {passes: 6}, looks: [{scored: 6, otherWords: 0}]}})
   })

@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import {isOfVarieties, varietyOf, varietyTold} from '../../src/findings/variety-of.ts'
-import type {Wanted} from '../../src/logbook/book.ts'
+import type {Score, Wanted} from '../../src/logbook/book.ts'
 import {bird, comb, looks, score} from '../pages/small-logbook.ts'
 import {skin} from './drawn-book.ts'
 
@@ -30,7 +30,7 @@ describe('varietyTold(bird, draft)', () => {
   })
   it('takes of two that a bird shows the one told by more looks, and neither while it was not scored for these', () => {
     const barred = {name: 'Barred', looks: new Map([[comb, wants('pea')], [skin, wants('white')]])}, draft = {varieties: [light, barred]}
-    const told = (...scores: Parameters<typeof looks>) => {
+    const told = (...scores: readonly Score[]) => {
       const is = varietyTold(bird('3', 'male', {looks: looks(...scores)}), draft)
       return typeof is === 'object' ? is.name : is
     }
