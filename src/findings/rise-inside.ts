@@ -84,10 +84,18 @@ function rated(birds: ReachedStep['birds'], leaving: readonly (readonly Bird[])[
   return {value, interval: without.length < leaving.length ? null : familyJackknife(value, without)}
 }
 
-/** Mean kinship of two different birds of a group; null of one alone. */
+/** Mean kinship of two different birds of a group, worked once for each; null of one alone. */
 function ofTwo({since}: Kinship, {numberOf}: PedigreeOfBook): (birds: readonly Bird[]) => number | null {
-  return birds => {
+  const known = new Map<readonly Bird[], number | null>()
+  const work = (birds: readonly Bird[]): number | null => {
     const numbers = birds.map(numberOf), n = numbers.length
     return n < 2 ? null : (n ** 2 * since.meansAmong(numbers).group - numbers.reduce((sum, number) => sum + since.self(number), 0)) / (n * (n - 1))
+  }
+  return birds => {
+    const found = known.get(birds)
+    if (found !== undefined) return found
+    const worked = work(birds)
+    known.set(birds, worked)
+    return worked
   }
 }
