@@ -82,17 +82,15 @@ export function evenWords(shown: ShownEven, asked: Requirement, book: Logbook): 
   return [...said, `Step ${step}.`, ...lacking, ...unknown, ...clauses, ...(decidedBy === 'cautious' && parts.length > 0 ? [cautiousWords(shown, book)] : pastWords(shown))].join(' ') + untoldWords(untold)
 }
 
-/** `The end of each interval by sire families that speaks against the breed decides: cockerels, CV 14.1% at the most (by 6 sire families).` */
+/** `The end of each interval by sire families that speaks against the breed decides: cockerels, CV 14.1% at the most (by 6 sire families). It cannot be told of pullets (3 sire families): …` */
 function cautiousWords({parts}: ShownEven, book: Logbook): string {
   const several = new Set(parts.map(({trait}) => trait)).size > 1
-  const said = parts.flatMap(({of, trait, sex, have, judged: end, families}) => {
-    if (have === null || families === null) return []
-    const what = `${flockWord(sex, book.project.species, trait.atAge)}${several ? ` in ${trait.name.toLowerCase()}` : ''}, ${EVEN_FIGURES[of]}`
-    return [`${what} ${end === null ? 'cannot be told' : `${percentSign(end)} at the ${of === 'cv' ? 'most' : 'least'}`} (by ${figured(families.count, 'sire family', 'sire families')})`]
-  })
-  const none = parts.some(({have, families, judged: end}) => have !== null && families !== null && end === null)
-  const why = none ? ` Brothers and sisters are alike, and what they leave open is told by ${countWord(FEWEST_FAMILIES)} sire families or more, reared together.` : ''
-  return said.length === 0 ? 'The end of each interval by sire families that speaks against the breed decides.' : `The end of each interval by sire families that speaks against the breed decides: ${said.join('; ')}.${why}`
+  const said = parts.flatMap(({of, trait, sex, have, judged: end, families}) => (have === null || families === null ? []
+    : [{end, of, who: `${flockWord(sex, book.project.species, trait.atAge)}${several ? ` in ${trait.name.toLowerCase()}` : ''}`, by: figured(families.count, 'sire family', 'sire families')}]))
+  const told = said.flatMap(({end, of, who, by}) => (end === null ? [] : [`${who}, ${EVEN_FIGURES[of]} ${percentSign(end)} at the ${of === 'cv' ? 'most' : 'least'} (by ${by})`]))
+  const untold = said.filter(({end}) => end === null), whom = [...new Set(untold.map(({who}) => who))].map(who => `${who} (${untold.findLast(each => each.who === who)?.by ?? ''})`)
+  const why = untold.length === 0 ? '' : ` It cannot be told of ${listWords(whom)}: brothers and sisters are alike, and only ${countWord(FEWEST_FAMILIES)} families or more, reared together, tell what that leaves open.`
+  return `The end of each interval by sire families that speaks against the breed decides${told.length === 0 ? '' : `: ${told.join('; ')}`}.${why}`
 }
 
 const EVEN_FIGURES = {'cv': 'CV', 'within-tenth': 'within a tenth', 'inside': 'inside the target'} as const

@@ -115,7 +115,7 @@ describe('the words for a requirement of evenness', () => {
 
   it('say by how many sire families the end of an interval is read, and what more would settle it', () => {
     const one = said([males], {atMost: 0.08, classes: ['cockerel'], judgedOn: 'cautious'})
-    expect(one.shown).toMatch(/The end of each interval by sire families that speaks against the breed decides: cockerels, CV cannot be told \(by 1 sire family\)\. Brothers and sisters are alike, and what they leave open is told by five sire families or more, reared together\.$/)
+    expect(one.shown).toMatch(/The end of each interval by sire families that speaks against the breed decides\. It cannot be told of cockerels \(1 sire family\): brothers and sisters are alike, and only five families or more, reared together, tell what that leaves open\.$/)
     expect(one.way).toBe('Shortest way: weigh males of four more sires, reared with the others, for weight at 20 weeks.')
     const five = said([0, 1, 2, 3, 4].map(place => ({...males, grams: males.grams?.map(grams => grams + 10 * place) ?? []})), {atLeast: 0.99, classes: ['cockerel'], judgedOn: 'cautious'})
     expect(five.shown).toMatch(/decides: cockerels, within a tenth \d\d\.\d% at the least \(by 5 sire families\)\.$/)
