@@ -8,12 +8,17 @@ import type {Day, PartialDate} from '../records/dates.ts'
 import type {Spot} from '../records/problem.ts'
 import {CARE_WORDS} from '../records/schema/care.ts'
 import type {CAUTION_WORDS, SOURCE_WORDS} from '../records/schema/locus.ts'
-import type {MANNERS, SECTION_KINDS, SEVERITIES} from '../records/schema/draft.ts'
 import {SEX_WORDS} from '../records/schema/parts.ts'
-import {REQUIREMENT_WORDS} from '../records/schema/requirements.ts'
 import type {Species} from '../records/species.ts'
+import type {Requirements} from './book-of-papers.ts'
+import type {KeepersSheet, Show} from './book-of-shows.ts'
+import type {Draft} from './book-of-standard.ts'
 
 export type {Locus}
+export {REQUIREMENT_KINDS} from './book-of-papers.ts'
+export type {Paper, Requirement, RequirementKind, Requirements} from './book-of-papers.ts'
+export type {KeepersSheet, Show, ShowEntry, ShowScore} from './book-of-shows.ts'
+export type {Clause, Draft, Manner, Section, SectionKind, Severity, Tolerance, Variety} from './book-of-standard.ts'
 
 export const SEXES = SEX_WORDS
 export type Sex = (typeof SEXES)[number]
@@ -439,219 +444,6 @@ export interface Feeding {
   readonly feed: number
   /** grams of the feed before that were still there, where it is written */
   readonly left?: number
-  readonly at: Spot
-}
-
-export interface Show extends Written {
-  readonly id: string
-  readonly name: string
-  readonly on: PartialDate
-  readonly place: string | null
-  /** the reason, when it was officially cancelled */
-  readonly cancelled: string | null
-  /** who ordered that, and the day of the paper, where it is written */
-  readonly order?: {readonly by: string | null; readonly on: PartialDate | null}
-  readonly entries: readonly ShowEntry[]
-  /** score sheets, heading by heading */
-  readonly scores?: readonly ShowScore[]
-}
-
-/** Points heading by heading, as a judge or a keeper gave them. */
-export interface ShowScore {
-  readonly bird: Bird
-  /** a keeper, or a judge as a show entry names one */
-  readonly by: Keeper | string | null
-  readonly draft: number | null
-  readonly headings: readonly {readonly name: string; readonly points: number; readonly of: number | null}[]
-  readonly at: Spot
-}
-
-/** One of a scoring day: its headings are those of the draft's scale. */
-export interface KeepersSheet extends ShowScore {
-  readonly on: PartialDate | null
-  /** the reason, when it was struck out */
-  readonly struck: string | null
-}
-
-export interface ShowEntry {
-  readonly bird: Bird
-  readonly class: string | null
-  /** safe to publish: the judge's name with consent, else `judge 1` */
-  readonly judge: string | null
-  readonly place: number | null
-  /** does another bird share the place? */
-  readonly shared: boolean
-  /** how many were shown in the class, ours among them */
-  readonly of: number | null
-  readonly award: string | null
-  readonly points: number | null
-  /** the judge's word: `very good` */
-  readonly grade: string | null
-  readonly remark: string | null
-  /** ids of clauses, of the draft it was judged by, that the remark is about by the keeper's own word */
-  readonly about: readonly string[]
-  readonly disqualified: boolean
-  readonly draft: number | null
-  /** its line in the record */
-  readonly at: Spot
-}
-
-/** One revision of the draft standard. */
-export interface Draft extends Written {
-  readonly number: number
-  readonly on: PartialDate
-  readonly title: string
-  /** the manner it is printed in; null: sections stand as they were written */
-  readonly manner: Manner | null
-  readonly classification: string | null
-  readonly origin: string | null
-  /** in words, with the least weight where there is one */
-  readonly egg: string | null
-  /** grams that an egg for hatching must have */
-  readonly eggAtLeast: number | null
-  readonly rings: {readonly male: string | null; readonly female: string | null}
-  /** as written, whatever the manner */
-  readonly sections: readonly Section[]
-  /** grams, by class as written: cock, cockerel, hen, pullet; `high` where a range is given */
-  readonly weights: readonly {readonly class: string; readonly grams: number; readonly high: number | null}[]
-  readonly points: readonly {readonly name: string; readonly points: number}[]
-  /** colour varieties: those with a heading in the section on colour, and those that looks tell; `looks` is empty where none are given */
-  readonly varieties: readonly Variety[]
-  /** what stands in a table and is held against a trait all the same: `weights/cock`, `egg` */
-  readonly rows: readonly Clause[]
-  /** why a clause was changed, by its id */
-  readonly reasons: ReadonlyMap<string, string>
-  readonly photos: readonly Photo[]
-}
-
-export type Manner = (typeof MANNERS)[number]
-export type SectionKind = (typeof SECTION_KINDS)[number]
-export type Severity = (typeof SEVERITIES)[number]
-
-export interface Section {
-  /** steady from draft to draft: `general-characteristics-male` */
-  readonly id: string
-  readonly title: string
-  /** what it is about, by its heading or as the draft says; null: something of the keeper's own */
-  readonly kind: SectionKind | null
-  /** Markdown before its first clause */
-  readonly lead: string
-  readonly clauses: readonly Clause[]
-}
-
-export interface Variety {
-  readonly name: string
-  /** a bird that shows all of these is of it */
-  readonly looks: ReadonlyMap<Trait, Wanted>
-}
-
-export interface Clause {
-  /** unique in the draft and steady from draft to draft: `general-characteristics-male/tail`; of a variety `colour/light/male` */
-  readonly id: string
-  readonly title: string
-  /** Markdown of the clause without its run-in head */
-  readonly text: string
-  /** of which sex it speaks, by its section or name; null: both, as do clauses on the male where the female is described as he is */
-  readonly sex: 'male' | 'female' | null
-  readonly variety: string | null
-  readonly trait: Trait | null
-  /** what it allows of its trait, of the sex it speaks of: its own words, else the trait's target; null where neither says */
-  readonly allows: Trait['wanted']
-  /** does the clause itself say what it allows? */
-  readonly ownRange: boolean
-  readonly mandatory: boolean
-  readonly ifMissed: Severity | null
-  readonly accepted: Tolerance | null
-  /** its entry in the front matter; where it has none, the draft */
-  readonly at: Spot
-}
-
-/** What may still be shown for some seasons, though the clause asks for other things. */
-export interface Tolerance {
-  readonly what: string
-  readonly looks: Trait['wanted']
-  /** the last season */
-  readonly until: number
-  readonly then: Severity | null
-}
-
-export interface Requirements extends Written {
-  readonly association: string | null
-  readonly items: readonly Requirement[]
-  readonly papers: readonly Paper[]
-  /** neighbouring breeds for the table of distinctness, the new breed first */
-  readonly distinctness: {readonly breeds: readonly string[]; readonly rows: readonly {readonly character: string; readonly values: readonly string[]; readonly at: Spot}[]} | null
-}
-
-export const REQUIREMENT_KINDS = REQUIREMENT_WORDS
-export type RequirementKind = (typeof REQUIREMENT_KINDS)[number]
-
-export interface Requirement {
-  readonly kind: RequirementKind
-  readonly title: string
-  /** the asking, in words, as the association puts it */
-  readonly asked: string
-  /** numbers the asking names: males → 4, females → 16, share → 0.5, cv → 0.1 … */
-  readonly atLeast: number | null
-  readonly atMost: number | null
-  readonly males: number | null
-  readonly females: number | null
-  readonly seasons: number | null
-  /** without a gap between them */
-  readonly inARow: boolean
-  /** of matings inside the breed alone */
-  readonly inside: boolean
-  readonly perClass: number | null
-  readonly judges: number | null
-  /** different keepers that show, at one show */
-  readonly exhibitors: number | null
-  /** shows that must reach it */
-  readonly shows: number | null
-  /** a share of birds inside the target's band */
-  readonly insideAtLeast: number | null
-  /** the most that F may rise in a generation, the least effective size, and how many male lines */
-  readonly rateAtMost: number | null
-  readonly sizeAtLeast: number | null
-  readonly maleLines: number | null
-  /** how the figure is judged: by itself, or by the end of its interval that speaks against the breed; null: as the kind has it */
-  readonly judgedOn: 'estimate' | 'cautious' | null
-  /** whose lower limit has to reach the share; null: the rate itself decides */
-  readonly interval: 'families' | 'exact' | null
-  readonly trait: Trait | null
-  /** ids of clauses of the latest draft that it is about; empty: all that its kind concerns */
-  readonly clauses: readonly string[]
-  /** classes of birds or entries it is about, as written; empty: all */
-  readonly classes: readonly string[]
-  /** `young` in the year of hatching, `grown` after it; empty: both */
-  readonly ages: readonly ('young' | 'grown')[]
-  readonly varieties: readonly string[]
-  /** sections that the standard must have */
-  readonly sections: readonly SectionKind[]
-  /** of livability: to which age, in days */
-  readonly toAge: number | null
-  /** grades that judges give, from the least, and the least that will do */
-  readonly grades: readonly string[]
-  readonly leastGrade: string | null
-  /** only what is of this day or later counts */
-  readonly from: PartialDate | null
-  /** it must be reached by then */
-  readonly by: PartialDate | null
-  /** days: evidence older than this at the book's day no longer counts */
-  readonly within: number | null
-  /** the keeper's own statement, where only a person can say */
-  readonly stated: string | null
-  /** `on` is the day of the paper that shows it; `until`: the last day on which the waiver holds */
-  readonly waived: {readonly because: string; readonly by: string | null; readonly on: PartialDate | null; readonly until: PartialDate | null} | null
-  readonly at: Spot
-}
-
-export interface Paper {
-  readonly title: string
-  readonly proves: RequirementKind
-  readonly on: PartialDate
-  readonly until: PartialDate | null
-  /** whose statement it is */
-  readonly keeper: Keeper | null
   readonly at: Spot
 }
 
