@@ -2,7 +2,7 @@
 import type {PartialDate} from '../records/dates.ts'
 import type {Spot} from '../records/problem.ts'
 import {REQUIREMENT_WORDS} from '../records/schema/requirements.ts'
-import type {Keeper, Trait, Written} from './book.ts'
+import type {Keeper, Trait, Written} from './book-of-breed.ts'
 import type {SectionKind} from './book-of-standard.ts'
 
 export interface Requirements extends Written {

@@ -1,7 +1,8 @@
 /** The logbook's shows: entries with what judges said of them, and sheets of points. */
 import type {PartialDate} from '../records/dates.ts'
 import type {Spot} from '../records/problem.ts'
-import type {Bird, Keeper, Written} from './book.ts'
+import type {Keeper, Written} from './book-of-breed.ts'
+import type {Bird} from './book-of-flock.ts'
 
 export interface Show extends Written {
   readonly id: string

@@ -2,7 +2,7 @@
 import type {PartialDate} from '../records/dates.ts'
 import type {Spot} from '../records/problem.ts'
 import type {MANNERS, SECTION_KINDS, SEVERITIES} from '../records/schema/draft.ts'
-import type {Photo, Trait, Wanted, Written} from './book.ts'
+import type {Photo, Trait, Wanted, Written} from './book-of-breed.ts'
 
 /** One revision of the draft standard. */
 export interface Draft extends Written {
