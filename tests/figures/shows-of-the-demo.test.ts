@@ -42,11 +42,29 @@ const markOf = (bird: string, day: string): number | null => {
 const groups = [...new Set(entries.map(each => `${each.show} ${each.class} ${each.judge}`))].map(key => entries.filter(each => `${each.show} ${each.class} ${each.judge}` === key)
   .flatMap(({bird, on, place}) => {
     const mark = markOf(bird, on)
-    return mark === null ? [] : [{place, mark}]
+    return mark === null ? [] : [{bird, place, mark}]
   })).filter(({length}) => length > 1)
 
 const score = (placed: readonly {readonly place: number; readonly mark: number}[]): number =>
   placed.reduce((sum, one, at) => sum + placed.slice(at + 1).reduce((all, other) => all + Math.sign(other.place - one.place) * Math.sign(one.mark - other.mark), 0), 0)
+
+type Class = (typeof groups)[number]
+
+/** Classes that share a bird, or are joined by others that do. */
+const joined = groups.reduce<Class[][]>((parts, placed) => {
+  const own = parts.filter(part => part.flat().some(({bird}) => placed.some(other => other.bird === bird)))
+  return [...parts.filter(part => !own.includes(part)), [...own.flat(), placed].sort((a, b) => groups.indexOf(a) - groups.indexOf(b))]
+}, [])
+
+/** Every way to deal the birds' marks out among them, each bird's own as one: in a class it did not stand in, those of the one before it, else of the next. */
+function everyDeal(classes: readonly Class[]): readonly number[] {
+  const birds = [...new Set(classes.flat().map(({bird}) => bird))]
+  const lots = birds.map(bird => {
+    const own = classes.map(placed => placed.find(each => each.bird === bird)?.mark ?? null)
+    return own.map((mark, at) => mark ?? own.slice(0, at).findLast(each => each !== null) ?? own.slice(at).find(each => each !== null) ?? NaN)
+  })
+  return ordersOf(birds.map((_, at) => at)).map(deal => classes.reduce((sum, placed, at) => sum + score(placed.map(({bird, place}) => ({place, mark: lots[deal[birds.indexOf(bird)] ?? 0]?.[at] ?? NaN}))), 0))
+}
 
 describe('the shows of the demo', () => {
   const world = listeningWorld()
@@ -64,7 +82,7 @@ describe('the shows of the demo', () => {
     expect(rows.filter(({what}) => what === 'cancelled').map(({show}) => show)).toEqual([...shows].filter(([, {cancelled}]) => cancelled !== undefined).map(([show]) => show))
   })
 
-  it('have the judges’ order of type against our marks, and chance by every order laid out', () => {
+  it('have the judges’ order of type against our marks, and chance by every way to deal them out', () => {
     const found = rows.find(({what, mark, judge}) => what === 'order' && mark === 'type' && judge === 'all')
     const pairs = groups.flatMap(placed => placed.flatMap((one, at) => placed.slice(at + 1).map(other => Math.sign(other.place - one.place) * Math.sign(one.mark - other.mark))))
     const same = pairs.filter(sign => sign > 0).length, other = pairs.filter(sign => sign < 0).length
@@ -72,9 +90,9 @@ describe('the shows of the demo', () => {
     // no place was shared, so only our own level marks take from one of the two
     expectClose(Number(found?.value), (same - other) / Math.sqrt(pairs.length * (same + other)), 1e-12)
     let chances = new Map([[0, 1]])
-    for (const placed of groups) {
-      const orders = ordersOf(placed.map(({mark}) => mark)).map(order => score(placed.map(({place}, at) => ({place, mark: order[at] ?? NaN})))), next = new Map<number, number>()
-      for (const [sum, chance] of chances) for (const more of orders) next.set(sum + more, (next.get(sum + more) ?? 0) + chance / orders.length)
+    for (const classes of joined) {
+      const scores = everyDeal(classes), next = new Map<number, number>()
+      for (const [sum, chance] of chances) for (const more of scores) next.set(sum + more, (next.get(sum + more) ?? 0) + chance / scores.length)
       chances = next
     }
     expectClose(Number(found?.p), [...chances].reduce((sum, [at, chance]) => sum + (Math.abs(at) >= Math.abs(same - other) ? chance : 0), 0), 1e-9)
