@@ -2,8 +2,8 @@
 import type {Requirement} from '../logbook/book.ts'
 import {behind, judged, type Finding} from './evidence-found.ts'
 import type {Sources} from './evidence-shown.ts'
+import {bothParentsCertain} from './identity-of-living.ts'
 import {onDay} from './next-season.ts'
-import {bothParentsCertain} from './records-audit.ts'
 import type {CannotSay, Share} from './estimate.ts'
 import type {Way} from './ways.ts'
 
@@ -24,8 +24,8 @@ export function history({atLeast}: Requirement, {book, ladder, census}: Sources)
 }
 
 /** Of the living birds of the breed, the share banded and the share with both parents certain; both must reach what is asked. */
-export function identity({atLeast}: Requirement, {audit, census, book}: Sources): Finding {
-  const {livingBanded: banded, livingBothParentsKnown: bothParents} = audit, own = census.alive.filter(bird => bird.step.kind !== 'strain')
+export function identity({atLeast}: Requirement, {identity: {banded, bothParents}, census, book}: Sources): Finding {
+  const own = census.alive.filter(bird => bird.step.kind !== 'strain')
   const uncertain = own.filter(bird => !bothParentsCertain(bird)), found = behind(own, own)
   const shown = {kind: 'identity', banded, bothParents, uncertain} as const
   if (banded.kind === 'cannot-say' || bothParents.kind === 'cannot-say') return judged(null, shown, {behind: found})

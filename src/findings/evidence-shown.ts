@@ -14,7 +14,7 @@ import type {LivingCarriers} from './living-carriers.ts'
 import type {OneMoreMale} from './one-more-male.ts'
 import type {PairHarm} from './pair-harm.ts'
 import type {PedigreeOfBook} from './pedigree-of-book.ts'
-import type {RecordsAudit} from './records-audit.ts'
+import type {IdentityOfLiving} from './identity-of-living.ts'
 import type {ShowResults} from './show-results.ts'
 import type {ShownEven, ShownFixed, ShownInbreeding, ShownOfType, ShownWelfare} from './shown-of-breeding.ts'
 import type {SpreadOfMeasures} from './spread.ts'
@@ -31,7 +31,7 @@ export interface Sources {
   readonly shows: ShowResults
   readonly spread: SpreadOfMeasures
   readonly trueBred: TrueBred
-  readonly audit: RecordsAudit
+  readonly identity: IdentityOfLiving
   readonly pedigree: PedigreeOfBook
   readonly kinship: Kinship
   readonly heredity: Heredity

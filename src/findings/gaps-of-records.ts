@@ -2,7 +2,7 @@ import type {Bird, Hatch, Logbook} from '../logbook/book.ts'
 import {isWhole} from '../records/dates.ts'
 import type {Spot} from '../records/problem.ts'
 import {ladderChicks, type Chick} from './ladder-chicks.ts'
-import {bothParentsCertain} from './records-audit.ts'
+import {bothParentsCertain} from './identity-of-living.ts'
 
 export type GapKind =
   | 'unbanded' | 'unlisted' | 'parents' | 'several-sires' | 'several-dams' | 'hatch-day' | 'sex' | 'keeper' | 'candled' | 'left-undated' | 'lost-band' | 'maybe-another' | 'outside' | 'unlike' | 'step-differs'

@@ -25,6 +25,7 @@ import {gradedScores, type GradedScores} from './graded-scores.ts'
 import {growthCurves, type GrowthOfMeasure} from './growth-curves.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
 import {heredityOf, type Heredity, type PairAsked} from './heredity.ts'
+import {identityOfLiving, type IdentityOfLiving} from './identity-of-living.ts'
 import {ifScoredRight, type IfScoredRight} from './if-scored-right.ts'
 import {impossibleFamilies, type DoubtedChick} from './impossible-families.ts'
 import {hiddenAlleles, type HiddenAtLocus} from './hidden-alleles.ts'
@@ -47,7 +48,6 @@ import {misscoring, type Misscoring} from './misscoring.ts'
 import {oneMoreMale, ratePassed, type OneMoreMale, type RatePassed} from './one-more-male.ts'
 import {nextBackcross, type NextBackcross, type NoProspects} from './next-backcross.ts'
 import {pedigreeOfBook, type PedigreeOfBook} from './pedigree-of-book.ts'
-import {recordsAudit, type RecordsAudit} from './records-audit.ts'
 import {recovery, type RecoveryOfTrait} from './recovery.ts'
 import {remarksByClause, type RemarksByClause} from './remarks-by-clause.ts'
 import {rotation, type Rotation} from './rotation.ts'
@@ -187,7 +187,7 @@ export interface Findings {
   readonly clauses: ClausesOfFlock
   readonly evidence: EvidenceOfAll
   readonly upcoming: readonly Upcoming[]
-  readonly audit: RecordsAudit
+  readonly identity: IdentityOfLiving
 }
 
 /** logbook → findings: pure, and the same for the same book. Each is worked when it is first asked for. */
@@ -266,7 +266,7 @@ export function study(book: Logbook): Findings {
     clauses: () => clausesOfFlock(book, all.ladder, all.passages),
     evidence: () => evidence(book, all),
     upcoming: () => upcoming(book, all.ladder),
-    audit: () => recordsAudit(book, all.census),
+    identity: () => identityOfLiving(book, all.census),
   })
   return all
 }
