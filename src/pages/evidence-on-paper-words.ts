@@ -47,7 +47,7 @@ const MOST_MISSING = 2
 /** @param isNamed  whether the way to meet it names those that are missing */
 export function photoWords({birds, photos, dated, missing, wanted}: Of<'photographs'>, isNamed: boolean): string {
   const few = isNamed && missing.length > MOST_MISSING ? `Of ${countWord(missing.length)} of the ${countWord(wanted)} kinds that are wanted there is no dated one` : `No dated one of ${listWords(missing.map(pictureWords), 'or')}`
-  const none = missing.length === 0 ? '' : ` ${few}.`
+  const none = missing.length === 0 ? wanted > 1 ? ` ${sentence(countWord(wanted))} kinds are wanted, by sex, age and variety, and all are among them.` : '' : ` ${few}.`
   if (photos === 0) return `No photograph of a bird of the breed.${none}`
   return `${figured(photos, 'photograph')} of ${figured(birds.all, 'bird')}: ${sexesWords(birds)}; ${dated === photos ? 'all' : dated} dated.${none}`
 }
