@@ -11,12 +11,10 @@ import type {Day} from '../records/dates.ts'
 import {birdOf, noSuchBird} from './bird-of.ts'
 import {evennessAnswer, misplacedStep, type EvennessAsked} from './evenness-figures.ts'
 import {heredityAnswer, misplacedOption, type HeredityAsked} from './heredity-figures.ts'
-import {inspectReport} from './inspect-report.ts'
 import {figuresText, type FigureFormat} from './figures-text.ts'
 import {lifeToRead} from './life-to-read.ts'
-import {openBook} from './open-book.ts'
+import {openToAnswer} from './open-to-answer.ts'
 import {isPaperQuestion, PAPER_FIGURES, PAPER_QUESTIONS, type PaperQuestion} from './paper-figures.ts'
-import {progressIn} from './progress.ts'
 import {folderRefusal} from './records-folder.ts'
 import {Refusal} from './refusal.ts'
 import {vigourToRead} from './vigour-to-read.ts'
@@ -75,13 +73,9 @@ export function figures({question, folder, format, asOf, quiet, pair, asked = {}
     world.err(`${refused}\n`)
     return 2
   }
-  const progress = progressIn(world, quiet)
-  const {book, findings, problems, files} = openBook(folder, asOf, progress)
-  progress.end()
-  if (book === null || findings === null) {
-    world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome: 'No figures were worked.'}))
-    return 1
-  }
+  const opened = openToAnswer(folder, {asOf, quiet, outcome: 'No figures were worked.'}, world)
+  if (typeof opened === 'number') return opened
+  const {book, findings} = opened
   if (isOfEvenness(question)) return answerOfEvenness(question, findings, steps, format, world)
   if (isOfLife(question)) {
     const {above, table, beneath} = lifeToRead(question, findings), none = `no egg has been set or counted${asOf === undefined ? '' : ' by that day'}`

@@ -15,9 +15,7 @@ import {renderSite} from '../site/render.ts'
 import {TemplateFault} from '../site/templates.ts'
 import {readTemplates} from '../site/templates-folder.ts'
 import {birdOf, noSuchBird} from './bird-of.ts'
-import {inspectReport} from './inspect-report.ts'
-import {openBook} from './open-book.ts'
-import {progressIn} from './progress.ts'
+import {openToAnswer} from './open-to-answer.ts'
 import {folderRefusal, isFolder} from './records-folder.ts'
 import type {ExitCode, World} from './world.ts'
 
@@ -39,13 +37,9 @@ export async function sheet({folder, birds, to: named, csv, asOf, quiet}: SheetO
     world.err(`${refused}\n`)
     return 2
   }
-  const progress = progressIn(world, quiet)
-  const {book, findings, problems, files} = openBook(folder, asOf, progress)
-  progress.end()
-  if (book === null || findings === null) {
-    world.err(inspectReport(problems, {folder, files, colour: world.colour.err, outcome: 'No sheet was made.'}))
-    return 1
-  }
+  const opened = openToAnswer(folder, {asOf, quiet, outcome: 'No sheet was made.'}, world)
+  if (typeof opened === 'number') return opened
+  const {book, findings} = opened
   const asked = birdsAsked(birds, findings)
   if (typeof asked === 'string') {
     world.err(`${asked}\n`)
