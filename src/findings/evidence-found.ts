@@ -36,7 +36,7 @@ export interface Aged {
   readonly last: Day | null
 }
 
-export const NOTHING_BEHIND: Behind = {birds: [], records: [], on: null}
+const NOTHING_BEHIND: Behind = {birds: [], records: [], on: null}
 export const NONE_AGED: Aged = {older: 0, earlier: 0, later: 0, undated: 0, pure: 0, records: [], last: null}
 
 type More = Partial<Omit<Finding, 'state' | 'shown'>>

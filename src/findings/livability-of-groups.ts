@@ -93,10 +93,6 @@ function comparison(pair: HatchPair, first: LifeOfChicks, second: LifeOfChicks, 
   }]
 }
 
-/** How the chicks of some hatches lived, to other ages where these are given; hatches set aside are left out. */
-export const lifeOfHatches = (hatches: readonly Hatch[], asOf: number, ages: readonly number[] = LIVABILITY_AGES): LifeOfChicks =>
-  lifeOf(hatches.filter(isJudged), new Map(hatches.map(hatch => [hatch, [...hatch.chicks, ...hatch.tallies]])), asOf, ages)
-
 function lifeOf(hatches: readonly Hatch[], chicksOf: ReadonlyMap<Hatch, readonly Chick[]>, asOf: number, ages: readonly number[] = LIVABILITY_AGES): LifeOfChicks {
   const followed: {readonly chick: Chick; readonly parentage: Chick['parentage']; readonly hatch: Hatch | null; readonly watched: Watched}[] = []
   const left = {culled: 0, sold: 0, taken: 0, lost: 0}

@@ -21,6 +21,7 @@ import {expectedLooks, type ExpectedOfAll} from './expected-looks.ts'
 import {fixationOf, type Fixation} from './fixation.ts'
 import {flockSummaries, type FlockSummaries} from './flock-summary.ts'
 import {founders, type Founders} from './founders.ts'
+import {gapsOfRecords, type Gap} from './gaps-of-records.ts'
 import {gradedScores, type GradedScores} from './graded-scores.ts'
 import {growthCurves, type GrowthOfMeasure} from './growth-curves.ts'
 import {hatchResults, type HatchResults} from './hatch-results.ts'
@@ -63,6 +64,7 @@ import {standardChanges, type StandardChanges} from './standard-changes.ts'
 import {changesOfSteps} from './step-before.ts'
 import {stepChange, type StepChange} from './step-change.ts'
 import {strainShares, type StrainShares} from './strain-shares.ts'
+import {struckScores, type StruckScore} from './struck-scores.ts'
 import {pairsInPens, throwBacks, type ThrowBacks} from './throw-backs.ts'
 import {trendsOf, type Trends} from './trends.ts'
 import {trueBred, type TrueBred} from './true-bred.ts'
@@ -188,6 +190,9 @@ export interface Findings {
   readonly evidence: EvidenceOfAll
   readonly upcoming: readonly Upcoming[]
   readonly identity: IdentityOfLiving
+  /** scores struck out, and what the records do not hold */
+  readonly struckScores: readonly StruckScore[]
+  readonly gaps: readonly Gap[]
 }
 
 /** logbook → findings: pure, and the same for the same book. Each is worked when it is first asked for. */
@@ -267,6 +272,8 @@ export function study(book: Logbook): Findings {
     evidence: () => evidence(book, all),
     upcoming: () => upcoming(book, all.ladder),
     identity: () => identityOfLiving(book, all.census),
+    struckScores: () => struckScores(book),
+    gaps: () => gapsOfRecords(book),
   })
   return all
 }

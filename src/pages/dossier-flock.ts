@@ -73,7 +73,7 @@ export function careTold(findings: Findings, refs: References): Told {
   return {text: careSentence(findings), ref: entries.length === 0 ? null : refs.to({of: 'The care book', records: entries.map(({at}) => at), page: CARE_PAGE})}
 }
 
-export function careSentence({book}: Findings): string {
+function careSentence({book}: Findings): string {
   const counts = CARE.map(([kind, one, many]) => ({count: book.care.filter(entry => entry.care === kind).length, one, many})).filter(({count}) => count > 0)
   const say = saying(...counts.map(({count}) => count))
   const told = counts.map(({count, one, many}) => say(count, one, many))

@@ -1,6 +1,5 @@
 /** What the records cannot show: missing and uncertain data, counted, each with the birds and records that lack it. */
-import {gapsOfRecords, type Gap} from '../findings/gaps-of-records.ts'
-import {struckScores} from '../findings/struck-scores.ts'
+import type {Gap} from '../findings/gaps-of-records.ts'
 import type {Findings} from '../findings/study.ts'
 import {besidesOf, type References} from './dossier-behind.ts'
 import type {Told} from './dossier-flock.ts'
@@ -27,8 +26,8 @@ const WORDS: Readonly<Record<Gap['kind'], {readonly of: string; readonly words: 
 }
 
 /** Scores and sheets of points that were struck; where they are listed they have their references there. */
-function struckSentences({book}: Findings): readonly string[] {
-  const scores = struckScores(book).length, sheets = book.sheets.filter(({struck}) => struck !== null).length
+function struckSentences({book, struckScores}: Findings): readonly string[] {
+  const scores = struckScores.length, sheets = book.sheets.filter(({struck}) => struck !== null).length
   return [
     ...(scores === 0 ? [] : [`${sentence(counted(scores, 'score was', 'scores were'))} struck out.`]),
     ...(sheets === 0 ? [] : [`${sentence(counted(sheets, 'sheet of points was', 'sheets of points were'))} struck out.`]),
@@ -46,7 +45,7 @@ export function gapsTold(findings: Findings, refs: References): readonly Told[] 
   const {book, trueBred} = findings, aside = trueBred.interSe ? leftOutWords(trueBred.interSe.rate.leftOut) : ''
   const plain = (sentences: readonly string[]): readonly Told[] => sentences.map(text => ({text, ref: null}))
   const lines = [
-    ...gapsOfRecords(book).map((gap): Told => {
+    ...findings.gaps.map((gap): Told => {
       const {of, words} = WORDS[gap.kind]
       return {text: words(gap), ref: refs.to({of: `Gap: ${of.toLowerCase()}`, birds: gap.birds, ...besidesOf(gap.unbanded), records: gap.records, page: gap.kind === 'parents' ? DOUBTS : null})}
     }),

@@ -1,6 +1,5 @@
 /** The scores that were struck out, each with the reason: they count nowhere, and nothing is dropped in silence. */
 import {grouped} from '../findings/grouped.ts'
-import {struckScores} from '../findings/struck-scores.ts'
 import type {Findings} from '../findings/study.ts'
 import type {Bird} from '../logbook/book.ts'
 import type {PartialDate} from '../records/dates.ts'
@@ -12,8 +11,8 @@ import {NOTHING, rounded} from './numbers.ts'
 import type {Cell} from './page.ts'
 
 /** Of one trait, day, scorer and reason one row, with all the birds; then the sheets of points that were struck. */
-export function struckTable({book}: Findings, naming: Naming, refs: References): NumberedTable | null {
-  const groups = grouped(struckScores(book), ({score, reason}) => `${score.trait.id}\n${String(score.value)}\n${score.on?.text ?? ''}\n${score.by?.id ?? ''}\n${reason}`)
+export function struckTable({book, struckScores}: Findings, naming: Naming, refs: References): NumberedTable | null {
+  const groups = grouped(struckScores, ({score, reason}) => `${score.trait.id}\n${String(score.value)}\n${score.on?.text ?? ''}\n${score.by?.id ?? ''}\n${reason}`)
   const sheets = book.sheets.flatMap(sheet => (sheet.struck === null ? [] : [{sheet, reason: sheet.struck}]))
   if (groups.size + sheets.length === 0) return null
   const {name, ...head} = refs.table('struck scores')

@@ -6,7 +6,7 @@ import {nameOf} from './evidence-of-type-words.ts'
 import {figured, limits, listWords, percentSign, sentence} from './numbers.ts'
 
 /** Of harm nothing is left to this site. */
-export const LAW_FIRST = 'Local law and a veterinarian go before anything said here.'
+const LAW_FIRST = 'Local law and a veterinarian go before anything said here.'
 
 /** Genes, lives and a word, each in its sentence. */
 export function welfareWords(shown: ShownWelfare): string {

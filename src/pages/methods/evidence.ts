@@ -5,7 +5,7 @@ import {percentSign} from '../numbers.ts'
 import type {Method} from './method.ts'
 
 /** How each kind of requirement is decided, in a sentence. A kind without its sentence does not compile. */
-export const HOW_DECIDED = {
+const HOW_DECIDED = {
   'years-bred': '**Years bred:** the seasons with a hatch of the breed’s own matings, crosses on the ladder among them; seasons of crosses alone are named, and crosses beside the ladder, such as test matings, do not count. Years without a hatch, up to the last in which nothing more can hatch, are gaps. With `in-a-row` only the seasons since the last gap count, with `inside` only hatches of matings inside the breed.',
   'inter-se-generations': '**Generations inter se:** behind each bird shown in the latest year with a show (from the day named on, where one is), the generations on the shortest way back to a bird from outside the breed: none where a parent is from outside, else one more than the parent that has fewer. The bird with the fewest decides. Where none was shown that counts, the living breeders are asked. The way reckons from the living birds that are of an age to breed next season.',
   'independent-keepers': '**Independent breeders:** keepers with a hatch of the breed in each of the last seasons asked for; the last is the latest with a hatch, or the last in which nothing more can hatch. Crosses beside the ladder do not count. A hatch of which the keeper is not on record helps nobody; where such hatches could make the number, it cannot be told.',
