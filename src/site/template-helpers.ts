@@ -42,8 +42,9 @@ export const valueHelpers = {
   cellText: (cell: Cell): string => (typeof cell === 'string' ? cell : cell.text),
   tableLabel: (table: Table): string => table.caption ?? `Table: ${table.columns.map(column => column.head).filter(head => head !== '').join(', ')}`,
   /** `wide n2 n4`: the second column and the fourth are numbers, said once and not in every cell */
-  tableClass: (wide: unknown, sortable: unknown, columns: Table['columns']): string => [
+  tableClass: (wide: unknown, sortable: unknown, columns: Table['columns'], look?: unknown): string => [
     ...(wide === true ? ['wide'] : []), ...(sortable === true ? ['sortable'] : []), ...columns.flatMap(({number}, index) => (number === true && index < NUMBERED ? [`n${index + 1}`] : [])),
+    ...(typeof look === 'string' && look !== '' ? [look] : []),
   ].join(' '),
   /** `Figure 1.` → `Figure 1 as a table` */
   tableTitle: (head: string): string => `${head.replace(/[.:]$/, '')} as a table`,
